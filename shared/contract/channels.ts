@@ -1,0 +1,132 @@
+import { z } from 'zod';
+import { change, edit } from '../model/edit.ts';
+import { purpose } from '../model/case.ts';
+import { PAPERS, REPORT_KINDS } from '../model/outcome.ts';
+import { day, id, instant, line } from '../model/parts.ts';
+import { forceSummary } from '../model/jump.ts';
+import { caseFile } from '../model/records.ts';
+
+/**
+ * The one contract both hosts speak: every channel's request and answer. JSON values only; anything else would survive
+ * one host and not the other. Types are derived from these schemas, and `main` validates every request against them.
+ */
+
+const none = z.strictObject({});
+const editState = z.strictObject({ revision: z.int(), undo: z.string().nullable(), redo: z.string().nullable() });
+
+export const shelfRow = z.strictObject({
+  caseId: id,
+  number: z.string(),
+  athleteName: z.string(),
+  purpose,
+  touchedAt: instant,
+  isInvented: z.boolean(),
+  isArchived: z.boolean(),
+  missing: z.array(z.string()),
+  cautions: z.array(z.string()),
+  match: z.string().nullable(),
+});
+
+/** Samples thinned for a plot; the stored trace is whole. */
+const trace = z.strictObject({
+  rateHz: z.number(),
+  columns: z.array(z.string()),
+  timesS: z.array(z.number()),
+  /** One array a column, N. */
+  forcesN: z.array(z.array(z.number())),
+});
+
+const forceFile = z.strictObject({
+  fileName: line.min(1),
+  /** The whole file as text. */
+  text: z.string().max(24_000_000),
+  /** Columns to sum; empty: recognise them. */
+  columns: z.array(line).max(4),
+  /** Samples a second; null: from the time column. */
+  rateHz: z.number().positive().max(100_000).nullable(),
+  /** Body mass if known, kg; null: from the quiet stance. */
+  massKg: z.number().positive().max(400).nullable(),
+});
+
+export const CHANNELS = {
+  'app.info': {
+    request: none,
+    answer: z.strictObject({
+      appVersion: z.string(),
+      kernelVersion: z.string(),
+      rulesVersion: z.string(),
+      schemaVersion: z.int(),
+      host: z.enum(['electron', 'loopback', 'command line']),
+      storeFolder: z.string(),
+    }),
+  },
+  'shelf.list': {
+    request: z.strictObject({
+      search: line,
+      archived: z.boolean(),
+      offset: z.int().min(0),
+      limit: z.int().min(1).max(500),
+    }),
+    answer: z.strictObject({ total: z.int(), rows: z.array(shelfRow) }),
+  },
+  'case.create': {
+    request: z.strictObject({ purpose, athleteId: id.nullable(), openedOn: day }),
+    answer: z.strictObject({ caseId: id }),
+  },
+  'case.open': {
+    request: z.strictObject({ caseId: id }),
+    answer: z.strictObject({ file: caseFile, edits: editState }),
+  },
+  'case.edit': {
+    request: z.strictObject({ caseId: id, edits: z.array(edit).min(1).max(500) }),
+    answer: editState,
+  },
+  'case.undo': { request: z.strictObject({ caseId: id }), answer: editState },
+  'case.redo': { request: z.strictObject({ caseId: id }), answer: editState },
+  'case.history': {
+    request: z.strictObject({ caseId: id, limit: z.int().min(1).max(1000) }),
+    answer: z.strictObject({ changes: z.array(change) }),
+  },
+  /** Analyses without storing, for the preview. */
+  'jump.previewForce': {
+    request: z.strictObject({ kind: z.enum(['countermovement', 'squat', 'drop']), file: forceFile }),
+    answer: z.strictObject({ available: z.array(z.string()), summary: forceSummary, trace }),
+  },
+  /** Keeps the file in the media store and adds a trial to the test, as one step of undo. */
+  'jump.importForce': {
+    request: z.strictObject({ caseId: id, testId: id, file: forceFile }),
+    answer: z.strictObject({ jumpTrialId: id, edits: editState }),
+  },
+  'jump.trace': { request: z.strictObject({ caseId: id, jumpTrialId: id }), answer: trace },
+  /** A trial with landmarks, calibration and events from one JSON file (schema in shared/exchange/trialFile.ts). */
+  'trial.import': {
+    request: z.strictObject({ caseId: id, fileName: line.min(1), text: z.string().max(24_000_000) }),
+    answer: z.strictObject({ trialId: id, warnings: z.array(z.string()), edits: editState }),
+  },
+  /** The very pages that would be written. */
+  'report.preview': {
+    request: z.strictObject({ caseId: id, kind: z.enum(REPORT_KINDS), paper: z.enum(PAPERS) }),
+    /** PlacedReport of shared/report/page.ts; produced by our own code, not read from outside. */
+    answer: z.strictObject({ report: z.json() }),
+  },
+  'report.make': {
+    request: z.strictObject({ caseId: id, kind: z.enum(REPORT_KINDS), paper: z.enum(PAPERS) }),
+    answer: z.strictObject({
+      reportId: id,
+      pdfSha256: z.string(),
+      /** Path the host serves the file under. */ href: z.string(),
+      edits: editState,
+    }),
+  },
+  'store.verify': { request: none, answer: z.strictObject({ problems: z.array(z.string()) }) },
+} as const satisfies Record<string, { request: z.ZodType; answer: z.ZodType }>;
+
+export type Channel = keyof typeof CHANNELS;
+export type Request<C extends Channel> = z.infer<(typeof CHANNELS)[C]['request']>;
+export type Answer<C extends Channel> = z.infer<(typeof CHANNELS)[C]['answer']>;
+export const CHANNEL_NAMES = Object.keys(CHANNELS) as Channel[];
+
+/** Pushed by main to every window. */
+export const EVENTS = { 'case.changed': z.strictObject({ caseId: id, revision: z.int() }) } as const;
+export type EventName = keyof typeof EVENTS;
+export type EventPayload<E extends EventName> = z.infer<(typeof EVENTS)[E]>;

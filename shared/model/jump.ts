@@ -1,0 +1,67 @@
+import { z } from 'zod';
+import { day, finite, id, line, nonNegative, pain, positive, sha256, text } from './parts.ts';
+
+export const JUMP_KINDS = ['countermovement', 'squat', 'drop'] as const;
+export const JUMP_METHODS = ['flight-time', 'jump-and-reach', 'force-plate'] as const;
+export const ARMS = ['free', 'hips'] as const;
+
+/** Conditions that all trials of one test share. Two heights may be compared only if these agree. */
+export const jumpTest = z.strictObject({
+  id,
+  caseId: id,
+  heldOn: day,
+  kind: z.enum(JUMP_KINDS),
+  method: z.enum(JUMP_METHODS),
+  arms: z.enum(ARMS).nullable(),
+  shoes: z.boolean().nullable(),
+  device: line,
+  /** Frames a second of the video a flight time was read from; null for a mat, a plate or a beam. */
+  frameRateHz: positive.max(100_000).nullable(),
+  /** Jump and reach: standing reach in the same shoes. */
+  standingReachM: positive.max(4).nullable(),
+  /** Drop jump: height of the box. */
+  dropHeightM: positive.max(3).nullable(),
+  note: text,
+});
+export type JumpTest = z.infer<typeof jumpTest>;
+
+const stored = z.strictObject({ value: finite, u: nonNegative.nullable() });
+
+/** What the force-trace analysis found, in SI, with the version of the kernel that found it. The trace itself is in the media store. */
+export const forceSummary = z.strictObject({
+  kernelVersion: line,
+  rateHz: positive,
+  columns: z.array(line).min(1).max(4),
+  bodyWeightN: stored,
+  massKg: stored,
+  onsetS: stored,
+  takeoffS: stored,
+  landingS: stored,
+  takeoffVelocityMPerS: stored,
+  jumpHeightM: stored,
+  jumpHeightFlightTimeM: stored,
+  riseAboveStandingM: stored.nullable(),
+  timeToTakeoffS: stored,
+  rsiModified: stored,
+  peakForceN: stored,
+  peakPowerW: stored,
+  countermovementDepthM: stored.nullable(),
+  warnings: z.array(z.string().max(500)).max(50),
+});
+export type ForceSummary = z.infer<typeof forceSummary>;
+
+export const jumpTrial = z.strictObject({
+  id,
+  testId: id,
+  /** Order within the test, from 1. */
+  number: z.int().min(1).max(999),
+  flightTimeS: positive.max(1.5).nullable(),
+  contactTimeS: positive.max(5).nullable(),
+  jumpReachM: positive.max(5).nullable(),
+  force: forceSummary.nullable(),
+  mediaSha256: sha256.nullable(),
+  painNrs: pain.nullable(),
+  isSetAside: z.boolean(),
+  note: text,
+});
+export type JumpTrial = z.infer<typeof jumpTrial>;

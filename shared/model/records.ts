@@ -1,0 +1,56 @@
+import { z } from 'zod';
+import { athlete } from './athlete.ts';
+import { caseRecord } from './case.ts';
+import { injury } from './injury.ts';
+import { jumpTest, jumpTrial } from './jump.ts';
+import { findingDecision, mediaRecord, reportRecord } from './outcome.ts';
+import { screeningResult, screeningSession } from './screening.ts';
+import { enteredMeasure, landmarkTrack, movementTrial, trialEvent } from './trial.ts';
+
+/**
+ * Every kind of record a practitioner can change, with its schema and the record it belongs to. One list serves the
+ * contract, the store, its in-memory twin, undo and history, so that none of them can forget a kind.
+ * `parent` is [kind, field of this record that holds the parent's id]; removing a parent removes its children.
+ */
+export const RECORDS = {
+  athlete: { schema: athlete, parent: null },
+  case: { schema: caseRecord, parent: ['athlete', 'athleteId'] },
+  injury: { schema: injury, parent: ['athlete', 'athleteId'] },
+  screeningSession: { schema: screeningSession, parent: ['case', 'caseId'] },
+  screeningResult: { schema: screeningResult, parent: ['screeningSession', 'sessionId'] },
+  jumpTest: { schema: jumpTest, parent: ['case', 'caseId'] },
+  jumpTrial: { schema: jumpTrial, parent: ['jumpTest', 'testId'] },
+  movementTrial: { schema: movementTrial, parent: ['case', 'caseId'] },
+  landmarkTrack: { schema: landmarkTrack, parent: ['movementTrial', 'trialId'] },
+  trialEvent: { schema: trialEvent, parent: ['movementTrial', 'trialId'] },
+  enteredMeasure: { schema: enteredMeasure, parent: ['case', 'caseId'] },
+  findingDecision: { schema: findingDecision, parent: ['case', 'caseId'] },
+  report: { schema: reportRecord, parent: ['case', 'caseId'] },
+  media: { schema: mediaRecord, parent: ['case', 'caseId'] },
+} as const satisfies Record<string, { schema: z.ZodObject; parent: readonly [string, string] | null }>;
+
+export type Kind = keyof typeof RECORDS;
+export type RecordOf<K extends Kind> = z.infer<(typeof RECORDS)[K]['schema']>;
+export type AnyRecord = { [K in Kind]: RecordOf<K> }[Kind];
+export const KINDS = Object.keys(RECORDS) as Kind[];
+
+/** Everything in one case: what the renderer shows, the rules judge, the report prints and an export contains. */
+export const caseFile = z.strictObject({
+  /** Counts up with every edit, undo and redo. */
+  revision: z.int().min(0),
+  case: caseRecord,
+  athlete,
+  injuries: z.array(injury),
+  screeningSessions: z.array(screeningSession),
+  screeningResults: z.array(screeningResult),
+  jumpTests: z.array(jumpTest),
+  jumpTrials: z.array(jumpTrial),
+  movementTrials: z.array(movementTrial),
+  landmarkTracks: z.array(landmarkTrack),
+  trialEvents: z.array(trialEvent),
+  enteredMeasures: z.array(enteredMeasure),
+  findingDecisions: z.array(findingDecision),
+  reports: z.array(reportRecord),
+  media: z.array(mediaRecord),
+});
+export type CaseFile = z.infer<typeof caseFile>;

@@ -1,0 +1,125 @@
+import { z } from 'zod';
+import { day, finite, id, line, nonNegative, pain, positive, side, sideOrNone, text } from './parts.ts';
+
+/** Named points of the body model (20) and the ball or implement. Users may add names of their own. */
+export const LANDMARKS = [
+  'vertex',
+  'cervicale',
+  'shoulder-left',
+  'shoulder-right',
+  'elbow-left',
+  'elbow-right',
+  'wrist-left',
+  'wrist-right',
+  'knuckle-left',
+  'knuckle-right',
+  'hip-left',
+  'hip-right',
+  'knee-left',
+  'knee-right',
+  'ankle-left',
+  'ankle-right',
+  'heel-left',
+  'heel-right',
+  'toe-left',
+  'toe-right',
+] as const;
+export type Landmark = (typeof LANDMARKS)[number];
+export const BALL = 'ball';
+
+const pixel = z.strictObject({ xPx: finite, yPx: finite });
+const plane = z.strictObject({ xM: finite, yM: finite });
+
+/** How pixels become metres. Image y points down; metres have y up. */
+export const calibration = z.discriminatedUnion('kind', [
+  /** Coordinates already in metres, y up. `pointUM`: standard uncertainty of one coordinate. */
+  z.strictObject({ kind: z.literal('metres'), pointUM: nonNegative.nullable() }),
+  /** One known length in the plane of motion. `pointUPx`: standard uncertainty of one digitised coordinate. */
+  z.strictObject({
+    kind: z.literal('length'),
+    from: pixel,
+    to: pixel,
+    lengthM: positive,
+    lengthUM: nonNegative,
+    pointUPx: nonNegative.nullable(),
+    /** Degrees the image's down direction is turned from true vertical, anticlockwise positive. */
+    tiltDeg: finite.min(-45).max(45),
+  }),
+  /** Four or more points whose places in the plane of motion are known. */
+  z.strictObject({
+    kind: z.literal('plane'),
+    points: z
+      .array(z.strictObject({ image: pixel, plane }))
+      .min(4)
+      .max(100),
+    pointUPx: nonNegative.nullable(),
+  }),
+]);
+export type Calibration = z.infer<typeof calibration>;
+
+export const movementTrial = z.strictObject({
+  id,
+  caseId: id,
+  /** Id of a movement in the knowledge: `handball-jump-throw`. */
+  movementId: line,
+  filmedOn: day,
+  label: line,
+  /** Throwing, striking or leading side. */
+  side: sideOrNone,
+  /** Frames a second the camera truly recorded. */
+  captureRateHz: positive.max(100_000).nullable(),
+  /** Frames a second at which the clip plays; differs from capture in slow motion. */
+  playbackRateHz: positive.max(100_000).nullable(),
+  calibration: calibration.nullable(),
+  /** Ball or implement by its knowledge id, `handball-3`; null: none. */
+  ballId: line.nullable(),
+  /** Horizontal distance from release to target, and the target's height, where the skill aims at one. */
+  targetDistanceM: positive.max(200).nullable(),
+  targetHeightM: finite.min(0).max(50).nullable(),
+  painNrs: pain.nullable(),
+  note: text,
+});
+export type MovementTrial = z.infer<typeof movementTrial>;
+
+export const POINT_ORIGINS = ['by-hand', 'tracked', 'suggested-and-confirmed', 'imported'] as const;
+
+/** One named point through time. Frames are numbered from 0; a frame without a point is simply absent. */
+export const landmarkTrack = z.strictObject({
+  id,
+  trialId: id,
+  point: line,
+  origin: z.enum(POINT_ORIGINS),
+  /** [frame, x, y] in the trial's coordinates (pixels y down, or metres y up for calibration `metres`), frames rising. */
+  samples: z.array(z.tuple([z.int().min(0), finite, finite])).max(200_000),
+});
+export type LandmarkTrack = z.infer<typeof landmarkTrack>;
+
+/** An instant that bounds phases: `take-off`, `release`. Time is real seconds from frame 0. */
+export const trialEvent = z.strictObject({
+  id,
+  trialId: id,
+  event: line,
+  timeS: finite,
+  /** Standard uncertainty; half a frame unless better is known. */
+  uS: nonNegative.nullable(),
+  origin: z.enum(['by-hand', 'proposed-and-confirmed', 'imported']),
+});
+export type TrialEvent = z.infer<typeof trialEvent>;
+
+/** A value someone measured elsewhere and typed in: an angle from another tool, a count, a yes or no. */
+export const enteredMeasure = z.strictObject({
+  id,
+  caseId: id,
+  trialId: id.nullable(),
+  measureId: line,
+  phase: line.nullable(),
+  side: sideOrNone,
+  takenOn: day,
+  valueSi: finite.nullable(),
+  uSi: nonNegative.nullable(),
+  flag: z.boolean().nullable(),
+  note: text,
+});
+export type EnteredMeasure = z.infer<typeof enteredMeasure>;
+export type { Side } from './parts.ts';
+export { side };

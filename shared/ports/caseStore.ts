@@ -1,0 +1,68 @@
+import type { Change, Edit } from '../model/edit.ts';
+import type { CaseFile } from '../model/records.ts';
+
+/** What the shelf shows of a case without opening it. Written by whoever last judged the case. */
+export interface CaseSummary {
+  /** What is still needed, in words: `needs body mass`. */
+  readonly missing: readonly string[];
+  /** Open cautions in words: `stop and be seen: pain in the single-leg squat`. */
+  readonly cautions: readonly string[];
+}
+
+export interface ShelfRow extends CaseSummary {
+  readonly caseId: string;
+  readonly number: string;
+  readonly athleteName: string;
+  readonly purpose: 'intake' | 'study' | 'referral';
+  readonly touchedAt: string;
+  readonly isInvented: boolean;
+  readonly isArchived: boolean;
+  /** Where the search words were found, with the words between ⟦ and ⟧; null without a search. */
+  readonly match: string | null;
+}
+
+export interface ShelfQuery {
+  readonly search: string;
+  readonly archived: boolean;
+  readonly offset: number;
+  readonly limit: number;
+}
+
+export interface EditState {
+  readonly revision: number;
+  /** What undo and redo would do now, in words; null when there is nothing to do. */
+  readonly undo: string | null;
+  readonly redo: string | null;
+}
+
+export interface ReadableCaseStore {
+  shelf(query: ShelfQuery): Promise<{ total: number; rows: ShelfRow[] }>;
+  /** @throws DomainError 'not-found' */
+  open(caseId: string): Promise<CaseFile>;
+  editState(caseId: string): Promise<EditState>;
+  /** Newest first. */
+  history(caseId: string, limit: number): Promise<Change[]>;
+  /** Everything wrong with what is stored, in words. Empty: sound. */
+  verify(): Promise<string[]>;
+}
+
+/**
+ * Where cases live. Asynchronous, so that a server engine can stand behind it. Every method is all or nothing, and a
+ * resolved promise means the change survives a crash.
+ */
+export interface CaseStore extends ReadableCaseStore {
+  /** A new case, with its athlete if that one is new. The first step of the case's history; undo does not reach it. */
+  create(edits: readonly Edit[], at: string): Promise<void>;
+  /**
+   * Applies edits as one step of undo.
+   * @throws DomainError 'not-found' for a record that is not part of this case, 'conflict' for an id already used,
+   *   'input-malformed' if a patched record would no longer be valid
+   */
+  apply(caseId: string, edits: readonly Edit[], at: string): Promise<EditState>;
+  undo(caseId: string, at: string): Promise<EditState>;
+  redo(caseId: string, at: string): Promise<EditState>;
+  /** Next free running number for a year, `2026-014`. */
+  nextNumber(year: number): Promise<string>;
+  writeSummary(caseId: string, summary: CaseSummary): Promise<void>;
+  close(): Promise<void>;
+}

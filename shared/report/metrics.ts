@@ -1,0 +1,10 @@
+import type { Face } from './page.ts';
+
+/** What layout needs to know of a typeface. Given by whoever holds the font files; pure from here on. */
+export interface FontMetrics {
+  /** Advance width in points of `text` set solid at `size`. */
+  width(text: string, face: Face, size: number, tabular: boolean): number;
+  /** Ascent and descent in points at `size`, both positive. */
+  ascent(face: Face, size: number): number;
+  descent(face: Face, size: number): number;
+}

@@ -1,0 +1,69 @@
+import type { Source } from '../quantity.ts';
+import type { Condition, Region } from '../model/injury.ts';
+import type { Unit } from '../units.ts';
+
+/** Order of judging. A referral hides every intervention of its region and movement. */
+export const RULE_KINDS = ['referral', 'caution', 'intervention', 'monitor', 'confirmation'] as const;
+export type RuleKind = (typeof RULE_KINDS)[number];
+
+/** How strong the support is, in words that are printed. */
+export const EVIDENCE = ['strong', 'moderate', 'limited', 'expert', 'convention'] as const;
+export type Evidence = (typeof EVIDENCE)[number];
+
+export type Comparator = '<' | '<=' | '>' | '>=' | 'between' | 'outside' | 'is';
+
+/** A threshold in the measure's own unit; by reference sex where the source gives it so. `is` compares a flag or a grade. */
+export type Threshold =
+  | number
+  | readonly [number, number]
+  | { readonly female: number; readonly male: number }
+  | boolean
+  | string;
+
+export interface Test {
+  readonly measure: string;
+  readonly comparator: Comparator;
+  readonly threshold: Threshold;
+  /** Unit the threshold is written in. Flags and grades have none. */
+  readonly unit: Unit | null;
+}
+
+/** Strictest first: stop beats replace beats modify beats keep. */
+export const EFFECTS = ['stop', 'replace', 'modify', 'keep'] as const;
+export type Effect = (typeof EFFECTS)[number];
+
+export interface InjuryEffect {
+  readonly condition: Condition;
+  readonly effect: Effect;
+  /** Printed instead of (stop, replace) or beside (modify) the intervention. Empty for `keep`. */
+  readonly change: string;
+  /** Conditions for which the `change` text itself would be unsafe; if one is on file the effect becomes stop. */
+  readonly unsafeFor: readonly Condition[];
+}
+
+/** One rule: data only. Wording and thresholds live here and nowhere else. */
+export interface Rule {
+  readonly id: string;
+  readonly kind: RuleKind;
+  /** Id of a movement in the knowledge, or `any`. */
+  readonly movement: string;
+  /** Id of a phase of that movement, `whole`, `profile` or `session`. */
+  readonly phase: string;
+  /** Region the advice loads; a referral hides interventions of its region. */
+  readonly region: Region;
+  readonly all: readonly Test[];
+  /** Slots in braces: `{value}`, `{threshold}`, `{side}`. */
+  readonly finding: string;
+  /** What to do. Empty for a confirmation. */
+  readonly intervention: string;
+  /** What to measure again, and after how long. */
+  readonly retest: { readonly measure: string; readonly afterDays: number } | null;
+  readonly effects: readonly InjuryEffect[];
+  readonly sources: readonly Source[];
+  readonly evidence: Evidence;
+  readonly basis: 'published' | 'derived' | 'convention';
+  /** Who decides in the end: printed with the finding. */
+  readonly defersTo: readonly string[];
+  readonly since: string;
+  readonly supersededBy: string | null;
+}
