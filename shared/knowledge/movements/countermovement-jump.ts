@@ -1,0 +1,70 @@
+import type { Movement } from '../movement.ts';
+
+/** A standing vertical jump with a dip. Judged from video, or from a force trace where the phases are the same. */
+export const countermovementJump = {
+  id: 'countermovement-jump',
+  label: 'Countermovement jump',
+  sport: 'Any',
+  events: [
+    { id: 'start', label: 'Start', means: 'The centre of mass first moves down.' },
+    { id: 'lowest-point', label: 'Lowest point', means: 'The centre of mass is lowest and its velocity is zero.' },
+    { id: 'take-off', label: 'Take-off', means: 'The feet last touch the floor.' },
+    { id: 'apex', label: 'Apex', means: 'The centre of mass is highest.' },
+    { id: 'landing', label: 'Landing', means: 'A foot first touches the floor again.' },
+    { id: 'deepest', label: 'Deepest', means: 'The knees stop bending after landing.' },
+    { id: 'end', label: 'End', means: 'The athlete stands still.' },
+  ],
+  phases: [
+    {
+      id: 'countermovement',
+      label: 'Countermovement',
+      startsAt: 'start',
+      endsAt: 'lowest-point',
+      means: 'The dip that stretches the leg extensors before they push.',
+    },
+    {
+      id: 'propulsion',
+      label: 'Propulsion',
+      startsAt: 'lowest-point',
+      endsAt: 'take-off',
+      means: 'The push from the lowest point until the feet leave.',
+    },
+    {
+      id: 'flight',
+      label: 'Flight',
+      startsAt: 'take-off',
+      endsAt: 'landing',
+      means: 'Both feet are off the floor; nothing but gravity acts.',
+    },
+    {
+      id: 'landing',
+      label: 'Landing',
+      startsAt: 'landing',
+      endsAt: 'end',
+      means: 'The legs bend and take the fall.',
+    },
+  ],
+  checkpoints: [
+    { phase: 'countermovement', measure: 'phase.duration' },
+    { phase: 'countermovement', measure: 'knee.flexPeak' },
+    { phase: 'countermovement', measure: 'trunk.lean' },
+    { phase: 'propulsion', measure: 'phase.duration' },
+    { phase: 'propulsion', measure: 'knee.flexAtTakeoff' },
+    { phase: 'propulsion', measure: 'takeoff.verticalVelocity' },
+    { phase: 'propulsion', measure: 'takeoff.horizontalVelocity' },
+    { phase: 'flight', measure: 'phase.duration' },
+    { phase: 'flight', measure: 'com.riseInSkill' },
+    { phase: 'flight', measure: 'com.riseAboveStanding' },
+    { phase: 'landing', measure: 'knee.flexAtContact' },
+    { phase: 'landing', measure: 'landing.kneeFlexPeak' },
+    { phase: 'landing', measure: 'landing.drift' },
+    { phase: 'whole', measure: 'segment.outOfPlane' },
+  ],
+  mayOverlap: [],
+  aimsAtTarget: false,
+  isAirborneSkill: true,
+  source: {
+    cite: 'Phase names are those in general use for force-time records of this jump; boundaries are a convention of this program.',
+    status: 'convention',
+  },
+} as const satisfies Movement;
