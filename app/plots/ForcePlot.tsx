@@ -1,0 +1,134 @@
+import {
+  CartesianGrid,
+  Line,
+  LineChart,
+  ReferenceArea,
+  ReferenceDot,
+  ReferenceLine,
+  ResponsiveContainer,
+  XAxis,
+  YAxis,
+} from 'recharts';
+import type { RibbonPhase } from './PhaseRibbon.tsx';
+import { ticks } from './ticks.ts';
+
+export interface ForceSeries {
+  readonly label: string;
+  readonly forcesN: readonly number[];
+}
+
+/**
+ * Vertical force against time: the sum heavy, each plate thin and dashed, all named at their own line. Body weight is a
+ * level line, the instants found are upright lines with their names, the phases alternate in ground and are named in
+ * words along the top.
+ */
+export function ForcePlot(props: {
+  label: string;
+  timesS: readonly number[];
+  series: readonly ForceSeries[];
+  bodyWeightN: number | null;
+  instants: readonly { readonly label: string; readonly timeS: number }[];
+  phases: readonly RibbonPhase[];
+}) {
+  const { timesS, series, bodyWeightN, instants, phases } = props;
+  const plates = series.length > 1 ? series : [];
+  const rows = timesS.map((timeS, i) => ({
+    timeS,
+    sum: series.reduce((total, one) => total + (one.forcesN[i] ?? 0), 0),
+    ...Object.fromEntries(plates.map((plate, k) => [`plate${k}`, plate.forcesN[i]])),
+  }));
+  const from = timesS[0] ?? 0;
+  const to = timesS.at(-1) ?? 1;
+  const peak = Math.max(bodyWeightN ?? 0, ...rows.map((row) => row.sum));
+  const yTicks = ticks(0, peak * 1.12, 5);
+  const yTop = peak * 1.24;
+  const last = rows.at(-1);
+
+  return (
+    <figure className="force-plot" aria-label={props.label}>
+      <ResponsiveContainer width="100%" height={340}>
+        <LineChart
+          data={rows}
+          margin={{ top: 8, right: 84, bottom: 22, left: 10 }}
+          accessibilityLayer
+          title={props.label}
+        >
+          <CartesianGrid className="plot-grid" vertical={false} />
+          {phases.map((phase, i) => (
+            <ReferenceArea
+              key={phase.id}
+              x1={phase.fromS}
+              x2={phase.toS}
+              className={i % 2 === 0 ? 'plot-ground' : 'plot-ground plot-ground-alternate'}
+              ifOverflow="hidden"
+              label={{ value: phase.label, position: 'insideTop', className: 'plot-label' }}
+            />
+          ))}
+          <XAxis
+            dataKey="timeS"
+            type="number"
+            domain={[from, to]}
+            ticks={[...ticks(from, to, 8)]}
+            allowDataOverflow
+            className="plot-numbers"
+            label={{ value: 'time, s', position: 'insideBottomRight', dy: 18, className: 'plot-label' }}
+          />
+          <YAxis
+            type="number"
+            domain={[0, yTop]}
+            ticks={[...yTicks]}
+            width={58}
+            className="plot-numbers"
+            label={{ value: 'vertical force, N', angle: -90, position: 'insideLeft', dy: 50, className: 'plot-label' }}
+          />
+          {bodyWeightN !== null && (
+            <ReferenceLine
+              y={bodyWeightN}
+              className="plot-reference"
+              label={{
+                value: `body weight ${Math.round(bodyWeightN)} N`,
+                position: 'right',
+                className: 'plot-label plot-wrap',
+              }}
+            />
+          )}
+          {plates.map((plate, k) => (
+            <Line
+              key={plate.label}
+              dataKey={`plate${k}`}
+              name={plate.label}
+              className={k % 2 === 0 ? 'plot-curve-thin' : 'plot-curve-thin plot-curve-dotted'}
+              dot={false}
+              isAnimationActive={false}
+            />
+          ))}
+          <Line dataKey="sum" name="sum" className="plot-curve" dot={false} isAnimationActive={false} />
+          {instants.map((instant) => (
+            <ReferenceLine
+              key={instant.label}
+              x={instant.timeS}
+              className="plot-instant"
+              ifOverflow="hidden"
+              label={{
+                value: instant.label,
+                position: 'insideBottomLeft',
+                angle: -90,
+                className: 'plot-label plot-halo',
+              }}
+            />
+          ))}
+          {last !== undefined &&
+            plates.map((plate, k) => (
+              <ReferenceDot
+                key={plate.label}
+                x={last.timeS}
+                y={plate.forcesN.at(-1) ?? 0}
+                r={0}
+                label={{ value: plate.label, position: 'right', dy: k * 14 - 7, className: 'plot-label' }}
+              />
+            ))}
+        </LineChart>
+      </ResponsiveContainer>
+    </figure>
+  );
+}
