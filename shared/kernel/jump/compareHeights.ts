@@ -1,0 +1,44 @@
+import type { Quantity, Unknown } from '../../quantity.ts';
+import { derive } from '../quantity/derive.ts';
+import { type JumpHeight, unlikeness } from './unlikeness.ts';
+
+export interface HeightComparison {
+  /** b − a. */
+  readonly difference: Quantity<'m'>;
+  /** b / a; null where a is zero. */
+  readonly ratio: Quantity<'1'> | null;
+  /** Whether the difference exceeds twice its standard uncertainty; null where it has none. */
+  readonly isClear: boolean | null;
+}
+
+/**
+ * Compares two jump heights, if they are alike: same reference, same method, same use of the arms. Unlike heights
+ * differ by up to 15 cm for one and the same jump (Asian J Sports Med, article 12921; Eythorsdottir et al. 2024,
+ * Sports Medicine 54(11)), so they are never compared silently.
+ *
+ * @returns the comparison, or unknown with what differs or is not recorded
+ */
+export function compareHeights(a: JumpHeight, b: JumpHeight): HeightComparison | Unknown {
+  const differences = unlikeness(a, b);
+  if (differences.length > 0) return { unknown: `These heights cannot be compared: ${differences.join('; ')}.` };
+  const source = { cite: 'Definition', status: 'convention' } as const;
+  const inputs = { h_b: b.quantity, h_a: a.quantity };
+  const difference = derive(
+    { symbol: 'Δh', name: 'difference in jump height', unit: 'm', formula: 'Δh = h_b - h_a', source },
+    inputs,
+    ({ h_b, h_a }) => h_b - h_a,
+  );
+  const ratio =
+    a.quantity.value === 0
+      ? null
+      : derive(
+          { symbol: 'R', name: 'ratio of jump heights', unit: '1', formula: 'R = h_b / h_a', source },
+          inputs,
+          ({ h_b, h_a }) => h_b / h_a,
+        );
+  return {
+    difference,
+    ratio,
+    isClear: difference.u === null ? null : Math.abs(difference.value) > 2 * difference.u,
+  };
+}

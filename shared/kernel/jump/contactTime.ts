@@ -1,0 +1,7 @@
+import type { Quantity } from '../../quantity.ts';
+import { intervalFromFrames } from './intervalFromFrames.ts';
+
+/** Time on the ground of a drop jump, first to last contact. Parameters, uncertainty and errors: intervalFromFrames. */
+export function contactTime(timeS: number, frameRateHz: number | null): Quantity<'s'> {
+  return intervalFromFrames('t_c', 'contact time', timeS, frameRateHz);
+}

@@ -1,0 +1,7 @@
+import type { Quantity } from '../../quantity.ts';
+import { intervalFromFrames } from './intervalFromFrames.ts';
+
+/** Time in the air, last contact to first contact. Parameters, uncertainty and errors: intervalFromFrames. */
+export function flightTime(timeS: number, frameRateHz: number | null): Quantity<'s'> {
+  return intervalFromFrames('t_f', 'flight time', timeS, frameRateHz);
+}
