@@ -1,0 +1,237 @@
+import { expect, test } from 'vitest';
+import { homography, project } from '../../../../shared/kernel/plane/homography.ts';
+import { planeFromCalibration } from '../../../../shared/kernel/plane/planeFromCalibration.ts';
+import type { Calibration } from '../../../../shared/model/trial.ts';
+
+const FIELD = [
+  [0, 0, 260, 980],
+  [4, 0, 698.4733, 923.6641],
+  [4, 3, 718.1467, 583.9768],
+  [0, 3, 275.3036, 624.4939],
+] as const;
+
+function fieldOf(
+  points: readonly (readonly [number, number, number, number])[],
+  pointUPx: number | null = 1,
+): Calibration {
+  return {
+    kind: 'plane',
+    points: points.map(([xM, yM, xPx, yPx]) => ({ image: { xPx, yPx }, plane: { xM, yM } })),
+    pointUPx,
+  };
+}
+
+test('2-D DLT, worked plane (computed with a general-purpose library): pixels to metres within 1 mm', () => {
+  const { toMetres } = planeFromCalibration(fieldOf(FIELD));
+  for (const [px, py, x, y] of [
+    [493.1238, 778.4872, 2, 1.5],
+    [387.2255, 673.1537, 1, 2.5],
+    [595.7447, 880.5609, 3, 0.5],
+  ] as const) {
+    const point = toMetres({ x: px, y: py });
+    expect(point.x).toBeCloseTo(x, 3);
+    expect(point.y).toBeCloseTo(y, 3);
+  }
+});
+
+test('2-D DLT, worked plane: the eight parameters are 118, 4, 260, -3, -121, 980, 0.012, -0.004', () => {
+  const map = homography(
+    FIELD.map(([x, y]) => ({ x, y })),
+    FIELD.map(([, , x, y]) => ({ x, y })),
+  ).to1DArray();
+  [118, 4, 260, -3, -121, 980, 0.012, -0.004, 1].forEach((expected, i) => {
+    // Corners are printed to 0.0001 px.
+    expect(map[i]).toBeCloseTo(expected, i < 6 ? 2 : 5);
+  });
+});
+
+/** Pinhole camera, f 1200 px, centre (960, 540), 8 m away, 1.2 m high, opposite X = 3, tilted up by some degrees. */
+function pinhole(tiltDeg: number) {
+  const tilt = (tiltDeg * Math.PI) / 180;
+  return (x: number, y: number) => {
+    const depth = 8 * Math.cos(tilt) + (y - 1.2) * Math.sin(tilt);
+    const up = (y - 1.2) * Math.cos(tilt) - 8 * Math.sin(tilt);
+    return { x: 960 + (1200 * (x - 3)) / depth, y: 540 - (1200 * up) / depth };
+  };
+}
+
+test.each([
+  [0, 0, 0],
+  [2, 18, 6.5],
+  [4, 36, 11.5],
+  [6, 52, 14.8],
+])(
+  'pinhole camera tilted %d° (projective geometry): one length errs by %d mm at the edge, %d mm above; a plane by 0',
+  (tilt, edgeMm, aboveMm) => {
+    const see = pinhole(tilt);
+    const [left, right] = [see(2.5, 1.2), see(3.5, 1.2)];
+    const byLength = planeFromCalibration({
+      kind: 'length',
+      from: { xPx: left.x, yPx: left.y },
+      to: { xPx: right.x, yPx: right.y },
+      lengthM: 1,
+      lengthUM: 0,
+      pointUPx: 1,
+      tiltDeg: 0,
+    });
+    const byPlane = planeFromCalibration(
+      fieldOf(
+        (
+          [
+            [0, 0],
+            [6, 0],
+            [6, 3],
+            [0, 3],
+          ] as const
+        ).map(([x, y]) => [x, y, see(x, y).x, see(x, y).y] as const),
+      ),
+    );
+    // By length the origin is arbitrary: the stick's middle stands for (3, 1.2).
+    const middle = byLength.toMetres(see(3, 1.2));
+    const errorMm = (x: number, y: number) => {
+      const p = byLength.toMetres(see(x, y));
+      return 1000 * Math.hypot(p.x - middle.x - (x - 3), p.y - middle.y - (y - 1.2));
+    };
+    expect(Math.abs(errorMm(6, 2.5) - edgeMm)).toBeLessThan(0.6);
+    expect(Math.abs(errorMm(3, 2.5) - aboveMm)).toBeLessThan(2);
+    const exact = byPlane.toMetres(see(6, 2.5));
+    expect(exact.x).toBeCloseTo(6, 9);
+    expect(exact.y).toBeCloseTo(2.5, 9);
+  },
+);
+
+test('projective geometry, camera tilted 4°: the DLT parameters of the same camera', () => {
+  const see = pinhole(4);
+  const ground = [
+    [0, 0],
+    [6, 0],
+    [6, 3],
+    [0, 3],
+  ].map(([x, y]) => ({ x: x as number, y: y as number }));
+  const map = homography(
+    ground,
+    ground.map(({ x, y }) => see(x, y)),
+  ).to1DArray();
+  const expected = [151.96, 8.48017, 504.119, 0, -146.82, 806.71, 0, 0.00883351];
+  expected.forEach((value, i) => expect(map[i]).toBeCloseTo(value, i < 6 ? 2 : 7));
+});
+
+test('a length read ± 2 px over 412 px is uncertain by 0.485 % (propagation)', () => {
+  const plane = planeFromCalibration({
+    kind: 'length',
+    from: { xPx: 100, yPx: 500 },
+    to: { xPx: 512, yPx: 500 },
+    lengthM: 1,
+    lengthUM: 0,
+    pointUPx: Math.SQRT2,
+    tiltDeg: 0,
+  });
+  expect(plane.scaleU).toBeCloseTo(0.00485, 5);
+  expect(plane.metresPerPixel?.value).toBeCloseTo(1 / 412, 12);
+});
+
+test('law: image y points down, so a lower pixel is a lower place', () => {
+  const plane = planeFromCalibration({
+    kind: 'length',
+    from: { xPx: 0, yPx: 0 },
+    to: { xPx: 100, yPx: 0 },
+    lengthM: 1,
+    lengthUM: 0.001,
+    pointUPx: 1,
+    tiltDeg: 0,
+  });
+  expect(plane.toMetres({ x: 0, y: 200 })).toEqual({ x: 0, y: -2 });
+});
+
+test('law: a picture whose down points 10° anticlockwise of true down is turned back upright', () => {
+  const plane = planeFromCalibration({
+    kind: 'length',
+    from: { xPx: 0, yPx: 0 },
+    to: { xPx: 100, yPx: 0 },
+    lengthM: 1,
+    lengthUM: 0.001,
+    pointUPx: 1,
+    tiltDeg: 10,
+  });
+  const down = plane.toMetres({ x: 0, y: 100 });
+  // Anticlockwise of straight down (0, -1) by 10°: towards +x.
+  expect(down.x).toBeCloseTo(Math.sin((10 * Math.PI) / 180), 12);
+  expect(down.y).toBeCloseTo(-Math.cos((10 * Math.PI) / 180), 12);
+});
+
+test('metres pass through untouched', () => {
+  const plane = planeFromCalibration({ kind: 'metres', pointUM: 0.004 });
+  expect(plane.toMetres({ x: 1.5, y: -0.25 })).toEqual({ x: 1.5, y: -0.25 });
+  expect(plane.pointU).toBe(0.004);
+});
+
+test('a fifth point misread by 20 px shows as residuals', () => {
+  const see = pinhole(3);
+  const points = (
+    [
+      [0, 0],
+      [6, 0],
+      [6, 3],
+      [0, 3],
+      [3, 1.5],
+    ] as const
+  ).map(([x, y], i) => [x, y, see(x, y).x + (i === 4 ? 20 : 0), see(x, y).y] as const);
+  const plane = planeFromCalibration(fieldOf(points));
+  expect(Math.max(...plane.residualsM)).toBeGreaterThan(0.02);
+  expect(plane.warnings).toEqual([]);
+});
+
+test('refuses three of four points in one line', () => {
+  const see = pinhole(0);
+  const points = (
+    [
+      [0, 0],
+      [3, 0],
+      [6, 0],
+      [3, 3],
+    ] as const
+  ).map(([x, y]) => [x, y, see(x, y).x, see(x, y).y] as const);
+  expect(() => planeFromCalibration(fieldOf(points))).toThrow(expect.objectContaining({ code: 'poor-geometry' }));
+});
+
+test('refuses points all in one corner, and a base of a few pixels', () => {
+  const points = FIELD.map(([x, y, px, py]) => [x, y, px / 20, py / 20] as const);
+  expect(() => planeFromCalibration(fieldOf(points))).toThrow(/spread them/);
+  expect(() =>
+    planeFromCalibration({
+      kind: 'length',
+      from: { xPx: 0, yPx: 0 },
+      to: { xPx: 8, yPx: 0 },
+      lengthM: 1,
+      lengthUM: 0,
+      pointUPx: 1,
+      tiltDeg: 0,
+    }),
+  ).toThrow(expect.objectContaining({ code: 'poor-geometry' }));
+});
+
+test('refuses places that no plane puts there: two corners swapped', () => {
+  const see = pinhole(2);
+  const spots = [
+    [0, 0],
+    [6, 0],
+    [6, 3],
+    [0, 3],
+    [3, 1.5],
+    [1.5, 2],
+  ] as const;
+  const points = spots.map(([x, y], i) => {
+    const [sx, sy] = spots[i === 0 ? 1 : i === 1 ? 0 : i] as readonly [number, number];
+    return [x, y, see(sx, sy).x, see(sx, sy).y] as const;
+  });
+  expect(() => planeFromCalibration(fieldOf(points))).toThrow(expect.objectContaining({ code: 'poor-geometry' }));
+});
+
+test('law: mapping there and back returns the point', () => {
+  const from = FIELD.map(([x, y]) => ({ x, y }));
+  const to = FIELD.map(([, , x, y]) => ({ x, y }));
+  const there = project(homography(from, to), { x: 1.2, y: 2.2 });
+  const back = project(homography(to, from), there);
+  expect(back.x).toBeCloseTo(1.2, 9);
+  expect(back.y).toBeCloseTo(2.2, 9);
+});
