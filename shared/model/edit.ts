@@ -10,17 +10,21 @@ export type Edit = {
     | { readonly op: 'remove'; readonly kind: K; readonly id: string };
 }[Kind];
 
-const edits = KINDS.flatMap((kind) => {
+const edits = KINDS.map((kind) => {
   const schema: z.ZodObject = RECORDS[kind].schema;
-  return [
-    z.strictObject({ op: z.literal('create'), kind: z.literal(kind), record: schema }),
-    z.strictObject({ op: z.literal('patch'), kind: z.literal(kind), id, fields: schema.omit({ id: true }).partial() }),
-    z.strictObject({ op: z.literal('remove'), kind: z.literal(kind), id }),
-  ];
+  const named = { kind: z.literal(kind) };
+  return z.discriminatedUnion('op', [
+    z.strictObject({ op: z.literal('create'), ...named, record: schema }),
+    z.strictObject({ op: z.literal('patch'), ...named, id, fields: schema.omit({ id: true }).partial() }),
+    z.strictObject({ op: z.literal('remove'), ...named, id }),
+  ]);
 });
 
-/** Parses unknown data into an edit. Built from the record list, so its static type is stated, not inferred. */
-export const edit = z.union(edits) as unknown as z.ZodType<Edit>;
+/**
+ * Parses unknown data into an edit. Built from the record list, so its static type is stated, not inferred. Told apart
+ * by kind, then op, so that a mistake is reported at the field that holds it.
+ */
+export const edit = z.discriminatedUnion('kind', edits as [(typeof edits)[0]]) as unknown as z.ZodType<Edit>;
 
 /** One field-level entry of a case's history. */
 export const change = z.strictObject({

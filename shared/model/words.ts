@@ -1,0 +1,52 @@
+import type { Kind } from './records.ts';
+
+/** What people call each kind of record, in the middle of a sentence. */
+export const KIND_WORDS = {
+  athlete: 'athlete',
+  case: 'case',
+  injury: 'injury',
+  screeningSession: 'screening session',
+  screeningResult: 'screening result',
+  jumpTest: 'jump test',
+  jumpTrial: 'jump',
+  movementTrial: 'trial',
+  landmarkTrack: 'landmark',
+  trialEvent: 'event',
+  enteredMeasure: 'entered measure',
+  findingDecision: 'decision on a finding',
+  report: 'report',
+  media: 'media file',
+} as const satisfies Record<Kind, string>;
+
+/** Fields whose name does not already say it. */
+const FIELD_WORDS: Readonly<Record<string, string>> = {
+  isPseudonym: 'name or pseudonym',
+  massKg: 'body mass',
+  massUKg: 'uncertainty of the body mass',
+  massOn: 'day of the body mass',
+  statureUM: 'uncertainty of the stature',
+  statureOn: 'day of the stature',
+  referenceSex: 'reference values',
+  consentFor: 'consent',
+  consentOn: 'day of consent',
+  consentToImages: 'consent to images',
+  hasRedFlags: 'red flags',
+  redFlagsClearedBy: 'clearance of the red flags',
+  isInvented: 'invented data',
+  archivedOn: 'archiving',
+  hadSurgery: 'surgery',
+  isPositive: 'clearing test',
+  isSetAside: 'setting aside',
+  painNrs: 'pain',
+  valueSi: 'value',
+  uSi: 'uncertainty',
+  uS: 'uncertainty',
+  flag: 'answer',
+  number: 'number',
+};
+
+/** A field in words: `flightTimeS` is flight time. Unit endings are left off. */
+export function fieldWords(field: string): string {
+  const said = Object.hasOwn(FIELD_WORDS, field) ? FIELD_WORDS[field] : undefined;
+  return said ?? field.replace(/(Id|Kg|Hz|Si|S|M)$/, '').replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
+}
