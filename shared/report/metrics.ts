@@ -7,4 +7,6 @@ export interface FontMetrics {
   /** Ascent and descent in points at `size`, both positive. */
   ascent(face: Face, size: number): number;
   descent(face: Face, size: number): number;
+  /** Whether the face has a glyph for this code point. */
+  covers(codePoint: number, face: Face): boolean;
 }

@@ -14,12 +14,15 @@ export type Role =
   | 'P'
   | 'L'
   | 'LI'
+  | 'Lbl'
+  | 'LBody'
   | 'Table'
   | 'TR'
   | 'TH'
   | 'TD'
   | 'Figure'
   | 'Caption'
+  | 'Formula'
   | 'Note'
   | 'Artifact';
 
@@ -32,8 +35,13 @@ export type Mark =
       readonly face: Face;
       readonly size: number;
       readonly ink: Ink;
+      /** Advance width, spaces at either end included. */
       readonly width: number;
       readonly tabular?: boolean;
+      /** What is meant where `text` stands in for letters that the typeface lacks. */
+      readonly actual?: string;
+      /** Id of the element this text leads to. */
+      readonly goTo?: string;
     }
   | {
       readonly mark: 'line';
@@ -57,6 +65,7 @@ export type Mark =
     }
   | {
       readonly mark: 'path';
+      /** Absolute M, L, C, Q and Z only. */
       readonly d: string;
       readonly fill: Ink | null;
       readonly stroke: Ink | null;
@@ -90,6 +99,8 @@ export interface PlacedReport {
   readonly language: string;
   readonly author: string;
   readonly subject: string;
+  /** Versions and the SHA-256 of the case, for the document's metadata. */
+  readonly keywords: string;
   /** Instant written into the file; part of the case data, never the clock. */
   readonly createdAt: string;
   readonly pages: readonly Page[];

@@ -1,0 +1,52 @@
+import { element, shiftMark } from '../placed.ts';
+import { plain, type Runs } from '../runs.ts';
+import { STYLES } from '../sheet.ts';
+import { breakLines } from '../steps/breakLines.ts';
+import { type Setting, type Strip, strip } from './block.ts';
+import { lineMarks } from './paragraph.ts';
+
+export interface List {
+  readonly block: 'list';
+  readonly items: readonly Runs[];
+  readonly isNumbered: boolean;
+  readonly style: 'body' | 'quiet';
+}
+
+export function list(items: readonly (string | Runs)[], more: Partial<Pick<List, 'isNumbered' | 'style'>> = {}): List {
+  return {
+    block: 'list',
+    items: items.map((item) => (typeof item === 'string' ? plain(item) : item)),
+    isNumbered: false,
+    style: 'body',
+    ...more,
+  };
+}
+
+const INDENT = { bullet: 11, number: 22 };
+
+export function layList(block: List, { width, metrics, id }: Setting): Strip[] {
+  const style = STYLES[block.style];
+  const indent = block.isNumbered ? INDENT.number : INDENT.bullet;
+  return block.items.flatMap((runs, n) => {
+    const label = block.isNumbered ? `${n + 1}.` : '•';
+    const lines = breakLines(runs, style, width - indent, metrics);
+    const last = lines.length - 1;
+    return lines.map((line, i) => {
+      const item = `${id}.i${n}`;
+      const body = element(
+        'LBody',
+        `${item}.body`,
+        lineMarks(line, style, metrics).map((mark) => shiftMark(mark, indent, 0)),
+      );
+      const labelLine = breakLines(plain(label), style, indent, metrics)[0];
+      const parts =
+        i > 0 || labelLine === undefined
+          ? [body]
+          : [element('Lbl', `${item}.label`, lineMarks(labelLine, style, metrics)), body];
+      return strip(style.leading, [element('L', id, [], [element('LI', item, [], parts)])], {
+        gap: i > 0 ? 0 : n === 0 ? 4 : 2,
+        keepWithNext: i < last && (i === 0 || i === last - 1),
+      });
+    });
+  });
+}

@@ -1,0 +1,63 @@
+import type { Mark, Placed, Role } from './page.ts';
+
+/** Small tools for structure elements; everything returns new ones. */
+
+export function element(
+  role: Role,
+  id: string,
+  marks: readonly Mark[],
+  children: readonly Placed[] = [],
+  more: Pick<Placed, 'alt' | 'scope'> = {},
+): Placed {
+  return { role, id, marks, children, ...more };
+}
+
+export function shiftPlaced(placed: Placed, dx: number, dy: number): Placed {
+  return {
+    ...placed,
+    marks: placed.marks.map((mark) => shiftMark(mark, dx, dy)),
+    children: placed.children.map((child) => shiftPlaced(child, dx, dy)),
+  };
+}
+
+export function shiftMark(mark: Mark, dx: number, dy: number): Mark {
+  switch (mark.mark) {
+    case 'text':
+      return { ...mark, x: mark.x + dx, baseline: mark.baseline + dy };
+    case 'line':
+      return { ...mark, x1: mark.x1 + dx, y1: mark.y1 + dy, x2: mark.x2 + dx, y2: mark.y2 + dy };
+    case 'rect':
+      return { ...mark, x: mark.x + dx, y: mark.y + dy };
+    case 'path':
+      return { ...mark, d: shiftPath(mark.d, dx, dy) };
+  }
+}
+
+/** Only absolute M, L, C, Q and Z are drawn here, so that numbers alternate between x and y. */
+function shiftPath(d: string, dx: number, dy: number): string {
+  let i = 0;
+  return d.replace(/-?\d+(?:\.\d+)?(?:e[+-]?\d+)?/g, (n) =>
+    String(Number((Number(n) + (i++ % 2 === 0 ? dx : dy)).toFixed(3))),
+  );
+}
+
+/** Neighbours with one id become one element: the lines of a paragraph, the rows of a table. */
+export function mergeNeighbours(elements: readonly Placed[]): Placed[] {
+  const merged: Placed[] = [];
+  for (const next of elements) {
+    const last = merged.at(-1);
+    if (last !== undefined && last.id === next.id) {
+      merged[merged.length - 1] = {
+        ...last,
+        marks: [...last.marks, ...next.marks],
+        children: [...last.children, ...next.children],
+      };
+    } else merged.push(next);
+  }
+  return merged.map((one) => ({ ...one, children: mergeNeighbours(one.children) }));
+}
+
+/** All marks of an element and of what it holds. */
+export function marksOf(placed: Placed): Mark[] {
+  return [...placed.marks, ...placed.children.flatMap(marksOf)];
+}

@@ -1,0 +1,43 @@
+import { formatQuantity, NO_BREAK_SPACE, type Quantified, withUnit } from '../format/number.ts';
+import type { Ink } from './page.ts';
+import type { Unit } from '../units.ts';
+
+/** A stretch of text set one way. What it does not say, the style of its paragraph decides. */
+export interface Run {
+  readonly text: string;
+  readonly emphasis?: 'bold' | 'italic';
+  /** Relative to the size of the paragraph. */
+  readonly scale?: number;
+  /** Relative to the size of the paragraph, above the baseline. */
+  readonly rise?: number;
+  readonly ink?: Ink;
+  readonly isTabular?: boolean;
+  readonly goTo?: string;
+}
+export type Runs = readonly Run[];
+
+export const plain = (text: string): Runs => [{ text }];
+export const strong = (text: string): Runs => [{ text, emphasis: 'bold' }];
+export const italic = (text: string): Runs => [{ text, emphasis: 'italic' }];
+export const quiet = (text: string): Runs => [{ text, ink: 'muted' }];
+
+/** `41.2 ± 1.3 cm`, the uncertainty in smaller type. */
+export function quantityRuns(quantity: Quantified, displayUnit: Unit = quantity.unit): Runs {
+  const { value, u, unit } = formatQuantity(quantity, displayUnit);
+  if (u === null) return [{ text: withUnit(value, unit), isTabular: true }];
+  return [
+    { text: value, isTabular: true },
+    { text: `${NO_BREAK_SPACE}±${NO_BREAK_SPACE}${u}`, scale: 0.82, isTabular: true },
+    { text: withUnit('', unit) },
+  ];
+}
+
+/** Runs as bare text, for alternative text and metadata. */
+export function textOf(runs: Runs): string {
+  return runs.map((run) => run.text).join('');
+}
+
+/** Texts joined with a middle dot; empty ones leave no gap. */
+export function dotted(...texts: readonly (string | null)[]): string {
+  return texts.filter((text) => text !== null && text !== '').join(' · ');
+}

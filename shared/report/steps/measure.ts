@@ -1,0 +1,45 @@
+import { layBeside } from '../blocks/beside.ts';
+import type { Block, Setting, Strip } from '../blocks/block.ts';
+import { layEquation } from '../blocks/equation.ts';
+import { layFigure } from '../blocks/figure.ts';
+import { layHeading } from '../blocks/heading.ts';
+import { layList } from '../blocks/list.ts';
+import { layParagraph } from '../blocks/paragraph.ts';
+import { layTable } from '../blocks/table.ts';
+
+/** Blocks in, strips of known height out. Each block gets a name of its own, by its place. */
+export function measure(blocks: readonly Block[], setting: Omit<Setting, 'layAll'>): Strip[] {
+  const strips: Strip[] = [];
+  let startsPage = false;
+  blocks.forEach((block, i) => {
+    if (block.block === 'page-break') {
+      startsPage = true;
+      return;
+    }
+    const laid = layOne(block, { ...setting, id: `${setting.id}.${i}`, layAll: measure });
+    const [first, ...rest] = laid;
+    if (first === undefined) return;
+    strips.push(startsPage ? { ...first, startsPage: true } : first, ...rest);
+    startsPage = false;
+  });
+  return strips;
+}
+
+function layOne(block: Exclude<Block, { block: 'page-break' }>, setting: Setting): Strip[] {
+  switch (block.block) {
+    case 'heading':
+      return layHeading(block, setting);
+    case 'paragraph':
+      return layParagraph(block, setting);
+    case 'list':
+      return layList(block, setting);
+    case 'table':
+      return layTable(block, setting);
+    case 'beside':
+      return layBeside(block, setting);
+    case 'figure':
+      return layFigure(block, setting);
+    case 'equation':
+      return layEquation(block, setting);
+  }
+}
