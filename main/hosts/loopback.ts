@@ -70,6 +70,7 @@ function openWindow(ticket: Ticket): void {
   void ticket.spent.then(() => {
     isSpent = true;
     fs.rmSync(launch, { force: true });
+    console.log(`Caseframe is open in a window of its own. Store folder: ${folder}`);
   });
   // A profile of its own: other local servers visited in it could be handed our cookie, and with it the browser's
   // process lives exactly as long as the window.
@@ -99,7 +100,6 @@ function openWindow(ticket: Ticket): void {
   window.on('exit', (code) => {
     if (!isStopping) onEnd(`${path.basename(browser)} ended with code ${code}`);
   });
-  console.log(`Caseframe is open in its own window. Store folder: ${folder}`);
 }
 
 function sayAddress(ticket: Ticket): void {
