@@ -1,0 +1,125 @@
+import { type BaseQueryFn, createApi } from '@reduxjs/toolkit/query/react';
+import type { Answer, Channel, Request } from '../shared/contract/channels.ts';
+import type { Failure, Result } from '../shared/errors.ts';
+import { bridge } from './bridge.ts';
+import { createEditQueue } from './case/editQueue.ts';
+
+const NOT_ANSWERING =
+  'The part of Caseframe that keeps the files is not answering. Leave this window open, start Caseframe again if it was closed, then try once more.';
+
+async function invoke<C extends Channel>(channel: C, request: Request<C>): Promise<Result<Answer<C>>> {
+  try {
+    return await bridge.invoke(channel, request);
+  } catch {
+    return { ok: false, error: { code: 'internal', message: NOT_ANSWERING, path: null } };
+  }
+}
+
+/** The way of everything typed. */
+export const editQueue = createEditQueue((caseId, edits) => invoke('case.edit', { caseId, edits: [...edits] }));
+
+type Call = { [C in Channel]: { channel: C; request: Request<C> } }[Channel];
+
+/** Asks main about a case only after everything typed into it is stored, so that no answer is older than the screen. */
+async function ask({ channel, request }: Call): Promise<{ data: unknown } | { error: Failure }> {
+  if (!(await editQueue.settled()) && 'caseId' in request) {
+    const message = 'An earlier change is not saved yet. See the bar at the top, then try again.';
+    return { error: { code: 'conflict', message, path: null } };
+  }
+  const made = editQueue.count();
+  const result = await invoke(channel, request as never);
+  // A case read while something was typed is already out of date, and would undo it on screen.
+  if (channel === 'case.open' && made !== editQueue.count()) return ask({ channel, request });
+  return result.ok ? { data: result.value } : { error: result.error };
+}
+
+const baseQuery: BaseQueryFn<Call, unknown, Failure> = ask;
+
+/** Ties a channel to the request it takes. */
+const call =
+  <C extends Channel>(channel: C) =>
+  (request: Request<C>) =>
+    ({ channel, request }) as Extract<Call, { channel: C }>;
+
+const caseTag = (_answer: unknown, failure: unknown, request: { caseId: string }) =>
+  failure === undefined ? [{ type: 'Case' as const, id: request.caseId }, 'Shelf' as const] : [];
+
+export const api = createApi({
+  baseQuery,
+  tagTypes: ['Case', 'Shelf'],
+  // A case file may hold a long digitised trial: no point in keeping it long after its window is left.
+  keepUnusedDataFor: 30,
+  endpoints: (build) => ({
+    info: build.query<Answer<'app.info'>, void>({ query: () => call('app.info')({}) }),
+    shelf: build.query<Answer<'shelf.list'>, Request<'shelf.list'>>({
+      query: call('shelf.list'),
+      providesTags: ['Shelf'],
+    }),
+    createCase: build.mutation<Answer<'case.create'>, Request<'case.create'>>({
+      query: call('case.create'),
+      invalidatesTags: ['Shelf'],
+    }),
+    openCase: build.query<Answer<'case.open'>, string>({
+      query: (caseId) => call('case.open')({ caseId }),
+      providesTags: (_answer, _failure, id) => [{ type: 'Case', id }],
+    }),
+    undo: build.mutation<Answer<'case.undo'>, Request<'case.undo'>>({
+      query: call('case.undo'),
+      invalidatesTags: caseTag,
+    }),
+    redo: build.mutation<Answer<'case.redo'>, Request<'case.redo'>>({
+      query: call('case.redo'),
+      invalidatesTags: caseTag,
+    }),
+    history: build.query<Answer<'case.history'>, Request<'case.history'>>({
+      query: call('case.history'),
+      providesTags: (_answer, _failure, { caseId }) => [{ type: 'Case', id: caseId }],
+    }),
+    previewForce: build.mutation<Answer<'jump.previewForce'>, Request<'jump.previewForce'>>({
+      query: call('jump.previewForce'),
+    }),
+    importForce: build.mutation<Answer<'jump.importForce'>, Request<'jump.importForce'>>({
+      query: call('jump.importForce'),
+      invalidatesTags: caseTag,
+    }),
+    trace: build.query<Answer<'jump.trace'>, Request<'jump.trace'>>({ query: call('jump.trace') }),
+    importTrial: build.mutation<Answer<'trial.import'>, Request<'trial.import'>>({
+      query: call('trial.import'),
+      invalidatesTags: caseTag,
+    }),
+    reportPreview: build.query<Answer<'report.preview'>, Request<'report.preview'>>({
+      query: call('report.preview'),
+      providesTags: (_answer, _failure, { caseId }) => [{ type: 'Case', id: caseId }],
+    }),
+    makeReport: build.mutation<Answer<'report.make'>, Request<'report.make'>>({
+      query: call('report.make'),
+      invalidatesTags: caseTag,
+    }),
+    verify: build.query<Answer<'store.verify'>, void>({
+      query: () => call('store.verify')({}),
+      keepUnusedDataFor: 0,
+    }),
+  }),
+});
+
+export const {
+  useInfoQuery,
+  useShelfQuery,
+  useCreateCaseMutation,
+  useOpenCaseQuery,
+  useUndoMutation,
+  useRedoMutation,
+  useHistoryQuery,
+  usePreviewForceMutation,
+  useImportForceMutation,
+  useTraceQuery,
+  useImportTrialMutation,
+  useReportPreviewQuery,
+  useMakeReportMutation,
+  useLazyVerifyQuery,
+} = api;
+
+/** Tells of changes made by main: by another window, or by an import. Returns the function that stops listening. */
+export function onCaseChanged(listener: (caseId: string, revision: number) => void): () => void {
+  return bridge.on('case.changed', ({ caseId, revision }) => listener(caseId, revision));
+}

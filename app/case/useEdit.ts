@@ -1,0 +1,43 @@
+import { useCallback, useSyncExternalStore } from 'react';
+import { toFailure } from '../../shared/errors.ts';
+import { applyEdits } from '../../shared/model/applyEdits.ts';
+import type { Edit } from '../../shared/model/edit.ts';
+import type { Kind, RecordOf } from '../../shared/model/records.ts';
+import { api, editQueue } from '../api.ts';
+import { useAppDispatch, useAppStore } from '../store.ts';
+import { useCase } from './useCase.ts';
+
+/**
+ * Changes the case: on screen at once, in the store in the order made. Edits passed together are one step of undo.
+ * Edits that the rules of the records refuse change nothing and are reported in the error bar.
+ */
+export function useEdit(): (edits: readonly Edit[]) => void {
+  const dispatch = useAppDispatch();
+  const store = useAppStore();
+  const caseId = useCase().file.case.id;
+  return useCallback(
+    (edits) => {
+      const answer = api.endpoints.openCase.select(caseId)(store.getState()).data;
+      if (answer === undefined) return;
+      try {
+        // Built outside the draft, so that unchanged parts of a long trial stay the very same objects.
+        const file = applyEdits(answer.file, edits);
+        dispatch(api.util.updateQueryData('openCase', caseId, () => ({ ...answer, file })));
+        editQueue.push(caseId, edits);
+      } catch (thrown) {
+        editQueue.refuse(toFailure(thrown));
+      }
+    },
+    [caseId, dispatch, store],
+  );
+}
+
+/** One patch, with its fields checked against its kind. */
+export function patch<K extends Kind>(kind: K, id: string, fields: Partial<Omit<RecordOf<K>, 'id'>>): Edit {
+  return { op: 'patch', kind, id, fields };
+}
+
+/** How saving stands, for the running head and the error bar. */
+export function useSaving() {
+  return useSyncExternalStore(editQueue.subscribe, editQueue.getState);
+}

@@ -1,0 +1,2 @@
+/** Style sheets are bundled; importing one brings no value. */
+declare module '*.css';

@@ -1,0 +1,20 @@
+import { FieldFrame, type FieldProps } from './FieldFrame.tsx';
+
+/** Text of any length; the box grows with it. */
+export function LongTextField({ label, value, onChange, onFocus, hint, isNeeded }: FieldProps<string>) {
+  return (
+    <FieldFrame label={label} notes={{ hint, isMissing: isNeeded === true && value.trim() === '' }}>
+      {(ids) => (
+        <textarea
+          {...ids}
+          className="input input-long"
+          rows={2}
+          value={value}
+          maxLength={10_000}
+          onFocus={onFocus}
+          onChange={(event) => onChange(event.target.value)}
+        />
+      )}
+    </FieldFrame>
+  );
+}

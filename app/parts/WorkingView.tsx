@@ -1,0 +1,74 @@
+import type { Quantity, Source, Working } from '../../shared/quantity.ts';
+import type { Unit } from '../../shared/units.ts';
+import { Formula } from './Formula.tsx';
+import { ReadingText } from './ReadingText.tsx';
+
+/** How a number came about: formula, what was put in, variant, source, and the same for each number put in. */
+export function WorkingView({ quantity, unit }: { quantity: Quantity; unit?: Unit | null }) {
+  const { working } = quantity;
+  return (
+    <div className="working">
+      {working.formula !== null && (
+        <p className="working-formula">
+          <Formula text={working.formula} />
+        </p>
+      )}
+      <p className="working-result">
+        <Formula text={working.symbol} /> <span className="formula-relation">=</span>{' '}
+        <ReadingText reading={quantity} unit={unit} />
+      </p>
+      {quantity.u === null && quantity.uReason !== null && (
+        <p className="working-note">No uncertainty: {quantity.uReason}.</p>
+      )}
+      <WorkingInputs working={working} />
+      {working.variant !== null && <p className="working-note">Variant: {working.variant}.</p>}
+      {working.source !== null && <SourceLine source={working.source} />}
+    </div>
+  );
+}
+
+function WorkingInputs({ working }: { working: Working }) {
+  if (working.inputs.length === 0) return null;
+  return (
+    <ul className="working-inputs">
+      {working.inputs.map(({ symbol, quantity }) => {
+        const own = quantity.working;
+        const line = (
+          <>
+            <Formula text={symbol} /> <span className="formula-relation">=</span> <ReadingText reading={quantity} />{' '}
+            <span className="working-name">{own.name}</span>
+          </>
+        );
+        const hasMore = own.formula !== null || own.source !== null || quantity.uReason !== null;
+        return (
+          <li key={symbol}>
+            {hasMore ? (
+              <details>
+                <summary>{line}</summary>
+                <WorkingView quantity={quantity} />
+              </details>
+            ) : (
+              line
+            )}
+          </li>
+        );
+      })}
+    </ul>
+  );
+}
+
+const STATUS_WORDS: Readonly<Record<Source['status'], string>> = {
+  published: 'Published',
+  derived: 'Derived',
+  convention: 'Convention, no published source',
+  'from memory': 'From memory, not yet checked',
+};
+
+/** A source with the word that says how sure we are of it. */
+export function SourceLine({ source }: { source: Source }) {
+  return (
+    <p className="source">
+      <span className="source-status">{STATUS_WORDS[source.status]}:</span> {source.cite}
+    </p>
+  );
+}
