@@ -2,6 +2,7 @@ import { createHash, randomBytes, timingSafeEqual } from 'node:crypto';
 import http from 'node:http';
 import { Readable } from 'node:stream';
 import { pipeline } from 'node:stream/promises';
+import type { ReadableStream as NodeReadableStream } from 'node:stream/web';
 import { CHANNELS, EVENTS, type EventName } from '../../shared/contract/channels.ts';
 import type { Service } from '../service.ts';
 import { SECURITY_HEADERS, type Web } from './web.ts';
@@ -146,8 +147,9 @@ export async function startLoopback(service: Service, web: Web): Promise<Loopbac
     }
     const page = await web(new Request(url, { method: request.method ?? 'GET', headers }));
     response.writeHead(page.status, Object.fromEntries(page.headers));
-    if (page.body === null) response.end();
-    else await pipeline(Readable.fromWeb(page.body), response);
+    const body: object | null = page.body; // declared by Node and by the page, each for itself
+    if (body === null) response.end();
+    else await pipeline(Readable.fromWeb(body as NodeReadableStream), response);
   }
 
   return {

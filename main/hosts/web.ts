@@ -127,8 +127,9 @@ async function sendFile(
   headers['content-length'] = String(end - start + 1);
   if (range !== null) headers['content-range'] = `bytes ${start}-${end}/${stat.size}`;
   if (request.method === 'HEAD' || stat.size === 0) return new Response(null, { status, headers });
-  const body = Readable.toWeb(createReadStream(file, { start, end, highWaterMark: 256 * 1024 }));
-  return new Response(body, { status, headers });
+  // Node and the page each declare this one class for themselves; whoever compiles us may see either.
+  const body: object = Readable.toWeb(createReadStream(file, { start, end, highWaterMark: 256 * 1024 }));
+  return new Response(body as ReadableStream, { status, headers });
 }
 
 /** Null for what no honest page asks: bad escapes, backslashes, NUL, dot segments that survived URL parsing. */
