@@ -1,0 +1,248 @@
+import { parse } from 'csv-parse/sync';
+import { DomainError } from '../../shared/errors.ts';
+
+export interface ForceCsvOptions {
+  /** Columns to take as plates, by name; empty: recognise them. */
+  readonly columns: readonly string[];
+  /** Samples a second; null: from the time column. */
+  readonly rateHz: number | null;
+}
+
+export interface ForceCsv {
+  readonly available: string[];
+  readonly columns: string[];
+  readonly rateHz: number;
+  /** N, one array a column. */
+  readonly plates: number[][];
+  readonly warnings: string[];
+}
+
+interface Row {
+  readonly line: number;
+  readonly cells: string[];
+}
+
+const NUMBER = /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i;
+const DECIMAL_COMMA = /^[+-]?\d*,\d+(e[+-]?\d+)?$/i;
+const UNIT_CELL = /^[[(]?(s|sec|ms|k?n|newtons?|kgf?|v|mm|cm|m|hz|#)?[\])]?$/i;
+const TIME_NAME = /^(time|t|zeit|temps|tiempo|seconds?|secs?|ms)([^a-z]|$)/i;
+const FORCE_NAME = /(^|[^a-z])(fz\d*|v?grf|force|kraft|vertical)([^a-z]|$)/i;
+const OTHER_AXIS = /(^|[^a-z])(fx\d*|fy\d*|x|y|ap|ml|anterior|medial|cop|moment)([^a-z]|$)/i;
+const TOTAL_NAME = /(^|[^a-z])(total|sum|combined|both)([^a-z]|$)/i;
+const MOST_PLATES = 4;
+/** Sampling may vary by this share of an interval. Convention. */
+const IRREGULAR = 0.05;
+
+/**
+ * Reads vertical force records from delimited text: comma, semicolon or tab, decimal point or comma, with or without
+ * byte-order mark, lines above the header and a row of units. Forces in N or kN, times in s or ms, by the name or the
+ * unit row. Nothing is filtered or filled in.
+ *
+ * @throws DomainError with the line and column in `path`: 'input-malformed' for something that is no table, no number,
+ *   or times that do not rise evenly; 'input-missing' where no force column, no rows or no rate can be found
+ */
+export function readForceCsv(text: string, options: ForceCsvOptions): ForceCsv {
+  const warnings: string[] = [];
+  const { names, units, rows, isDecimalComma } = readTable(text);
+  const chosen = chooseColumns(names, options.columns);
+  const number = (row: Row, column: number) => toNumber(row, column, names, isDecimalComma);
+
+  const plates = chosen.map((column) => {
+    const scale = unitOf(names, units, column) === 'kn' ? 1000 : 1;
+    return rows.map((row) => number(row, column) * scale);
+  });
+  const timeColumn = names.findIndex((name, column) => TIME_NAME.test(name) && !chosen.includes(column));
+  let rateHz = options.rateHz;
+  if (timeColumn >= 0) {
+    const scale = unitOf(names, units, timeColumn) === 'ms' ? 0.001 : 1;
+    const fromTimes = rateOf(rows, names[timeColumn] as string, (row) => number(row, timeColumn) * scale, warnings);
+    if (rateHz !== null && fromTimes !== null && Math.abs(rateHz / fromTimes - 1) > 0.01) {
+      warnings.push(
+        `The time column says ${fromTimes.toFixed(1)} samples a second, the rate given is ${rateHz}; the rate given was used.`,
+      );
+    }
+    rateHz ??= fromTimes;
+  }
+  if (rateHz === null) {
+    throw new DomainError(
+      'input-missing',
+      `readForceCsv needs a time column or the sampling rate; the columns are ${list(names)}`,
+    );
+  }
+  if (!(Number.isFinite(rateHz) && rateHz > 0)) {
+    throw new DomainError('input-out-of-range', `readForceCsv needs a sampling rate above 0 Hz, got ${rateHz}`);
+  }
+  return { available: names, columns: chosen.map((column) => names[column] as string), rateHz, plates, warnings };
+}
+
+interface Table {
+  readonly names: string[];
+  readonly units: string[] | null;
+  readonly rows: Row[];
+  readonly isDecimalComma: boolean;
+}
+
+function readTable(text: string): Table {
+  if (text.includes('\0')) {
+    throw new DomainError('input-malformed', 'readForceCsv needs a text table; this file is binary');
+  }
+  const lines = text.replace(/^\uFEFF/, '').split(/\r\n|\n|\r/);
+  const delimiter = delimiterOf(lines);
+  const all = cellsOf(text, delimiter);
+  const isNumeric = (cell: string) => NUMBER.test(cell) || (delimiter !== ',' && DECIMAL_COMMA.test(cell));
+  const start = all.findIndex(
+    ({ cells }) => cells.some(isNumeric) && cells.every((cell) => cell === '' || isNumeric(cell)),
+  );
+  if (start < 0) {
+    const header = all.at(-1)?.cells.filter((cell) => cell !== '') ?? [];
+    throw new DomainError(
+      'input-missing',
+      header.length === 0
+        ? 'readForceCsv needs a table of numbers; the file is empty'
+        : `readForceCsv needs rows of numbers; below the header ${list(header)} there are none`,
+    );
+  }
+  const rows = all.slice(start);
+  const width = rows[0]?.cells.length ?? 0;
+  const above = all.slice(0, start).filter(({ cells }) => cells.length === width);
+  const last = above.at(-1);
+  const hasUnits = above.length > 1 && last !== undefined && last.cells.every((cell) => UNIT_CELL.test(cell));
+  const header = above.at(hasUnits ? -2 : -1);
+  return {
+    names: Array.from({ length: width }, (_, k) => header?.cells[k] || `column ${k + 1}`),
+    units: hasUnits ? last.cells : null,
+    rows,
+    isDecimalComma: delimiter !== ',' && rows.some(({ cells }) => cells.some((cell) => DECIMAL_COMMA.test(cell))),
+  };
+}
+
+/** Tab before semicolon before comma: where tab or semicolon divides, a comma is a decimal sign. */
+function delimiterOf(lines: readonly string[]): string {
+  const filled = lines.filter((line) => line.trim() !== '').slice(0, 50);
+  const divides = (mark: string) => filled.filter((line) => line.includes(mark)).length > filled.length / 2;
+  if (divides('\t')) return '\t';
+  if (divides(';')) return ';';
+  const isOneColumn = filled.slice(1).every((line) => DECIMAL_COMMA.test(line.trim())) && !filled[0]?.includes(',');
+  return filled.length > 1 && isOneColumn ? ';' : ',';
+}
+
+function cellsOf(text: string, delimiter: string): Row[] {
+  try {
+    const records = parse(text, {
+      bom: true,
+      delimiter,
+      info: true,
+      relax_column_count: true,
+      relax_quotes: true,
+      skip_empty_lines: true,
+      trim: true,
+    }) as unknown as { record: string[]; info: { lines: number } }[];
+    return records
+      .map(({ record, info }) => ({ line: info.lines, cells: record }))
+      .filter(({ cells }) => cells.some((cell) => cell !== ''));
+  } catch (error) {
+    throw new DomainError(
+      'input-malformed',
+      `readForceCsv needs a delimited table: ${error instanceof Error ? error.message : String(error)}`,
+    );
+  }
+}
+
+function chooseColumns(names: readonly string[], wanted: readonly string[]): number[] {
+  if (wanted.length > 0) {
+    return wanted.map((name) => {
+      const column = names.findIndex((candidate) => candidate.toLowerCase() === name.trim().toLowerCase());
+      if (column >= 0) return column;
+      throw new DomainError(
+        'input-missing',
+        `readForceCsv finds no column called ${name}; the columns are ${list(names)}`,
+        `column ${name}`,
+      );
+    });
+  }
+  const isForce = (name: string) => FORCE_NAME.test(spaced(name)) && !OTHER_AXIS.test(spaced(name));
+  const found = names.flatMap((name, column) => (isForce(name) && !TIME_NAME.test(name) ? [column] : []));
+  const isTotal = (column: number) => TOTAL_NAME.test(spaced(names[column] as string));
+  // A column of sums beside the plates would count every newton twice.
+  const single = found.filter((column) => !isTotal(column));
+  const chosen = single.length > 0 ? single : found.slice(0, 1);
+  if (chosen.length === 0) {
+    throw new DomainError(
+      'input-missing',
+      `readForceCsv finds no column of vertical force (a name with fz, grf or force); the columns are ${list(names)}. Name the columns to use`,
+    );
+  }
+  if (chosen.length > MOST_PLATES) {
+    throw new DomainError(
+      'input-malformed',
+      `readForceCsv takes up to ${MOST_PLATES} plates, found ${list(chosen.map((column) => names[column] as string))}. Name the columns to use`,
+    );
+  }
+  return chosen;
+}
+
+function toNumber(row: Row, column: number, names: readonly string[], isDecimalComma: boolean): number {
+  const cell = row.cells[column] ?? '';
+  const written = isDecimalComma ? cell.replace(',', '.') : cell;
+  if (NUMBER.test(written)) return Number(written);
+  throw new DomainError(
+    'input-malformed',
+    cell === ''
+      ? `readForceCsv needs a number in every row, found an empty cell`
+      : `readForceCsv needs numbers, found “${cell.slice(0, 40)}”`,
+    `line ${row.line}, column ${names[column]}`,
+  );
+}
+
+function rateOf(rows: readonly Row[], name: string, timeOf: (row: Row) => number, warnings: string[]): number | null {
+  const times = rows.map(timeOf);
+  if (times.length < 2) return null;
+  const intervals = times.slice(1).map((time, k) => time - (times[k] as number));
+  const at = (k: number) => `line ${rows[k + 1]?.line}, column ${name}`;
+  const fallen = intervals.findIndex((interval) => !(interval > 0));
+  if (fallen >= 0) {
+    throw new DomainError(
+      'input-malformed',
+      `readForceCsv needs times that rise, got ${times[fallen + 1]} after ${times[fallen]}`,
+      at(fallen),
+    );
+  }
+  const median = intervals.toSorted((a, b) => a - b)[intervals.length >> 1] as number;
+  const isOff = (interval: number) => Math.abs(interval - median) > IRREGULAR * median;
+  const off = intervals.filter(isOff).length;
+  const mean = ((times.at(-1) as number) - (times[0] as number)) / intervals.length;
+  if (off === 0) return 1 / mean;
+  // Times printed with few digits jump between two values all along; a gap or a stumble is a rare thing.
+  const resolution = Math.max(...intervals) - Math.min(...intervals);
+  if (off > IRREGULAR * intervals.length && resolution < mean && isEvenOnceRounded(times, mean, resolution)) {
+    warnings.push(
+      `Times are written to ${resolution.toPrecision(1)} s only; the rate of ${(1 / mean).toFixed(1)} Hz is from the first and the last.`,
+    );
+    return 1 / mean;
+  }
+  const first = intervals.findIndex(isOff);
+  throw new DomainError(
+    'input-malformed',
+    `readForceCsv needs evenly spaced samples; most are ${median.toPrecision(4)} s apart, here ${(intervals[first] as number).toPrecision(4)} s`,
+    at(first),
+  );
+}
+
+function isEvenOnceRounded(times: readonly number[], interval: number, resolution: number): boolean {
+  return times.every((time, k) => Math.abs(time - (times[0] as number) - k * interval) <= resolution);
+}
+
+/** Unit of a column in lower case, from the row of units or the end of the name: `fz_N`, `Force [kN]`, `time (ms)`. */
+function unitOf(names: readonly string[], units: readonly string[] | null, column: number): string {
+  const cell = units?.[column] ?? /[\s_[(]([a-z]+)[\])]?$/i.exec(names[column] as string)?.[1] ?? '';
+  return cell.replaceAll(/[[\]()]/g, '').toLowerCase();
+}
+
+/** `fz_left_N` and `FzLeft` read as separate words. */
+function spaced(name: string): string {
+  return name.replaceAll(/[_\-.]/g, ' ').replaceAll(/([a-z])([A-Z])/g, '$1 $2');
+}
+
+function list(names: readonly string[]): string {
+  return names.map((name) => `“${name}”`).join(', ');
+}

@@ -1,0 +1,30 @@
+import type { ForceSummary } from '../../model/jump.ts';
+import type { Quantity } from '../../quantity.ts';
+import { KERNEL_VERSION } from '../../versions.ts';
+import type { ForceJump } from './forceTrace.ts';
+
+/** A jump of a force record as it is stored: SI values with their uncertainty, and the kernel that found them. */
+export function toForceSummary(jump: ForceJump, rateHz: number, columns: readonly string[]): ForceSummary {
+  const stored = ({ value, u }: Quantity) => ({ value, u });
+  const storedOrNull = (quantity: Quantity | null) => (quantity === null ? null : stored(quantity));
+  return {
+    kernelVersion: KERNEL_VERSION,
+    rateHz,
+    columns: [...columns],
+    bodyWeightN: stored(jump.bodyWeight),
+    massKg: stored(jump.mass),
+    onsetS: stored(jump.onset),
+    takeoffS: stored(jump.takeoff),
+    landingS: stored(jump.landing),
+    takeoffVelocityMPerS: stored(jump.takeoffVelocity),
+    jumpHeightM: stored(jump.jumpHeight),
+    jumpHeightFlightTimeM: stored(jump.jumpHeightFlightTime),
+    riseAboveStandingM: storedOrNull(jump.riseAboveStanding),
+    timeToTakeoffS: stored(jump.timeToTakeoff),
+    rsiModified: stored(jump.rsiModified),
+    peakForceN: stored(jump.peakForce),
+    peakPowerW: stored(jump.peakPower),
+    countermovementDepthM: storedOrNull(jump.countermovementDepth),
+    warnings: [...jump.warnings],
+  };
+}
