@@ -1,5 +1,4 @@
 import type { Measure } from '../measure.ts';
-import { SOURCES } from '../sources/index.ts';
 import { assumedError, numeric } from './builders.ts';
 
 const height = { short: 'Height', possible: [0, 130], plausible: [8, 85] } as const;

@@ -1,0 +1,96 @@
+import type { HistoryEffect } from '../../assess/assessment.ts';
+import { conditionEntry } from '../../knowledge/conditions/index.ts';
+import { regionsTouch } from '../../knowledge/regions.ts';
+import type { Condition, Injury } from '../../model/injury.ts';
+import { EFFECTS, type Effect, type InjuryEffect, type Rule } from '../rule.ts';
+import { liftedBy } from './liftedBy.ts';
+
+export interface EffectsOfHistory {
+  /** One for each injury the rule or its region has to do with, by injury id. */
+  readonly effects: readonly HistoryEffect[];
+  /** Limits in force that were written down in words, for regions this rule loads. */
+  readonly restrictions: readonly string[];
+  readonly trace: readonly string[];
+}
+
+/**
+ * What the history does to one rule. A change that would itself be unsafe for another injury on file becomes a stop:
+ * two limits never cancel each other. An injury of the same limb that the rule says nothing about asks for agreement
+ * first, so that silence is not taken for permission.
+ */
+export function historyEffects(rule: Rule, history: readonly Injury[]): EffectsOfHistory {
+  const inForce = new Set(history.filter((injury) => liftedBy(injury) === null).map((injury) => injury.condition));
+  const effects: HistoryEffect[] = [];
+  const restrictions: string[] = [];
+  const trace: string[] = [];
+
+  for (const injury of history.toSorted((a, b) => (a.id < b.id ? -1 : 1))) {
+    const stated = strictestFor(rule, injury.condition);
+    const touches = regionsTouch(injury.region, rule.region);
+    if (stated === null && !touches) continue;
+    const entry = conditionEntry(injury.condition);
+    const name = nameOf(injury, entry.label);
+    const lifted = liftedBy(injury);
+    if (lifted !== null) {
+      effects.push(effectOf(injury, 'keep', ''));
+      trace.push(`${name}: ${lifted}, so its limits are lifted.`);
+      continue;
+    }
+    if (touches && injury.restrictions.trim() !== '')
+      restrictions.push(`Restriction on file: ${injury.restrictions.trim()}`);
+    if (stated === null) {
+      effects.push(effectOf(injury, 'modify', `Agree this first with ${entry.clears}: ${name} is on file.`));
+      trace.push(`${name}: no effect is stated for it here, so this is to be agreed first.`);
+      continue;
+    }
+    const clash = stated.unsafeFor.find((condition) => condition !== injury.condition && inForce.has(condition));
+    if (clash !== undefined && stated.effect !== 'stop') {
+      effects.push(
+        effectOf(
+          injury,
+          'stop',
+          `Nothing here is safe for both ${entry.label} and ${conditionEntry(clash).label}: ask ${entry.clears}.`,
+        ),
+      );
+      trace.push(
+        `${name}: what would be done instead is not safe for ${conditionEntry(clash).label}, so nothing is suggested.`,
+      );
+      continue;
+    }
+    effects.push(effectOf(injury, stated.effect, stated.change));
+    trace.push(`${name}: ${EFFECT_WORDS[stated.effect]}${whyStillInForce(injury)}`);
+  }
+  return { effects, restrictions, trace };
+}
+
+function effectOf(injury: Injury, effect: Effect, change: string): HistoryEffect {
+  const { clears } = conditionEntry(injury.condition);
+  return { injuryId: injury.id, condition: injury.condition, effect, change, clears };
+}
+
+const EFFECT_WORDS: Record<Effect, string> = {
+  stop: 'stops this.',
+  replace: 'replaces this.',
+  modify: 'changes this.',
+  keep: 'leaves this as it is.',
+};
+
+/** Two statements for one condition: the stricter holds. */
+export function strictestFor(rule: Pick<Rule, 'effects'>, condition: Condition): InjuryEffect | null {
+  let strictest: InjuryEffect | null = null;
+  for (const effect of rule.effects) {
+    if (effect.condition !== condition) continue;
+    if (strictest === null || EFFECTS.indexOf(effect.effect) < EFFECTS.indexOf(strictest.effect)) strictest = effect;
+  }
+  return strictest;
+}
+
+function nameOf(injury: Injury, label: string): string {
+  const side = injury.side === 'none' ? '' : `, ${injury.side}`;
+  const since = injury.onset === null ? '' : `, since ${injury.onset}`;
+  return `${injury.condition === 'other' && injury.diagnosis !== '' ? injury.diagnosis : label}${side}${since}`;
+}
+
+function whyStillInForce(injury: Injury): string {
+  return injury.status === 'resolved' ? ' It is called resolved, but no clearance with name and date is on file.' : '';
+}

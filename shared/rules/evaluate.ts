@@ -1,0 +1,266 @@
+import type { Fact, Finding, Outcome, TestResult } from '../assess/assessment.ts';
+import { conditionEntry } from '../knowledge/conditions/index.ts';
+import { measureById } from '../knowledge/measures/index.ts';
+import { regionGroup, regionsTouch } from '../knowledge/regions.ts';
+import type { Athlete } from '../model/athlete.ts';
+import type { Injury } from '../model/injury.ts';
+import { isKnown } from '../quantity.ts';
+import { convert } from '../units.ts';
+import { wholeYears } from './checks/wholeYears.ts';
+import { gradeWords, limitWords, numberWords } from './checks/words.ts';
+import { limitsFor, runTest } from './checks/runTest.ts';
+import { applyEffects, changesOf } from './effects/applyEffects.ts';
+import { type EffectsOfHistory, historyEffects } from './effects/historyEffects.ts';
+import { type FactIndex, factFor, indexFacts, type Subject, subjectsOf } from './factIndex.ts';
+import { type Rule, RULE_KINDS } from './rule.ts';
+
+export interface JudgingOptions {
+  readonly referenceSex: Athlete['referenceSex'];
+  readonly birthDate: string | null;
+}
+
+/** A rule whose tests have been run on one subject; nothing is suggested yet. */
+interface Judged {
+  readonly rule: Rule;
+  readonly referenceSex: JudgingOptions['referenceSex'];
+  readonly subject: Subject;
+  readonly tests: readonly TestResult[];
+  readonly isFired: boolean;
+  readonly phase: string;
+}
+
+/**
+ * Judges facts and history by rules, in the order referral, caution, intervention, monitor, confirmation.
+ * A rule fires only if all its tests are met; one test not met silences it; a missing one leaves it not assessed.
+ * A referral hides what its region and movement would be advised; the injuries on file then stop, replace or modify
+ * the rest; a confirmation stands only where nothing else fired, pain was recorded as 0 and nothing is withheld.
+ * The answer depends on what is given and not on its order.
+ * @throws DomainError 'not-found' for a rule over an unknown measure, 'input-out-of-range' for a fact that is not finite
+ */
+export function evaluateRules(
+  rules: readonly Rule[],
+  facts: readonly Fact[],
+  history: readonly Injury[],
+  options: JudgingOptions,
+): Finding[] {
+  const index = indexFacts(facts);
+  const judged = rules
+    .filter((rule) => rule.supersededBy === null)
+    .toSorted(inJudgingOrder)
+    .flatMap((rule) => judge(rule, index, options));
+  const fired = judged.filter((one) => one.isFired);
+  const referrals = fired.filter((one) => one.rule.kind === 'referral');
+  const alerts = fired.filter((one) => one.rule.kind !== 'confirmation');
+  const effectsOf = new Map<Rule, EffectsOfHistory>();
+
+  return judged.flatMap((one): Finding[] => {
+    const effects = effectsOf.get(one.rule) ?? historyEffects(one.rule, history);
+    effectsOf.set(one.rule, effects);
+    if (!one.isFired) return [notAssessed(one, neededFor(one))];
+    switch (one.rule.kind) {
+      case 'referral':
+      case 'caution':
+        return [alert(one, effects)];
+      case 'confirmation':
+        return confirmation(one, effects, alerts, index);
+      default:
+        return [suggestion(one, effects, referrals)];
+    }
+  });
+}
+
+function inJudgingOrder(a: Rule, b: Rule): number {
+  return RULE_KINDS.indexOf(a.kind) - RULE_KINDS.indexOf(b.kind) || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0);
+}
+
+function judge(rule: Rule, index: FactIndex, options: JudgingOptions): Judged[] {
+  return subjectsOf(rule, index).flatMap((subject): Judged[] => {
+    const tests: TestResult[] = [];
+    for (const [i, test] of rule.all.entries()) {
+      const fact = i === 0 ? subject.fact : factFor(test.measure, rule, subject, index);
+      const day = fact?.takenOn ?? null;
+      const ageYears = day === null || options.birthDate === null ? null : wholeYears(options.birthDate, day);
+      const result = runTest(test, fact, { referenceSex: options.referenceSex, ageYears });
+      if (result.result === 'not-met') return [];
+      tests.push(result);
+    }
+    const isFired = tests.every((test) => test.result === 'met');
+    // A rule for any movement that found its fact in a trial speaks of that trial as a whole.
+    const phase = rule.movement === 'any' && subject.movement !== null ? 'whole' : rule.phase;
+    return [{ rule, subject, tests, isFired, phase, referenceSex: options.referenceSex }];
+  });
+}
+
+/** Referrals and cautions are never softened: what the injuries change is printed beside them. */
+function alert(one: Judged, history: EffectsOfHistory): Finding {
+  return {
+    ...findingOf(one, one.rule.kind === 'referral' ? 'referral' : 'caution', history),
+    intervention: fill(one.rule.intervention, one),
+    adjustments: changesOf(history.effects),
+  };
+}
+
+function suggestion(one: Judged, history: EffectsOfHistory, referrals: readonly Judged[]): Finding {
+  const text = fill(one.rule.intervention, one);
+  const referral = referrals.find((other) => hides(other, one));
+  if (referral !== undefined) {
+    const finding = findingOf(one, 'stopped', history);
+    return {
+      ...finding,
+      withheld: { text, because: [] },
+      trace: [...finding.trace, `Held back: "${fill(referral.rule.finding, referral)}" comes first.`],
+    };
+  }
+  const { effect, ...suggested } = applyEffects(text, history);
+  const finding = findingOf(one, suggestionOutcome(one, effect), history);
+  const isProvisional = one.tests.some((test) => test.isBorderline);
+  return {
+    ...finding,
+    ...suggested,
+    trace: isProvisional
+      ? [...finding.trace, 'Too close to the limit for one reading: measure again before acting on it.']
+      : finding.trace,
+  };
+}
+
+function suggestionOutcome(one: Judged, effect: 'stop' | 'replace' | 'modify' | 'keep'): Outcome {
+  if (effect === 'stop') return 'stopped';
+  if (effect === 'replace') return 'replaced';
+  if (one.tests.some((test) => test.isBorderline)) return 'borderline';
+  if (effect === 'modify') return 'modified';
+  return one.rule.kind === 'monitor' ? 'monitor' : 'intervention';
+}
+
+function confirmation(one: Judged, history: EffectsOfHistory, alerts: readonly Judged[], index: FactIndex): Finding[] {
+  if (alerts.some((other) => blocks(other, one))) return [];
+  if (history.effects.some((effect) => effect.effect === 'stop' || effect.effect === 'replace')) return [];
+  const pain = painAbout(one, index);
+  if (pain === 'some') return [];
+  if (pain === 'not recorded') return [notAssessed(one, 'Pain, recorded as a number from 0 to 10.')];
+  const isBorderline = one.tests.some((test) => test.isBorderline);
+  const finding = findingOf(one, isBorderline ? 'borderline' : 'confirmed', history);
+  return [
+    { ...finding, adjustments: changesOf(history.effects), trace: [...finding.trace, 'Pain was recorded as 0.'] },
+  ];
+}
+
+function hides(referral: Judged, other: Judged): boolean {
+  return (
+    (referral.rule.movement === 'any' || referral.rule.movement === other.rule.movement) &&
+    regionsTouch(referral.rule.region, other.rule.region)
+  );
+}
+
+/** Whether something that fired forbids calling this part of the movement, or this region, in order. */
+function blocks(other: Judged, one: Judged): boolean {
+  if (other.rule.movement === 'any' && other.subject.movement === null) {
+    const speaksOfAll = one.rule.movement === 'any' || other.rule.kind === 'referral' || other.rule.kind === 'caution';
+    return speaksOfAll && regionsTouch(other.rule.region, one.rule.region);
+  }
+  return (
+    other.subject.movement === one.subject.movement &&
+    other.subject.recordId === one.subject.recordId &&
+    (other.phase === one.phase || other.phase === 'whole' || one.phase === 'whole')
+  );
+}
+
+/** Pain recorded with the same trial or test; for the athlete as a whole, in tests of the region. */
+function painAbout(one: Judged, index: FactIndex): 'none' | 'some' | 'not recorded' {
+  const inTrial = one.rule.movement !== 'any' && one.subject.recordId !== null;
+  const facts = inTrial
+    ? (index.inRecord.get(one.subject.recordId ?? '')?.get('pain.nrs') ?? [])
+    : [`pain.${regionGroup(one.rule.region)}`, 'pain.nrs'].flatMap((measure) => index.standing.get(measure) ?? []);
+  const values = facts.map(numberOf).filter((value) => value !== null);
+  if (values.length === 0) return 'not recorded';
+  return values.every((value) => value === 0) ? 'none' : 'some';
+}
+
+function numberOf(fact: Fact): number | null {
+  return fact.value.kind === 'number' && isKnown(fact.value.reading) ? fact.value.reading.value : null;
+}
+
+function notAssessed(one: Judged, needed: string): Finding {
+  const finding = findingOf(one, 'not-assessed', { effects: [], restrictions: [], trace: [] });
+  const open = one.tests.filter((test) => test.result === 'undetermined').map((test) => test.label);
+  return { ...finding, finding: `Not assessed: ${open.length > 0 ? open.join(', ') : 'pain'}`, needed };
+}
+
+function neededFor(one: Judged): string {
+  const open = one.tests.filter((test) => test.result === 'undetermined');
+  return open.map((test) => `${test.label}: ${test.words}.`).join(' ');
+}
+
+function findingOf(one: Judged, outcome: Outcome, history: EffectsOfHistory): Finding {
+  const { rule, subject, tests, phase } = one;
+  const fact = subject.fact;
+  const retestLabel = rule.retest === null ? null : (measureById(rule.retest.measure)?.label ?? rule.retest.measure);
+  return {
+    key: [rule.id, subject.recordId ?? 'case', phase, subject.side].join('/'),
+    ruleId: rule.id,
+    kind: rule.kind,
+    outcome,
+    movement: subject.movement ?? rule.movement,
+    phase,
+    side: subject.side,
+    trialId: subject.isTrial ? subject.recordId : null,
+    takenOn: fact?.takenOn ?? null,
+    finding: fill(rule.finding, one),
+    intervention: null,
+    adjustments: [],
+    withheld: null,
+    effects: history.effects,
+    tests,
+    needed: null,
+    sources: sourcesOf(rule, history),
+    evidence: rule.evidence,
+    basis: rule.basis,
+    defersTo: rule.defersTo,
+    retest:
+      rule.retest === null || retestLabel === null
+        ? null
+        : { measure: rule.retest.measure, label: retestLabel, afterDays: rule.retest.afterDays },
+    trace: [...tests.map((test) => `${test.label}: ${test.words}${RESULT_WORDS[test.result]}`), ...history.trace],
+  };
+}
+
+const RESULT_WORDS: Record<TestResult['result'], string> = { met: '.', 'not-met': ' (not so).', undetermined: '.' };
+
+/** The rule's own sources, then those of the conditions that changed what it says. */
+function sourcesOf(rule: Rule, history: EffectsOfHistory): Finding['sources'] {
+  const changing = history.effects.filter((effect) => effect.effect !== 'keep');
+  if (changing.length === 0) return rule.sources;
+  const all = [...rule.sources, ...changing.flatMap((effect) => conditionEntry(effect.condition).sources)];
+  return [...new Map(all.map((source) => [source.cite, source])).values()];
+}
+
+/** Puts the first test's reading, limit and side into the wording. */
+function fill(text: string, one: Judged): string {
+  if (!text.includes('{')) return text;
+  const side = one.subject.side === 'none' ? '' : one.subject.side;
+  return text
+    .replaceAll('{value}', valueWords(one))
+    .replaceAll('{threshold}', thresholdWords(one))
+    .replaceAll('{side}', side)
+    .replaceAll(/ {2,}/g, ' ')
+    .trim();
+}
+
+function valueWords({ subject }: Judged): string {
+  const fact = subject.fact;
+  if (fact === null || fact.value.kind === 'unknown') return 'not known';
+  if (fact.value.kind === 'flag') return fact.value.flag ? 'yes' : 'no';
+  if (fact.value.kind === 'grade') return gradeWords(fact.value.grade);
+  const { reading } = fact.value;
+  if (!isKnown(reading)) return 'not known';
+  const unit = fact.displayUnit ?? reading.unit;
+  return numberWords(convert(reading.value, reading.unit, unit), unit);
+}
+
+function thresholdWords({ rule, referenceSex }: Judged): string {
+  const test = rule.all[0];
+  if (test === undefined || test.unit === null) return '';
+  const limits = limitsFor(test.threshold, referenceSex);
+  if (typeof limits === 'string') return '';
+  const [low, high] = limits;
+  return high === undefined ? limitWords(low, test.unit) : `${low} to ${limitWords(high, test.unit)}`;
+}
