@@ -9,7 +9,6 @@ export function PageDrawing({ page, count, widthPx }: { page: Page; count: numbe
       viewBox={`0 0 ${page.width} ${page.height}`}
       width={widthPx}
       height={(widthPx * page.height) / page.width}
-      role="graphics-document"
       aria-label={`Page ${page.number} of ${count}`}
     >
       <rect className="page-fill-paper" width={page.width} height={page.height} />

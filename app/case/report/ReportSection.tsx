@@ -1,0 +1,177 @@
+import { useEffect, useState } from 'react';
+import type { Purpose } from '../../../shared/model/case.ts';
+import { PAPERS, REPORT_KINDS, type ReportRecord } from '../../../shared/model/outcome.ts';
+import { counted, formatDate } from '../../../shared/format/number.ts';
+import type { PlacedReport } from '../../../shared/report/page.ts';
+import { useMakeReportMutation, useReportPreviewQuery } from '../../api.ts';
+import { failureWords } from '../../failureWords.ts';
+import { Button } from '../../parts/Button.tsx';
+import { useCase } from '../useCase.ts';
+import { beforeSending } from './beforeSending.ts';
+import { PagesPreview } from './PagesPreview.tsx';
+import './report.css';
+
+type ReportKind = ReportRecord['kind'];
+type Paper = ReportRecord['paper'];
+
+const KIND_BY_PURPOSE: Record<Purpose, ReportKind> = { intake: 'client', study: 'study', referral: 'referral' };
+const KIND_WORDS: Record<ReportKind, string> = {
+  client: 'Client report',
+  study: 'Case study',
+  referral: 'Referral letter',
+};
+const PAPER_WORDS: Record<Paper, string> = { a4: 'A4', letter: 'US Letter' };
+/** Typing goes on; the pages follow when it pauses. */
+const SETTLE_MS = 500;
+
+/** The report: what stands against it, the pages themselves, and the reports already made. */
+export function ReportSection() {
+  const { file, assessment } = useCase();
+  const [kind, setKind] = useState<ReportKind>(KIND_BY_PURPOSE[file.case.purpose]);
+  const [paper, setPaper] = useState<Paper>('a4');
+  const request = { caseId: file.case.id, kind, paper };
+  const preview = useReportPreviewQuery(request);
+  const [make, made] = useMakeReportMutation();
+  useRefetchAfterEdits(file, preview.refetch);
+  // The answer of an earlier choice must not stand as the pages of this one.
+  const report = preview.currentData?.report as unknown as PlacedReport | undefined;
+  const matters = beforeSending(file, assessment);
+
+  return (
+    <div className="report-section">
+      <section aria-labelledby="before-sending">
+        <h3 id="before-sending">Before you send</h3>
+        {matters.length === 0 ? (
+          <p>Nothing stands against this report: nothing required is missing, and every finding is decided.</p>
+        ) : (
+          <>
+            <p className="quiet">A report can be made at any time. These would weaken it:</p>
+            <dl className="matters">
+              {matters.map(({ heading, items }) => (
+                <div key={heading}>
+                  <dt>{heading}</dt>
+                  {items.map((item) => (
+                    <dd key={item}>{item}</dd>
+                  ))}
+                </div>
+              ))}
+            </dl>
+          </>
+        )}
+      </section>
+
+      <form className="report-choice" onSubmit={(event) => event.preventDefault()}>
+        <label>
+          Kind
+          <select value={kind} onChange={({ target }) => setKind(target.value as ReportKind)}>
+            {REPORT_KINDS.map((one) => (
+              <option key={one} value={one}>
+                {KIND_WORDS[one]}
+              </option>
+            ))}
+          </select>
+        </label>
+        <label>
+          Paper
+          <select value={paper} onChange={({ target }) => setPaper(target.value as Paper)}>
+            {PAPERS.map((one) => (
+              <option key={one} value={one}>
+                {PAPER_WORDS[one]}
+              </option>
+            ))}
+          </select>
+        </label>
+        <Button look="main" disabled={made.isLoading} onClick={() => void make(request)}>
+          Make the PDF
+        </Button>
+        <output className="report-state">
+          {made.isLoading && <span className="appears-late">Writing the PDF…</span>}
+          {made.isSuccess && (
+            <>
+              The report is made and kept.{' '}
+              <a href={made.data.href} download>
+                Save the PDF
+              </a>
+            </>
+          )}
+          {made.isError && <span className="failed">{failureWords(made.error)}</span>}
+        </output>
+      </form>
+
+      {report !== undefined && <PagesPreview report={report} />}
+      <output className="report-state">
+        {preview.isFetching && <span className="appears-late">Composing the pages…</span>}
+      </output>
+      {preview.isError && (
+        <p className="failed" role="alert">
+          The pages could not be composed. {failureWords(preview.error)}
+        </p>
+      )}
+
+      <section aria-labelledby="reports-made">
+        <h3 id="reports-made">Reports made</h3>
+        {file.reports.length === 0 ? (
+          <p className="quiet">
+            None yet. A report made here is kept as it is; a later change to the case makes a new one.
+          </p>
+        ) : (
+          <ReportsMade reports={file.reports} number={file.case.number} />
+        )}
+      </section>
+    </div>
+  );
+}
+
+function ReportsMade({ reports, number }: { reports: readonly ReportRecord[]; number: string }) {
+  return (
+    <table className="sheet-table">
+      <thead>
+        <tr>
+          <th scope="col">Made</th>
+          <th scope="col">Kind</th>
+          <th scope="col">Pages</th>
+          <th scope="col">Versions of app, kernel, rules</th>
+          <th scope="col">File</th>
+        </tr>
+      </thead>
+      <tbody>
+        {reports.toReversed().map((report) => (
+          <tr key={report.id}>
+            <td>
+              {formatDate(report.madeAt)}, {report.madeAt.slice(11, 16)} UTC
+            </td>
+            <td>
+              {KIND_WORDS[report.kind]}, {PAPER_WORDS[report.paper]}
+            </td>
+            <td>{counted(report.pageCount, 'page')}</td>
+            <td>
+              {report.appVersion}, {report.kernelVersion}, {report.rulesVersion}
+            </td>
+            <td>
+              <a href={`/files/${report.pdfSha256}/${fileName(report, number)}`} download>
+                Save the PDF
+              </a>
+            </td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+function fileName(report: ReportRecord, number: string): string {
+  return encodeURIComponent(`${number} ${KIND_WORDS[report.kind].toLowerCase()} ${report.madeAt.slice(0, 10)}.pdf`);
+}
+
+/** Asks for the pages again when the case has changed and typing has paused. */
+function useRefetchAfterEdits(file: object, refetch: () => unknown): void {
+  const [asked, setAsked] = useState(file);
+  useEffect(() => {
+    if (file === asked) return undefined;
+    const timer = setTimeout(() => {
+      setAsked(file);
+      refetch();
+    }, SETTLE_MS);
+    return () => clearTimeout(timer);
+  }, [file, asked, refetch]);
+}

@@ -1,0 +1,102 @@
+import type { MovementTrial } from '../../../shared/model/trial.ts';
+import { MOVEMENTS, movementById } from '../../../shared/knowledge/movements/index.ts';
+import { ChoiceField } from '../../parts/ChoiceField.tsx';
+import { DateField } from '../../parts/DateField.tsx';
+import { LongTextField } from '../../parts/LongTextField.tsx';
+import { NumberField } from '../../parts/NumberField.tsx';
+import { PainField } from '../../parts/PainField.tsx';
+import { TextField } from '../../parts/TextField.tsx';
+import { today } from '../newRecord.ts';
+import { StopWords } from '../StopWords.tsx';
+import { useFields } from '../useFields.ts';
+
+const SIDES = [
+  { value: 'right', label: 'Right' },
+  { value: 'left', label: 'Left' },
+  { value: 'none', label: 'No side' },
+] as const;
+
+/** What must be known of the film before any number taken from it means something. */
+export function ClipFacts({ trial }: { trial: MovementTrial }) {
+  const field = useFields('movementTrial', trial);
+  const filmedOn = field('filmedOn');
+  const movement = movementById(trial.movementId);
+  const known = MOVEMENTS.map(({ id, label }) => ({ value: id, label }));
+  const movements =
+    movement === null ? [...known, { value: trial.movementId, label: `${trial.movementId} (not known here)` }] : known;
+  return (
+    <>
+      <div className="conditions">
+        <ChoiceField label="Movement" look="list" choices={movements} {...field('movementId')} />
+        <TextField label="Label" hint="To tell this trial from the others: third of five." {...field('label')} />
+        <DateField
+          label="Filmed on"
+          latest={today()}
+          {...filmedOn}
+          onChange={(day) => {
+            if (day !== null) filmedOn.onChange(day);
+          }}
+        />
+        <ChoiceField label="Throwing, striking or leading side" choices={SIDES} {...field('side')} />
+        <NumberField
+          label="Capture rate"
+          unit="Hz"
+          possible={[0, 100_000]}
+          isAbove
+          isNeeded
+          hint="Frames the camera truly recorded in a second."
+          {...field('captureRateHz')}
+        />
+        <NumberField
+          label="Playback rate"
+          unit="Hz"
+          possible={[0, 100_000]}
+          isAbove
+          hint={slowWords(trial)}
+          {...field('playbackRateHz')}
+        />
+        <TextField
+          label="Ball or implement"
+          hint="Empty for none."
+          value={trial.ballId ?? ''}
+          onFocus={field('ballId').onFocus}
+          onChange={(id) => field('ballId').onChange(id === '' ? null : id)}
+        />
+        {movement?.aimsAtTarget === true && (
+          <>
+            <NumberField
+              label="Distance to the target"
+              unit="m"
+              entry={['m', 'ft and in']}
+              possible={[0, 200]}
+              isAbove
+              hint="Level distance from the release to the target."
+              {...field('targetDistanceM')}
+            />
+            <NumberField
+              label="Height of the target"
+              unit="m"
+              entry={['m', 'ft and in']}
+              possible={[0, 50]}
+              {...field('targetHeightM')}
+            />
+          </>
+        )}
+      </div>
+      <PainField label="Pain during the movement" {...field('painNrs')} />
+      <StopWords about={trial.id} />
+      <LongTextField label="Note" {...field('note')} />
+    </>
+  );
+}
+
+/** Slowed seconds taken for real ones are the commonest fault of all; said before it happens. */
+function slowWords({ captureRateHz, playbackRateHz }: MovementTrial): string {
+  if (captureRateHz === null || playbackRateHz === null || captureRateHz === playbackRateHz) {
+    return 'Frames a second at which the clip plays. Other than the capture rate in slow motion.';
+  }
+  const factor = captureRateHz / playbackRateHz;
+  return factor > 1
+    ? `Plays ${Number(factor.toFixed(2))} times slower than real. Times here are real seconds, from the capture rate.`
+    : `Plays ${Number((1 / factor).toFixed(2))} times faster than real. Times here are real seconds, from the capture rate.`;
+}

@@ -1,0 +1,70 @@
+import { useMemo, useState } from 'react';
+import type { MovementTrial } from '../../../shared/model/trial.ts';
+import { movementById } from '../../../shared/knowledge/movements/index.ts';
+import { PhaseRibbon } from '../../plots/PhaseRibbon.tsx';
+import { Button } from '../../parts/Button.tsx';
+import { useCase } from '../useCase.ts';
+import { useEdit } from '../useEdit.ts';
+import { CalibrationField } from './CalibrationField.tsx';
+import { ClipFacts } from './ClipFacts.tsx';
+import { EventTable } from './EventTable.tsx';
+import { GravityCheck } from './GravityCheck.tsx';
+import { MeasureTables } from './MeasureTables.tsx';
+import { stageOf } from './stage.ts';
+import { StagePlayer } from './StagePlayer.tsx';
+import { partsOf, timelineOf } from './timeline.ts';
+
+/** One trial: the stage above the ribbon, then the facts it rests on, its events and its measures. */
+export function TrialSheet({ trial, title }: { trial: MovementTrial; title: string }) {
+  const { file } = useCase();
+  const edit = useEdit();
+  const movement = movementById(trial.movementId);
+  const { events, tracks, entered } = partsOf(file, trial.id);
+  // The list keeps its identity while other things are typed, so a long trial is not sorted anew at each keystroke.
+  const stage = useMemo(
+    () => stageOf(file.landmarkTracks.filter((track) => track.trialId === trial.id)),
+    [file.landmarkTracks, trial.id],
+  );
+  const [frame, setFrame] = useState(stage?.firstFrame ?? 0);
+  const timeline = timelineOf(trial, movement, events, tracks);
+  const rate = trial.captureRateHz;
+  const playheadS = stage === null || rate === null ? null : frame / rate;
+  const seek = (timeS: number) => {
+    if (stage === null || rate === null) return;
+    setFrame(Math.min(stage.lastFrame, Math.max(stage.firstFrame, Math.round(timeS * rate))));
+  };
+
+  return (
+    <article className="trial-sheet" aria-label={title}>
+      {stage !== null && <StagePlayer trial={trial} stage={stage} frame={frame} onFrame={setFrame} />}
+      {events.length > 0 ? (
+        <PhaseRibbon {...timeline} playheadS={playheadS} {...(playheadS === null ? {} : { onSeek: seek })} />
+      ) : (
+        <p className="quiet">The ribbon of phases appears here once two events have times.</p>
+      )}
+      <GravityCheck trial={trial} />
+
+      <section aria-labelledby="clip-facts">
+        <h3 id="clip-facts">Clip facts</h3>
+        <ClipFacts trial={trial} />
+      </section>
+      <section aria-labelledby="plane">
+        <h3 id="plane">Plane and scale</h3>
+        <CalibrationField trial={trial} hasPoints={stage !== null} />
+      </section>
+      <section aria-labelledby="events">
+        <h3 id="events">Events</h3>
+        <EventTable trial={trial} movement={movement} events={events} playheadS={playheadS} onSeek={seek} />
+      </section>
+      <section aria-labelledby="measures">
+        <h3 id="measures">Measures by phase</h3>
+        <MeasureTables trial={trial} movement={movement} entered={entered} />
+      </section>
+      <div className="row-of-buttons">
+        <Button look="quiet" onClick={() => edit([{ op: 'remove', kind: 'movementTrial', id: trial.id }])}>
+          Remove this trial with all it holds
+        </Button>
+      </div>
+    </article>
+  );
+}
