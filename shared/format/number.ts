@@ -140,3 +140,8 @@ export function formatDate(date: string): string {
 export function counted(count: number, noun: string, plural = `${noun}s`): string {
   return `${count}${NO_BREAK_SPACE}${count === 1 ? noun : plural}`;
 }
+
+/** The day so many days after another, both `2026-11-25`; by the Gregorian calendar, without a time zone. */
+export function addDays(day: string, days: number): string {
+  return new Date(Date.parse(`${day}T00:00:00Z`) + days * 86_400_000).toISOString().slice(0, 10);
+}

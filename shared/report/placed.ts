@@ -33,12 +33,12 @@ export function shiftMark(mark: Mark, dx: number, dy: number): Mark {
   }
 }
 
+const NUMBER = /-?\d+(?:\.\d+)?(?:e[+-]?\d+)?/g;
+
 /** Only absolute M, L, C, Q and Z are drawn here, so that numbers alternate between x and y. */
 function shiftPath(d: string, dx: number, dy: number): string {
   let i = 0;
-  return d.replace(/-?\d+(?:\.\d+)?(?:e[+-]?\d+)?/g, (n) =>
-    String(Number((Number(n) + (i++ % 2 === 0 ? dx : dy)).toFixed(3))),
-  );
+  return d.replace(NUMBER, (n) => String(Number((Number(n) + (i++ % 2 === 0 ? dx : dy)).toFixed(3))));
 }
 
 /** Neighbours with one id become one element: the lines of a paragraph, the rows of a table. */
@@ -60,4 +60,49 @@ export function mergeNeighbours(elements: readonly Placed[]): Placed[] {
 /** All marks of an element and of what it holds. */
 export function marksOf(placed: Placed): Mark[] {
   return [...placed.marks, ...placed.children.flatMap(marksOf)];
+}
+
+export interface Bounds {
+  readonly left: number;
+  readonly top: number;
+  readonly right: number;
+  readonly bottom: number;
+}
+
+/** The box around everything an element draws. Text counts from its size above the baseline to a quarter of it below. */
+export function boundsOf(placed: Placed): Bounds {
+  const boxes = marksOf(placed).map(boundsOfMark);
+  return {
+    left: Math.min(...boxes.map((box) => box.left)),
+    top: Math.min(...boxes.map((box) => box.top)),
+    right: Math.max(...boxes.map((box) => box.right)),
+    bottom: Math.max(...boxes.map((box) => box.bottom)),
+  };
+}
+
+export function boundsOfMark(mark: Mark): Bounds {
+  switch (mark.mark) {
+    case 'text':
+      return {
+        left: mark.x,
+        top: mark.baseline - mark.size,
+        right: mark.x + mark.width,
+        bottom: mark.baseline + mark.size / 4,
+      };
+    case 'line':
+      return boxAround([mark.x1, mark.x2], [mark.y1, mark.y2]);
+    case 'rect':
+      return boxAround([mark.x, mark.x + mark.width], [mark.y, mark.y + mark.height]);
+    case 'path': {
+      const numbers = (mark.d.match(NUMBER) ?? []).map(Number);
+      return boxAround(
+        numbers.filter((_, i) => i % 2 === 0),
+        numbers.filter((_, i) => i % 2 === 1),
+      );
+    }
+  }
+}
+
+function boxAround(xs: readonly number[], ys: readonly number[]): Bounds {
+  return { left: Math.min(...xs), top: Math.min(...ys), right: Math.max(...xs), bottom: Math.max(...ys) };
 }

@@ -7,13 +7,18 @@ import { plain } from '../runs.ts';
 import { type Setting, type Strip, strip } from './block.ts';
 import { textStrips } from './paragraph.ts';
 
-/** A drawing of so many points' height over any width. Its alternative text says what is to be seen. */
+/** Marks from the top left corner, and how far down they reach. */
+export interface Drawing {
+  readonly height: number;
+  readonly marks: readonly Mark[];
+}
+
+/** A drawing for any width. Its alternative text says what is to be seen. */
 export interface Figure {
   readonly block: 'figure';
   readonly alt: string;
   readonly caption: string | null;
-  readonly height: number;
-  readonly draw: (width: number, metrics: FontMetrics) => readonly Mark[];
+  readonly draw: (width: number, metrics: FontMetrics) => Drawing;
 }
 
 export function figure(what: Omit<Figure, 'block'>): Figure {
@@ -21,7 +26,8 @@ export function figure(what: Omit<Figure, 'block'>): Figure {
 }
 
 export function layFigure(block: Figure, { width, metrics, id }: Setting): Strip[] {
-  const drawing = strip(block.height, [element('Figure', id, block.draw(width, metrics), [], { alt: block.alt })], {
+  const { height, marks } = block.draw(width, metrics);
+  const drawing = strip(height, [element('Figure', id, marks, [], { alt: block.alt })], {
     gap: 7,
     keepWithNext: block.caption !== null,
   });

@@ -1,0 +1,234 @@
+import PDFDocument from 'pdfkit';
+import { FACES, type Ink, type Mark, type Page, type Placed, type PlacedReport } from '../../shared/report/page.ts';
+import { boundsOf, marksOf } from '../../shared/report/placed.ts';
+import { APP_VERSION } from '../../shared/versions.ts';
+import { fontFile } from './fontFiles.ts';
+import { TABULAR } from './fontMetrics.ts';
+
+/** Inks on white paper. Text inks keep a contrast of 4.5 : 1 and more; all stay apart in grey. */
+const COLOURS: Readonly<Record<Ink, string>> = {
+  ink: '#1d1b18',
+  muted: '#565049',
+  accent: '#0b4f53',
+  tint: '#dde9e8',
+  rule: '#a59d91',
+  paper: '#ffffff',
+};
+
+type StructureElement = PDFKit.PDFStructureElement;
+
+/**
+ * Draws placed pages as a tagged PDF 1.7, built to PDF/UA-1. Only draws: where everything stands is decided already.
+ * The same report gives the same bytes: the only instant in the file is the report's own.
+ */
+export async function drawPdf(report: PlacedReport): Promise<Uint8Array> {
+  const doc = new PDFDocument({
+    pdfVersion: '1.7',
+    tagged: true,
+    lang: report.language,
+    displayTitle: true,
+    autoFirstPage: false,
+    font: fontFile('sans'),
+    // The type list of the package lacks this one.
+    subset: 'PDF/UA' as 'PDF/A-1',
+    info: {
+      Title: report.title,
+      Author: report.author,
+      Subject: report.subject,
+      Keywords: report.keywords,
+      Producer: `Caseframe ${APP_VERSION}`,
+      Creator: `Caseframe ${APP_VERSION}`,
+      CreationDate: new Date(report.createdAt),
+    },
+  });
+  escapeMetadata(doc);
+  for (const face of FACES) doc.registerFont(face, fontFile(face));
+  const chunks: Uint8Array[] = [];
+  const done = new Promise<void>((resolve, reject) => {
+    doc.on('data', (chunk: Uint8Array) => chunks.push(chunk));
+    doc.on('end', resolve);
+    doc.on('error', reject);
+  });
+
+  const root = doc.struct('Document');
+  doc.addStructure(root);
+  const drawing: Drawing = { doc, elements: new Map(), anchors: anchorsOf(report.pages) };
+  const bookmarks = new Bookmarks(doc);
+  for (const page of report.pages) {
+    doc.addPage({ size: [page.width, page.height], margin: 0 });
+    for (const placed of page.content) {
+      drawElement(placed, root, drawing);
+      bookmarks.add(placed, page);
+    }
+  }
+  root.end();
+  doc.end();
+  await done;
+  return concatenate(chunks);
+}
+
+interface Drawing {
+  readonly doc: PDFKit.PDFDocument;
+  /** By id, so that what continues on the next page is one element. */
+  readonly elements: Map<string, StructureElement>;
+  /** Ids that some text leads to. */
+  readonly anchors: ReadonlySet<string>;
+}
+
+function drawElement(placed: Placed, parent: StructureElement, drawing: Drawing): void {
+  const { doc, elements, anchors } = drawing;
+  if (placed.role === 'Artifact') {
+    doc.markContent('Artifact', { type: 'Layout' });
+    for (const mark of marksOf(placed)) drawMark(doc, mark);
+    doc.endMarkedContent();
+    return;
+  }
+  const known = elements.get(placed.id);
+  const own = known ?? doc.struct(placed.role, optionsOf(placed));
+  if (known === undefined) {
+    elements.set(placed.id, own);
+    parent.add(own);
+    if (anchors.has(placed.id)) {
+      const { left, top } = boundsOf(placed);
+      doc.addNamedDestination(placed.id, 'XYZ', left, top - 4, 0);
+    }
+  }
+  for (const [isLink, marks] of groupByLink(placed.marks)) {
+    if (isLink) for (const mark of marks) drawLink(doc, own, mark);
+    else drawContent(doc, own, placed.role, marks);
+  }
+  for (const child of placed.children) drawElement(child, own, drawing);
+}
+
+function optionsOf(placed: Placed): object {
+  const { left, top, right, bottom } = boundsOf(placed);
+  return {
+    ...(placed.alt === undefined ? {} : { alt: placed.alt }),
+    ...(placed.scope === undefined ? {} : { scope: placed.scope }),
+    ...(placed.role === 'Figure' || placed.role === 'Formula'
+      ? { bbox: [left, top, right, bottom], placement: 'Block' }
+      : {}),
+  };
+}
+
+function drawContent(doc: PDFKit.PDFDocument, own: StructureElement, role: string, marks: readonly Mark[]): void {
+  const content = doc.markStructureContent(role);
+  for (const mark of marks) drawMark(doc, mark);
+  doc.endMarkedContent();
+  own.add(content);
+}
+
+/** Text that leads somewhere is an element of its own, tied to the annotation that does it. */
+function drawLink(doc: PDFKit.PDFDocument, parent: StructureElement, mark: Mark): void {
+  if (mark.mark !== 'text' || mark.goTo === undefined) return;
+  const link = doc.struct('Link');
+  parent.add(link);
+  drawContent(doc, link, 'Link', [mark]);
+  doc.goTo(mark.x, mark.baseline - mark.size, mark.width, mark.size * 1.3, mark.goTo, {
+    Contents: `Go to ${mark.text.trim()}`,
+    structParent: link,
+  } as PDFKit.Mixins.AnnotationOption);
+}
+
+/** Marks in drawing order, links apart. */
+function groupByLink(marks: readonly Mark[]): [boolean, Mark[]][] {
+  const groups: [boolean, Mark[]][] = [];
+  for (const mark of marks) {
+    const isLink = mark.mark === 'text' && mark.goTo !== undefined;
+    const last = groups.at(-1);
+    if (last?.[0] === isLink) last[1].push(mark);
+    else groups.push([isLink, [mark]]);
+  }
+  return groups;
+}
+
+function drawMark(doc: PDFKit.PDFDocument, mark: Mark): void {
+  switch (mark.mark) {
+    case 'text': {
+      if (mark.actual !== undefined) doc.markContent('Span', { actual: mark.actual });
+      doc.font(mark.face).fontSize(mark.size).fillColor(COLOURS[mark.ink]);
+      const features = mark.tabular === true ? { features: [...TABULAR] as PDFKit.Mixins.OpenTypeFeatures[] } : {};
+      doc.text(mark.text, mark.x, mark.baseline, { lineBreak: false, baseline: 'alphabetic', ...features });
+      if (mark.actual !== undefined) doc.endMarkedContent();
+      return;
+    }
+    case 'line':
+      doc.moveTo(mark.x1, mark.y1).lineTo(mark.x2, mark.y2);
+      return paint(doc, null, mark.ink, mark.weight, mark.dash);
+    case 'rect':
+      doc.rect(mark.x, mark.y, mark.width, mark.height);
+      return paint(doc, mark.fill, mark.stroke, mark.weight);
+    case 'path':
+      doc.path(mark.d);
+      return paint(doc, mark.fill, mark.stroke, mark.weight, mark.dash);
+  }
+}
+
+function paint(
+  doc: PDFKit.PDFDocument,
+  fill: Ink | null,
+  stroke: Ink | null,
+  weight: number,
+  dash?: readonly number[],
+): void {
+  doc.lineWidth(weight);
+  if (dash === undefined) doc.undash();
+  else doc.dash(dash[0] ?? 1, { space: dash[1] ?? dash[0] ?? 1 });
+  if (fill !== null && stroke !== null) doc.fillAndStroke(COLOURS[fill], COLOURS[stroke]);
+  else if (fill !== null) doc.fill(COLOURS[fill]);
+  else if (stroke !== null) doc.stroke(COLOURS[stroke]);
+}
+
+function anchorsOf(pages: readonly Page[]): Set<string> {
+  const marks = pages.flatMap((page) => page.content.flatMap(marksOf));
+  return new Set(marks.flatMap((mark) => (mark.mark === 'text' && mark.goTo !== undefined ? [mark.goTo] : [])));
+}
+
+/** The headings again, as the reader's table of contents. */
+class Bookmarks {
+  readonly #doc: PDFKit.PDFDocument;
+  readonly #open: PDFKit.PDFOutline[];
+  readonly #seen = new Set<string>();
+
+  constructor(doc: PDFKit.PDFDocument) {
+    this.#doc = doc;
+    this.#open = [doc.outline];
+  }
+
+  add(placed: Placed, page: Page): void {
+    const level = { H1: 1, H2: 2, H3: 3 }[placed.role as 'H1'] as number | undefined;
+    if (level === undefined || this.#seen.has(placed.id)) return;
+    this.#seen.add(placed.id);
+    const title = marksOf(placed)
+      .map((mark) => (mark.mark === 'text' ? (mark.actual ?? mark.text) : ''))
+      .join('');
+    const parent = this.#open[Math.min(level, this.#open.length) - 1] ?? this.#doc.outline;
+    // pdfkit counts `left` from the right edge; the type list of the package knows `expanded` only.
+    const where = { top: boundsOf(placed).top - 4, left: page.width, fit: false, expanded: level < 2 };
+    const item = parent.addItem(title.trim(), where as { expanded: boolean });
+    this.#open.splice(level, this.#open.length, item);
+  }
+}
+
+/** pdfkit puts the document information into XML as it stands; a title with `&` would break the file's metadata. */
+function escapeMetadata(doc: PDFKit.PDFDocument): void {
+  const endMetadata = doc.endMetadata.bind(doc);
+  doc.endMetadata = () => {
+    const escaped = Object.entries(doc.info).map(([key, value]) => [
+      key,
+      typeof value === 'string' ? value.replace(/[&<>]/g, (c) => `&#${c.charCodeAt(0)};`) : value,
+    ]);
+    doc.info = Object.fromEntries(escaped);
+    endMetadata();
+  };
+}
+
+function concatenate(chunks: readonly Uint8Array[]): Uint8Array {
+  const bytes = new Uint8Array(chunks.reduce((sum, chunk) => sum + chunk.length, 0));
+  let offset = 0;
+  for (const chunk of chunks) {
+    bytes.set(chunk, offset);
+    offset += chunk.length;
+  }
+  return bytes;
+}

@@ -1,0 +1,34 @@
+import { type Font, openSync } from 'fontkit';
+import type { FontMetrics } from '../../shared/report/metrics.ts';
+import { FACES, type Face } from '../../shared/report/page.ts';
+import { fontFile } from './fontFiles.ts';
+
+/**
+ * Metrics of the typefaces that reports are set in, read from the files that the PDF embeds.
+ * Widths are those of the drawing: word by word, each with the space after it; figures all of one width where asked.
+ */
+export function loadFontMetrics(): FontMetrics {
+  const fonts = Object.fromEntries(FACES.map((face) => [face, openSync(fontFile(face))])) as Record<Face, Font>;
+  const widths = new Map<string, number>();
+  const emWidth = (text: string, face: Face, features: readonly string[]): number => {
+    const key = `${face}|${features.length}|${text}`;
+    const known = widths.get(key);
+    if (known !== undefined) return known;
+    const font = fonts[face];
+    const width = font.layout(text, features).advanceWidth / font.unitsPerEm;
+    widths.set(key, width);
+    return width;
+  };
+  return {
+    width(text, face, size, tabular) {
+      if (tabular) return emWidth(text, face, TABULAR) * size;
+      return (text.match(/[^ ]* |[^ ]+/g) ?? []).reduce((sum, word) => sum + emWidth(word, face, []), 0) * size;
+    },
+    ascent: (face, size) => (fonts[face].ascent / fonts[face].unitsPerEm) * size,
+    descent: (face, size) => (-fonts[face].descent / fonts[face].unitsPerEm) * size,
+    covers: (codePoint, face) => fonts[face].hasGlyphForCodePoint(codePoint),
+  };
+}
+
+/** OpenType feature for figures of equal width. */
+export const TABULAR: readonly string[] = ['tnum'];

@@ -1,0 +1,62 @@
+import type { Assessment } from '../assess/assessment.ts';
+import type { CaseFile } from '../model/records.ts';
+import { APP_VERSION } from '../versions.ts';
+import type { Block } from './blocks/block.ts';
+import { composeClient } from './kinds/client.ts';
+import type { FontMetrics } from './metrics.ts';
+import type { PlacedReport } from './page.ts';
+import { runningFurniture } from './parts/furniture.ts';
+import { collectSources, type Writing } from './parts/writing.ts';
+import { type Paper, sheetFor } from './sheet.ts';
+import { measure } from './steps/measure.ts';
+import { paginate } from './steps/paginate.ts';
+import { place } from './steps/place.ts';
+
+export type ReportKind = 'client' | 'study' | 'referral';
+
+export interface ReportRequest {
+  readonly file: CaseFile;
+  readonly assessment: Assessment;
+  readonly kind: ReportKind;
+  readonly paper: Paper;
+  readonly metrics: FontMetrics;
+  /** Instant printed and written into the file; decided by the caller, kept with the report. */
+  readonly createdAt: string;
+  readonly caseSha256: string;
+}
+
+/**
+ * A report from a case, in four steps, each pure: compose says what is told, measure how tall it is, paginate where
+ * pages end, place where each mark stands.
+ */
+export function placeReport(request: ReportRequest): PlacedReport {
+  const { file, assessment, kind, paper, metrics, createdAt, caseSha256 } = request;
+  const sheet = sheetFor(paper);
+  const writing: Writing = { file, assessment, createdAt, caseSha256, sources: collectSources(assessment) };
+  const { title, kindWords, blocks } = KINDS[kind](writing);
+  const strips = measure(blocks, { width: sheet.room.width, metrics, id: 'b' });
+  const plans = paginate(strips, sheet.room.height);
+  const furniture = runningFurniture(sheet, file.case.number, kindWords, file.case.isInvented ? 'invented data' : '');
+  return {
+    title,
+    language: 'en-GB',
+    author: file.case.practitioner,
+    subject: `${kindWords}, case ${file.case.number}`,
+    keywords: `Caseframe ${APP_VERSION}, kernel ${assessment.kernelVersion}, rules ${assessment.rulesVersion}, case SHA-256 ${caseSha256}`,
+    createdAt,
+    pages: place(strips, plans, sheet, metrics, furniture),
+  };
+}
+
+/** What one kind of report says. */
+export interface Composition {
+  readonly title: string;
+  readonly kindWords: string;
+  readonly blocks: readonly Block[];
+}
+
+const KINDS: Readonly<Record<ReportKind, (writing: Writing) => Composition>> = {
+  client: composeClient,
+  study: composeClient,
+  referral: composeClient,
+};

@@ -1,0 +1,40 @@
+import { APP_VERSION } from '../../versions.ts';
+import { beside } from '../blocks/beside.ts';
+import type { Block } from '../blocks/block.ts';
+import { heading } from '../blocks/heading.ts';
+import { list } from '../blocks/list.ts';
+import { paragraph } from '../blocks/paragraph.ts';
+import { CAUTIONS, SOURCE_STATUS_WORDS } from '../words.ts';
+import { plain, quiet } from '../runs.ts';
+import type { Writing } from './writing.ts';
+
+/** Sources by number, each with how sure we are of it. */
+export function sourcesList({ sources }: Writing): Block[] {
+  if (sources.length === 0) return [];
+  return [
+    heading(2, 'Sources'),
+    list(
+      sources.map((source) => [...plain(`${source.cite}. `), ...quiet(`(${SOURCE_STATUS_WORDS[source.status]})`)]),
+      { isNumbered: true, style: 'quiet' },
+    ),
+  ];
+}
+
+/** The standing cautions in full, and what made these pages. */
+export function closing({ file, assessment, caseSha256 }: Writing): Block[] {
+  const batteries = [...new Set(file.screeningSessions.map((one) => `${one.batteryId} ${one.batteryVersion}`))];
+  return [
+    heading(2, 'Standing cautions'),
+    list(CAUTIONS),
+    heading(2, 'How these pages were made'),
+    beside('Versions', [
+      paragraph(
+        `Caseframe ${APP_VERSION}, kernel ${assessment.kernelVersion}, rules ${assessment.rulesVersion}${batteries.length === 0 ? '' : `, battery ${batteries.join(', ')}`}.`,
+      ),
+    ]),
+    beside('Case data', [
+      paragraph(`Revision ${file.revision}; SHA-256 ${caseSha256}.`),
+      paragraph('The same case made with the same versions gives the same file, byte for byte.'),
+    ]),
+  ];
+}

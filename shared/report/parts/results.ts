@@ -1,0 +1,147 @@
+import type { Fact } from '../../assess/assessment.ts';
+import { formatDate, quantityText, type Quantified } from '../../format/number.ts';
+import { batteryById, batteryItem } from '../../knowledge/screening/index.ts';
+import { measureById } from '../../knowledge/measures/index.ts';
+import type { JumpTest, JumpTrial } from '../../model/jump.ts';
+import type { ScreeningResult, ScreeningSession } from '../../model/screening.ts';
+import { isKnown, type Quantity } from '../../quantity.ts';
+import type { Block } from '../blocks/block.ts';
+import { heading } from '../blocks/heading.ts';
+import { paragraph } from '../blocks/paragraph.ts';
+import { right, table } from '../blocks/table.ts';
+import { dotted, plain, quantityRuns, quiet, type Runs } from '../runs.ts';
+import { ARMS_WORDS, GRADE_WORDS, JUMP_KIND_WORDS, JUMP_METHOD_WORDS, SIDE_WORDS } from '../words.ts';
+import type { Writing } from './writing.ts';
+
+const NOT_RECORDED = quiet('not recorded');
+
+/** Jumps: every trial with what was recorded and computed, pain in a column of its own. */
+export function jumps(writing: Writing): Block[] {
+  const tests = [...writing.file.jumpTests].sort(byDay((test) => test.heldOn));
+  if (tests.length === 0) return [];
+  return [heading(2, 'Jumps'), ...tests.flatMap((test) => oneJumpTest(writing, test))];
+}
+
+function oneJumpTest({ file, assessment }: Writing, test: JumpTest): Block[] {
+  const trials = file.jumpTrials.filter((trial) => trial.testId === test.id).sort((a, b) => a.number - b.number);
+  const numbers = assessment.facts.flatMap(numberOf);
+  const ofTrials = numbers.filter(({ fact }) => trials.some((trial) => trial.id === fact.from.id));
+  const measures = [...new Set(ofTrials.map(({ fact }) => fact.measure))];
+  const rows = trials.map((trial) => [
+    `Trial ${trial.number}`,
+    ...measures.map((measure): Runs => {
+      const found = ofTrials.find(({ fact }) => fact.from.id === trial.id && fact.measure === measure);
+      return found === undefined ? NOT_RECORDED : shown(found);
+    }),
+    painRuns(trial.painNrs),
+    plain(remark(trial)),
+  ]);
+  const together = numbers.filter(({ fact }) => fact.from.id === test.id);
+  return [
+    heading(3, `${JUMP_KIND_WORDS[test.kind]}, ${JUMP_METHOD_WORDS[test.method]}`),
+    paragraph(
+      quiet(
+        dotted(
+          formatDate(test.heldOn),
+          test.arms === null ? 'arms not recorded' : ARMS_WORDS[test.arms],
+          test.shoes === null ? 'shoes not recorded' : test.shoes ? 'in shoes' : 'barefoot',
+          test.device === '' ? 'device not recorded' : test.device,
+          test.frameRateHz === null ? null : `${test.frameRateHz} frames a second`,
+          test.dropHeightM === null
+            ? null
+            : `box ${quantityText({ value: test.dropHeightM, unit: 'm', u: null }, 'cm')}`,
+        ),
+      ),
+    ),
+    ...(rows.length === 0
+      ? [paragraph('No trials recorded.')]
+      : [
+          table(
+            `${JUMP_KIND_WORDS[test.kind]}: ± is the standard uncertainty`,
+            ['Trial', ...measures.map((id) => right(measureById(id)?.short ?? id)), right('Pain of 10'), 'Remark'],
+            rows,
+          ),
+        ]),
+    ...(together.length === 0
+      ? []
+      : [
+          table(
+            'Taken together',
+            ['Measure', right('Value'), 'How'],
+            together.map((one) => [one.fact.label, shown(one), one.fact.provenance]),
+          ),
+        ]),
+  ];
+}
+
+function remark(trial: JumpTrial): string {
+  return dotted(trial.isSetAside ? 'set aside, not counted' : null, trial.note);
+}
+
+/** Screening: one row an item and side; grades are words, pain is its own column. */
+export function screening({ file, assessment }: Writing): Block[] {
+  const sessions = [...file.screeningSessions].sort(byDay((session) => session.heldOn));
+  if (sessions.length === 0) return [];
+  return [
+    heading(2, 'Screening'),
+    ...sessions.flatMap((session) => oneSession(session, file.screeningResults, assessment.facts)),
+  ];
+}
+
+function oneSession(session: ScreeningSession, all: readonly ScreeningResult[], facts: readonly Fact[]): Block[] {
+  const results = all.filter((result) => result.sessionId === session.id);
+  const battery = batteryById(session.batteryId);
+  const order = battery?.items.map((item) => item.id) ?? [];
+  const rows = results
+    .toSorted((a, b) => order.indexOf(a.itemId) - order.indexOf(b.itemId) || SIDE_ORDER[a.side] - SIDE_ORDER[b.side])
+    .map((result) => [
+      batteryItem(result.itemId)?.label ?? result.itemId,
+      SIDE_WORDS[result.side],
+      outcomeRuns(result, facts),
+      painRuns(result.painNrs),
+      result.note,
+    ]);
+  const caption = dotted(
+    `${battery?.label ?? session.batteryId}, version ${session.batteryVersion}`,
+    formatDate(session.heldOn),
+    session.rater === '' ? 'rater not recorded' : `rated by ${session.rater}`,
+  );
+  return rows.length === 0
+    ? [paragraph(quiet(`${caption} · no results recorded`))]
+    : [table(caption, ['Test', 'Side', right('Result'), right('Pain of 10'), 'Note'], rows)];
+}
+
+const SIDE_ORDER = { left: 0, right: 1, none: 2 } as const;
+
+function outcomeRuns(result: ScreeningResult, facts: readonly Fact[]): Runs {
+  if (result.grade !== null) return plain(GRADE_WORDS[result.grade]);
+  if (result.isPositive !== null) return plain(result.isPositive ? 'yes: it hurt' : 'no');
+  const item = batteryItem(result.itemId);
+  if (result.valueSi === null || item?.unit == null) return NOT_RECORDED;
+  const fact = facts
+    .flatMap(numberOf)
+    .find((one) => one.fact.from.id === result.id && one.fact.measure === item.measure);
+  const quantity: Quantified = fact?.reading ?? { value: result.valueSi, unit: item.unit, u: null };
+  return quantityRuns(quantity, item.displayUnit ?? item.unit);
+}
+
+function painRuns(nrs: number | null): Runs {
+  return nrs === null ? NOT_RECORDED : [{ text: String(nrs), isTabular: true }];
+}
+
+interface KnownNumber {
+  readonly fact: Fact;
+  readonly reading: Quantity;
+}
+
+function numberOf(fact: Fact): KnownNumber[] {
+  return fact.value.kind === 'number' && isKnown(fact.value.reading) ? [{ fact, reading: fact.value.reading }] : [];
+}
+
+function shown({ fact, reading }: KnownNumber): Runs {
+  return quantityRuns(reading, fact.displayUnit ?? reading.unit);
+}
+
+function byDay<T>(day: (one: T) => string): (a: T, b: T) => number {
+  return (a, b) => (day(a) < day(b) ? -1 : day(a) > day(b) ? 1 : 0);
+}
