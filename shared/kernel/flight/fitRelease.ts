@@ -1,0 +1,369 @@
+import { Matrix, inverse, solve } from 'ml-matrix';
+import { DomainError } from '../../errors.ts';
+import { measured, type Quantity, type Source } from '../../quantity.ts';
+import type { Unit } from '../../units.ts';
+import { standardGravity } from '../constants/standardGravity.ts';
+import type { PointU } from '../plane/point.ts';
+import { derive } from '../quantity/derive.ts';
+import { advance, type Air, VACUUM } from './path.ts';
+
+/** A digitised place of the ball in flight: real seconds, metres, y up. */
+export interface FlightSample {
+  readonly t: number;
+  readonly x: number;
+  readonly y: number;
+}
+
+export interface FitOptions {
+  /** When the ball left the hand, s, on the samples' clock; by default the first sample. `u`: standard uncertainty. */
+  readonly releaseAt?: { readonly t: number; readonly u: number };
+  /** Relative standard uncertainty of every length, from the calibration. */
+  readonly scaleU?: PointU;
+  /** `fitted`: nothing is assumed. `standard`: g is known, which halves the uncertainty of a short clip's speed. */
+  readonly gravity?: 'fitted' | 'standard';
+}
+
+export interface ReleaseFit {
+  readonly releaseSpeed: Quantity<'m/s'>;
+  /** Above the horizontal, in the direction of flight. */
+  readonly releaseAngle: Quantity<'rad'>;
+  readonly velocityX: Quantity<'m/s'>;
+  readonly velocityY: Quantity<'m/s'>;
+  /** Where the ball was at release, in the samples' coordinates. */
+  readonly x: Quantity<'m'>;
+  readonly y: Quantity<'m'>;
+  /** The g that the samples themselves show, whichever g the speed was fitted with. */
+  readonly gravity: Quantity<'m/s2'>;
+  /** Root mean square distance of the samples from the fitted path, per coordinate. */
+  readonly residual: Quantity<'m'>;
+  readonly verdict: 'fine' | 'questioned' | 'cannot tell';
+  /** What lies behind the verdict, in sentences. */
+  readonly reasons: readonly string[];
+  readonly frames: number;
+}
+
+export const LEAST_FLIGHT_FRAMES = 6;
+/** g found further off than this is a wrong scale, frame rate or slow-motion factor: a convention. */
+export const GRAVITY_BAND = 0.1;
+
+const SOURCE: Source = {
+  cite: 'Least squares on free flight; uncertainty from the normal equations (JCGM 100:2008, H.3)',
+  status: 'derived',
+};
+
+/**
+ * How a ball left the hand, from where it was afterwards: a straight line in x and a parabola in y by least squares
+ * (from the ball's path, never from the forearm). With drag, the path's bend away from the parabola is integrated from
+ * the current answer, taken off the samples, and the fit repeated until it stands still.
+ *
+ * Each coordinate's standard uncertainty is the larger of the digitising uncertainty given and the scatter about the fit.
+ *
+ * @param samples at least six, times strictly rising, s and m
+ * @param pointU standard uncertainty of one coordinate, m, or why there is none (then the scatter alone counts)
+ * @param drag k = ρ C A/(2m), /m; null: vacuum
+ * @throws DomainError 'not-enough-data' for fewer than six samples; 'input-out-of-range' for samples not finite or not
+ *   rising in time; 'no-solution' if the fit with drag does not settle
+ * @source free flight; least squares
+ */
+export function fitRelease(
+  samples: readonly FlightSample[],
+  pointU: PointU,
+  drag: { readonly k: number } | null,
+  options: FitOptions = {},
+): ReleaseFit {
+  refuseUnusable(samples, drag);
+  const releaseT = options.releaseAt?.t ?? (samples[0] as FlightSample).t;
+  const after = samples.map(({ t, x, y }) => ({ t: t - releaseT, x, y }));
+  const air = drag === null ? VACUUM : { drag: drag.k, lift: 0 };
+  const free = fit(after, air, null);
+  const used = options.gravity === 'standard' ? fit(after, air, standardGravity.value) : free;
+
+  const digitising = typeof pointU === 'number' ? pointU : 0;
+  const sigma = (f: Fit) => Math.max(digitising, f.scatter);
+  const scale = scaleQuantity(options.scaleU);
+  const count = measured('n', 'Flight frames', samples.length, '1', 0);
+  const value = <U extends Unit>(
+    symbol: string,
+    name: string,
+    unit: U,
+    f: Fit,
+    at: number,
+    se: number,
+    formula: string,
+  ) => {
+    const fitted: Quantity<U> = {
+      value: at,
+      unit,
+      u: sigma(f) * se,
+      uReason: null,
+      working: {
+        symbol: `${symbol}_fit`,
+        name: `${name}, fitted`,
+        formula,
+        inputs: [
+          { symbol: 'n', quantity: count },
+          { symbol: 'σ_p', quantity: measured('σ_p', 'One coordinate', sigma(f), 'm', 0) },
+        ],
+        variant: variantOf(drag, f === free ? 'g fitted' : 'g taken as standard'),
+        source: SOURCE,
+      },
+    };
+    return derive(
+      {
+        symbol,
+        name,
+        unit,
+        formula: `${symbol} = ${symbol}_fit s`,
+        variant: 's: scale of the calibration, 1',
+        source: SOURCE,
+      },
+      { [`${symbol}_fit`]: fitted, s: scale },
+      (p) => (p[`${symbol}_fit`] as number) * (p.s as number),
+    );
+  };
+  const gravity = value(
+    'g',
+    'Gravity found',
+    'm/s2',
+    free,
+    free.g,
+    free.seG,
+    'least squares: y = y_0 + v_y t - g t^2 / 2',
+  );
+  const velocityX = value(
+    'v_x',
+    'Horizontal velocity at release',
+    'm/s',
+    used,
+    used.vx,
+    used.seVx,
+    'least squares: x = x_0 + v_x t',
+  );
+  const fromFit = value(
+    'v_y',
+    'Vertical velocity at release',
+    'm/s',
+    used,
+    used.vy,
+    used.seVy,
+    'least squares: y = y_0 + v_y t - g t^2 / 2',
+  );
+  const releaseU = options.releaseAt?.u ?? 0;
+  const velocityY =
+    releaseU === 0
+      ? fromFit
+      : derive(
+          {
+            symbol: 'v_y0',
+            name: 'Vertical velocity at release',
+            unit: 'm/s',
+            formula: 'v_y0 = v_y - g δt',
+            variant: 'δt: how far the true release may lie from the frame chosen',
+            source: SOURCE,
+          },
+          { v_y: fromFit, g: standardGravity, δt: measured('δt', 'Timing of release', 0, 's', releaseU) },
+          ({ v_y, g, δt }) => v_y - g * δt,
+        );
+  const place = (axis: 'x' | 'y', at: number, se: number, velocity: Quantity<'m/s'>) =>
+    derive(
+      {
+        symbol: `${axis}_0`,
+        name: `Ball ${axis} at release`,
+        unit: 'm',
+        formula: `${axis}_0 = ${axis}_fit + v_${axis} δt`,
+        source: SOURCE,
+      },
+      {
+        [`${axis}_fit`]: measured(`${axis}_fit`, `Ball ${axis} at release, fitted`, at, 'm', sigma(used) * se, SOURCE),
+        [`v_${axis}`]: measured(`v_${axis}`, velocity.working.name, velocity.value, 'm/s', 0),
+        δt: measured('δt', 'Timing of release', 0, 's', releaseU),
+      },
+      (p) => (p[`${axis}_fit`] as number) + (p[`v_${axis}`] as number) * (p.δt as number),
+    );
+  const residual: Quantity<'m'> = {
+    ...measured('r', 'Residual', free.rms, 'm', 'it describes the scatter itself', SOURCE),
+    working: {
+      symbol: 'r',
+      name: 'Residual',
+      formula: 'r = sqrt(Σ(x - x_fit)^2 + Σ(y - y_fit)^2) / sqrt(2 n)',
+      inputs: [{ symbol: 'n', quantity: count }],
+      variant: 'root mean square of one coordinate',
+      source: SOURCE,
+    },
+  };
+  const components = { v_x: velocityX, v_y: velocityY };
+  return {
+    releaseSpeed: derive(
+      {
+        symbol: 'v',
+        name: 'Release speed',
+        unit: 'm/s',
+        formula: 'v = sqrt(v_x^2 + v_y^2)',
+        variant: variantOf(drag, ''),
+        source: SOURCE,
+      },
+      components,
+      ({ v_x, v_y }) => Math.hypot(v_x, v_y),
+    ),
+    releaseAngle: derive(
+      {
+        symbol: 'θ',
+        name: 'Release angle',
+        unit: 'rad',
+        formula: 'θ = atan2(v_y, abs(v_x))',
+        variant: 'above the horizontal, from the path of the ball',
+        source: SOURCE,
+      },
+      components,
+      ({ v_x, v_y }) => Math.atan2(v_y, Math.abs(v_x)),
+    ),
+    velocityX,
+    velocityY,
+    x: place('x', used.x0, used.seX0, velocityX),
+    y: place('y', used.y0, used.seY0, velocityY),
+    gravity,
+    residual,
+    ...judge(gravity, free, pointU),
+    frames: samples.length,
+  };
+}
+
+function variantOf(drag: { readonly k: number } | null, g: string): string {
+  const air = drag === null ? 'in a vacuum' : `with drag, k = ${drag.k.toPrecision(4)} /m`;
+  return g === '' ? air : `${air}, ${g}`;
+}
+
+function scaleQuantity(scaleU: PointU | undefined): Quantity<'1'> {
+  // A scale whose uncertainty nobody knows must not erase what the fit does know.
+  return measured('s', 'Scale of the calibration', 1, '1', typeof scaleU === 'number' ? scaleU : 0);
+}
+
+/** Three answers: is this the flight of a ball that falls with g? */
+function judge(gravity: Quantity<'m/s2'>, free: Fit, pointU: PointU): Pick<ReleaseFit, 'verdict' | 'reasons'> {
+  const g = standardGravity.value;
+  const off = Math.abs(gravity.value - g);
+  const U = 2 * (gravity.u ?? 0);
+  const found = `gravity found ${gravity.value.toFixed(2)} m/s² (± ${U.toFixed(2)}) against ${g.toFixed(2)}`;
+  if (off - U > GRAVITY_BAND * g) {
+    return {
+      verdict: 'questioned',
+      reasons: [`${found}: the scale, the frame rate or the slow-motion factor is wrong, or this is not free flight`],
+    };
+  }
+  if (typeof pointU === 'number' && pointU > 0 && free.scatter > 3 * pointU) {
+    return {
+      verdict: 'questioned',
+      reasons: [
+        `the points scatter ${(1000 * free.scatter).toFixed(0)} mm about the path, more than three times the ${(1000 * pointU).toFixed(0)} mm entered: one of them may be misread`,
+      ],
+    };
+  }
+  if (off > GRAVITY_BAND * g || U > 2 * GRAVITY_BAND * g) {
+    return { verdict: 'cannot tell', reasons: [`${found}: too few frames or too coarse points to tell`] };
+  }
+  return { verdict: 'fine', reasons: [found] };
+}
+
+interface Fit {
+  readonly x0: number;
+  readonly vx: number;
+  readonly y0: number;
+  readonly vy: number;
+  readonly g: number;
+  /** Standard errors for a coordinate error of 1 m. */
+  readonly seX0: number;
+  readonly seVx: number;
+  readonly seY0: number;
+  readonly seVy: number;
+  readonly seG: number;
+  readonly rms: number;
+  /** Standard deviation of one coordinate about the fit. */
+  readonly scatter: number;
+}
+
+function fit(samples: readonly FlightSample[], air: Air, knownG: number | null): Fit {
+  const n = samples.length;
+  const across = new Matrix(samples.map(({ t }) => [1, t]));
+  const up = new Matrix(samples.map(({ t }) => (knownG === null ? [1, t, (-t * t) / 2] : [1, t])));
+  // How far drag bends the path away from the parabola at each sample, from the answer so far.
+  let bend = samples.map(() => ({ x: 0, y: 0 }));
+  let before = Number.POSITIVE_INFINITY;
+  for (let pass = 0; pass < 50; pass += 1) {
+    const [x0 = 0, vx = 0] = leastSquares(
+      across,
+      samples.map(({ x }, i) => x - (bend[i]?.x ?? 0)),
+    );
+    const heights = samples.map(({ t, y }, i) => y - (bend[i]?.y ?? 0) + (knownG === null ? 0 : (knownG * t * t) / 2));
+    const [y0 = 0, vy = 0, fittedG = 0] = leastSquares(up, heights);
+    const g = knownG ?? fittedG;
+    const start = { t: 0, x: x0, y: y0, vx, vy };
+    const isVacuum = air.drag === 0;
+    if (isVacuum || Math.abs(Math.hypot(vx, vy) - before) < 1e-11) {
+      const squares = samples.reduce((sum, { t, x, y }, i) => {
+        const dx = x - (bend[i]?.x ?? 0) - x0 - vx * t;
+        const dy = y - (bend[i]?.y ?? 0) - y0 - vy * t + (g * t * t) / 2;
+        return sum + dx * dx + dy * dy;
+      }, 0);
+      const se = (design: Matrix) => inverse(design.transpose().mmul(design)).diagonal().map(Math.sqrt);
+      const [seX0 = 0, seVx = 0] = se(across);
+      const [seY0 = 0, seVy = 0, seG = 0] = se(up);
+      const freedom = 2 * n - across.columns - up.columns;
+      return {
+        x0,
+        vx,
+        y0,
+        vy,
+        g,
+        seX0,
+        seVx,
+        seY0,
+        seVy,
+        seG,
+        rms: Math.sqrt(squares / (2 * n)),
+        scatter: Math.sqrt(squares / freedom),
+      };
+    }
+    before = Math.hypot(vx, vy);
+    bend = samples.map(({ t }) => {
+      const state = advance(start, t, air, g);
+      return { x: state.x - x0 - vx * t, y: state.y - y0 - vy * t + (g * t * t) / 2 };
+    });
+  }
+  throw new DomainError(
+    'no-solution',
+    'fitRelease did not settle on a flight with drag: check the drag factor and the units',
+  );
+}
+
+function leastSquares(design: Matrix, right: readonly number[]): number[] {
+  return solve(design, Matrix.columnVector([...right])).to1DArray();
+}
+
+function refuseUnusable(samples: readonly FlightSample[], drag: { readonly k: number } | null): void {
+  if (samples.length < LEAST_FLIGHT_FRAMES) {
+    throw new DomainError(
+      'not-enough-data',
+      `fitRelease needs at least ${LEAST_FLIGHT_FRAMES} frames of flight, got ${samples.length}`,
+    );
+  }
+  samples.forEach(({ t, x, y }, i) => {
+    if (![t, x, y].every(Number.isFinite)) {
+      throw new DomainError(
+        'input-out-of-range',
+        `fitRelease needs finite samples, got (${t}, ${x}, ${y})`,
+        `samples.${i}`,
+      );
+    }
+    const before = samples[i - 1]?.t ?? Number.NEGATIVE_INFINITY;
+    if (t <= before) {
+      throw new DomainError(
+        'input-out-of-range',
+        `fitRelease needs times that rise, got ${t} s after ${before} s`,
+        `samples.${i}`,
+      );
+    }
+  });
+  if (drag !== null && !(Number.isFinite(drag.k) && drag.k >= 0)) {
+    throw new DomainError('input-out-of-range', `fitRelease needs a drag factor of 0 or more, got ${drag.k} /m`);
+  }
+}
