@@ -16,7 +16,9 @@ export interface RecordChange extends Pick<Change, 'kind' | 'recordId' | 'op' | 
 const LINKS: { readonly [K in Kind]?: readonly [Kind, string] } = { enteredMeasure: ['movementTrial', 'trialId'] };
 
 /** Made once and kept as they were: what was printed and what was imported can be neither changed nor removed. */
-const KEPT: readonly Kind[] = ['report', 'media'];
+export function isKept(kind: Kind): boolean {
+  return kind === 'report' || kind === 'media';
+}
 
 /**
  * Every change that edits make to a case file, record by record in the order they must be written, and the file after
@@ -52,12 +54,20 @@ function changesOf(file: CaseFile, edit: Edit): RecordChange[] {
 
 function created(file: CaseFile, kind: Kind, input: AnyRecord): RecordChange {
   if (isSingle(kind)) throw new DomainError('conflict', `A case has one ${KIND_WORDS[kind]} and already holds it.`);
+  const change = recordCreated(kind, input);
+  if (findRecord(file, kind, change.recordId) !== null) throw idInUse(kind, change.recordId);
+  requireOwners(file, kind, change.record);
+  return change;
+}
+
+/** @throws DomainError 'input-malformed' if the input is not a record of the kind */
+export function recordCreated(kind: Kind, input: unknown): RecordChange & { readonly record: AnyRecord } {
   const record = parseRecord(kind, input);
-  if (findRecord(file, kind, record.id) !== null) {
-    throw new DomainError('conflict', `The id ${record.id} is already used by another ${KIND_WORDS[kind]}.`, 'id');
-  }
-  requireOwners(file, kind, record);
   return { kind, recordId: record.id, op: 'create', before: null, after: asFields(record), record };
+}
+
+export function idInUse(kind: Kind, id: string): DomainError {
+  return new DomainError('conflict', `The id ${id} is already used by another ${KIND_WORDS[kind]}.`, 'id');
 }
 
 function patched(file: CaseFile, kind: Kind, id: string, fields: object): RecordChange[] {
@@ -104,7 +114,7 @@ function parseRecord(kind: Kind, input: unknown): AnyRecord {
 }
 
 function refuseIfKept(kind: Kind): void {
-  if (KEPT.includes(kind)) {
+  if (isKept(kind)) {
     throw new DomainError('conflict', `A ${KIND_WORDS[kind]} is kept as it was made and cannot be changed or removed.`);
   }
 }
@@ -131,7 +141,7 @@ type Fields = NonNullable<Change['before']>;
 
 /** Records hold JSON values only, so each is its own set of fields. */
 function asFields(record: AnyRecord): Fields {
-  return record as Fields;
+  return record;
 }
 
 function pick(record: AnyRecord, names: readonly string[]): Fields {

@@ -42,6 +42,10 @@ export interface ReadableCaseStore {
   editState(caseId: string): Promise<EditState>;
   /** Newest first. */
   history(caseId: string, limit: number): Promise<Change[]>;
+  /** The instant of the latest edit in force to anything in the case. Making a report or importing a file is none. */
+  lastEditAt(caseId: string): Promise<string>;
+  /** Every case of the athlete of this case, itself included: what one of them edits of the athlete, all of them show. */
+  casesOfSameAthlete(caseId: string): Promise<string[]>;
   /** Everything wrong with what is stored, in words. Empty: sound. */
   verify(): Promise<string[]>;
 }
@@ -59,7 +63,13 @@ export interface CaseStore extends ReadableCaseStore {
    *   'input-malformed' if a patched record would no longer be valid
    */
   apply(caseId: string, edits: readonly Edit[], at: string): Promise<EditState>;
+  /**
+   * Takes back the latest step, or does nothing if there is none. What was printed or imported is kept: such records
+   * stay, and steps that made a report are passed over.
+   * @throws DomainError 'conflict' if another case of the same athlete has changed the same thing since
+   */
   undo(caseId: string, at: string): Promise<EditState>;
+  /** Does again what undo took back last; as undo otherwise. */
   redo(caseId: string, at: string): Promise<EditState>;
   /** Next free running number for a year, `2026-014`. */
   nextNumber(year: number): Promise<string>;

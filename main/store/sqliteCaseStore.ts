@@ -1,0 +1,279 @@
+import fs from 'node:fs';
+import path from 'node:path';
+import { emptyCaseFile, isSingle, LISTS } from '../../shared/model/caseLists.ts';
+import type { Change } from '../../shared/model/edit.ts';
+import type { RecordChange } from '../../shared/model/recordChanges.ts';
+import { type AnyRecord, type CaseFile, type Kind, KINDS, type RecordOf } from '../../shared/model/records.ts';
+import { notInStore } from '../../shared/ports/notInStore.ts';
+import { numberAfter } from '../../shared/ports/numberAfter.ts';
+import type { CaseStore, EditState, ShelfRow } from '../../shared/ports/caseStore.ts';
+import { planCase, planEdits, planRedo, planUndo, type Step } from '../../shared/ports/editing.ts';
+import { searchText, searchWords } from '../../shared/ports/searchText.ts';
+import { configure, type Database, openDatabase } from './database.ts';
+import { migrate, type Migrations, readMigrations, refuseNewer, schemaVersion } from './migrate.ts';
+import { prepareStatements, type Statements } from './statements.ts';
+import { corrupt, storeError } from './storeErrors.ts';
+import { type Holder, lockStore } from './storeLock.ts';
+import { fromJson, fromRow, type Row, stepChange, TABLES, toJson, toRow } from './tables.ts';
+import { verifyStore } from './verifyStore.ts';
+
+export const DATABASE_FILE = 'cases.sqlite';
+
+export interface SqliteCaseStore extends CaseStore {
+  /** Number of the latest migration. */
+  readonly schemaVersion: number;
+}
+
+/**
+ * Opens the case store of a folder, making it if it is not there, for this program alone. Refuses rather than degrades.
+ * @throws DomainError 'store-locked', 'store-unwritable', 'store-newer', 'store-corrupt'
+ */
+export function openSqliteCaseStore(
+  folder: string,
+  holder: Holder,
+  migrations: Migrations = readMigrations(path.resolve(import.meta.dirname, '../../migrations')),
+): SqliteCaseStore {
+  let release: (() => void) | null = null;
+  let database: Database | null = null;
+  try {
+    fs.mkdirSync(folder, { recursive: true, mode: 0o700 });
+    release = lockStore(folder, holder);
+    database = openDatabase(path.join(folder, DATABASE_FILE));
+    refuseNewer(database, migrations, folder);
+    const damage = String(database.pragma('quick_check(1)', { simple: true }));
+    if (damage !== 'ok') throw corrupt(folder, damage);
+    configure(database);
+    migrate(database, migrations);
+    return caseStore(database, folder, release);
+  } catch (thrown) {
+    database?.close();
+    release?.();
+    throw storeError(thrown, folder);
+  }
+}
+
+function caseStore(database: Database, folder: string, release: () => void): SqliteCaseStore {
+  const sql = prepareStatements(database);
+
+  /** One transaction around one method: all of it or nothing, and on disk when it returns. */
+  async function write<T>(work: () => T): Promise<T> {
+    try {
+      return database.transaction(work).immediate();
+    } catch (thrown) {
+      throw storeError(thrown, folder);
+    }
+  }
+
+  async function read<T>(work: () => T): Promise<T> {
+    try {
+      return database.transaction(work).deferred();
+    } catch (thrown) {
+      throw storeError(thrown, folder);
+    }
+  }
+
+  function rerun(caseId: string, step: Step | null, at: string): EditState {
+    if (step !== null) {
+      const file = readCase(sql, caseId);
+      const isDone = step.state === 'done';
+      const changes = isDone ? planUndo(file, step) : planRedo(file, step);
+      writeRecords(sql, caseId, changes);
+      sql.setStepState.run({ caseId, step: step.step, state: isDone ? 'undone' : 'done' });
+      settle(sql, caseId, changes, at);
+    }
+    return readState(sql, caseId);
+  }
+
+  return {
+    schemaVersion: schemaVersion(database),
+    create: (edits, at) =>
+      write(() => {
+        const opened = edits.find((edit) => edit.kind === 'case');
+        const record = opened?.op === 'create' ? opened.record : null;
+        const isKnown = !edits.some((edit) => edit.kind === 'athlete');
+        const plan = planCase(edits, isKnown && record !== null ? readAthlete(sql, record.athleteId) : null);
+        const caseId = record?.id ?? '';
+        writeStep(sql, caseId, 1, plan, at);
+        writeRecords(sql, caseId, plan.changes);
+        sql.insertState.run({ caseId, at });
+      }),
+    apply: (caseId, edits, at) =>
+      write(() => {
+        const file = readCase(sql, caseId);
+        const latest = readStep(sql, sql.latestStep.get(caseId));
+        const plan = planEdits(file, edits, latest, at);
+        const step = latest?.step ?? 0;
+        const [only] = plan.changes;
+        if (plan.amends && only !== undefined) {
+          sql.amendStep.run({ caseId, step, at });
+          sql.amendChange.run({ caseId, step, after: toJson(only.after) });
+        } else if (only !== undefined) {
+          if (plan.isUndoable) sql.abandonUndone.run(caseId);
+          writeStep(sql, caseId, step + 1, plan, at);
+        }
+        writeRecords(sql, caseId, plan.changes);
+        settle(sql, caseId, plan.changes, at);
+        return readState(sql, caseId);
+      }),
+    undo: (caseId, at) => write(() => rerun(caseId, readStep(sql, sql.undoable.get(caseId)), at)),
+    redo: (caseId, at) => write(() => rerun(caseId, readStep(sql, sql.redoable.get(caseId)), at)),
+    nextNumber: (year) =>
+      read(() =>
+        numberAfter(
+          year,
+          sql.numbers.all(`${year}-*`).map((row) => row.number),
+        ),
+      ),
+    writeSummary: (caseId, { missing, cautions }) =>
+      write(() => {
+        requireCase(sql, caseId);
+        sql.writeSummary.run({ caseId, missing: JSON.stringify(missing), cautions: JSON.stringify(cautions) });
+      }),
+    shelf: ({ search, archived, offset, limit }) =>
+      read(() => {
+        const words = searchWords(search).map((word) => `"${word.replaceAll('"', '""')}"*`);
+        const filter = { archived: Number(archived), words: JSON.stringify(words), wordCount: words.length };
+        const rows = sql.shelf.all({ ...filter, limit, offset }).map((row) => shelfRow(sql, row, archived, words[0]));
+        return { total: sql.shelfCount.get(filter)?.total ?? 0, rows };
+      }),
+    open: (caseId) => read(() => readCase(sql, caseId)),
+    editState: (caseId) => read(() => readState(sql, caseId)),
+    history: (caseId, limit) =>
+      read(() => {
+        requireCase(sql, caseId);
+        return sql.history.all(caseId, limit).map(
+          (row): Change => ({
+            step: Number(row['step']),
+            at: String(row['at']),
+            ...stepChange(row),
+            isUndone: row['state'] !== 'done',
+            label: String(row['label']),
+          }),
+        );
+      }),
+    lastEditAt: (caseId) =>
+      read(() => {
+        requireCase(sql, caseId);
+        return sql.lastEdit.get({ caseId })?.at ?? '';
+      }),
+    casesOfSameAthlete: (caseId) =>
+      read(() => {
+        requireCase(sql, caseId);
+        return sql.siblings.all(caseId).map((row) => row.id);
+      }),
+    // Not in a transaction: the index check is written as an insert, and reading in one go needs no other writer anyway.
+    verify: async () => verifyStore(database, sql),
+    close: async () => {
+      database.close();
+      release();
+    },
+  };
+}
+
+function requireCase(sql: Statements, caseId: string): { readonly revision: number } {
+  const state = sql.state.get(caseId);
+  if (state === undefined) throw notInStore('case', caseId);
+  return state;
+}
+
+function readCase(sql: Statements, caseId: string): CaseFile {
+  const { revision } = requireCase(sql, caseId);
+  const of = <K extends Kind>(kind: K) =>
+    sql.records[kind].ofCase.all({ caseId }).map((row) => fromRow(TABLES[kind], row)) as RecordOf<K>[];
+  const [opened] = of('case');
+  const [athlete] = of('athlete');
+  if (opened === undefined || athlete === undefined) throw notInStore('case', caseId);
+  const lists = KINDS.filter((kind) => !isSingle(kind)).map((kind) => [LISTS[kind], of(kind)]);
+  return { ...emptyCaseFile(opened, athlete), ...Object.fromEntries(lists), revision };
+}
+
+function readAthlete(sql: Statements, athleteId: string) {
+  const row = sql.records.athlete.byId.get(athleteId);
+  if (row === undefined) throw notInStore('athlete', athleteId);
+  return {
+    athlete: fromRow(TABLES.athlete, row) as RecordOf<'athlete'>,
+    injuries: sql.injuriesOf.all(athleteId).map((one) => fromRow(TABLES.injury, one) as RecordOf<'injury'>),
+  };
+}
+
+function readState(sql: Statements, caseId: string): EditState {
+  const { revision } = requireCase(sql, caseId);
+  return { revision, undo: labelOf(sql.undoable.get(caseId)), redo: labelOf(sql.redoable.get(caseId)) };
+}
+
+function labelOf(step: Row | undefined): string | null {
+  return step === undefined ? null : String(step['label']);
+}
+
+function readStep(sql: Statements, row: Row | undefined): Step | null {
+  if (row === undefined) return null;
+  const step = Number(row['step']);
+  return {
+    step,
+    at: String(row['at']),
+    label: String(row['label']),
+    state: row['state'] as Step['state'],
+    isUndoable: row['is_undoable'] === 1,
+    changes: sql.changesOfStep.all(String(row['case_id']), step).map(stepChange),
+  };
+}
+
+function writeStep(
+  sql: Statements,
+  caseId: string,
+  step: number,
+  { label, isUndoable, changes }: { label: string; isUndoable: boolean; changes: readonly RecordChange[] },
+  at: string,
+): void {
+  sql.insertStep.run({ caseId, step, at, label, isUndoable: Number(isUndoable) });
+  for (const { kind, recordId, op, before, after } of changes) {
+    sql.insertChange.run({ caseId, step, kind, recordId, op, before: toJson(before), after: toJson(after) });
+  }
+}
+
+/** Records and their search rows. A record made again by undo returns to the place it was first made at. */
+function writeRecords(sql: Statements, caseId: string, changes: readonly RecordChange[]): void {
+  for (const { kind, recordId, op, record } of changes) {
+    const { insert, update, delete: remove } = sql.records[kind];
+    const place = sql.placeOf.get(recordId, kind)?.place ?? 0;
+    if (record === null) {
+      remove.run(recordId);
+      sql.unindex.run(place);
+    } else if (op === 'create') {
+      insert.run({ ...toRow(TABLES[kind], record), place });
+      const athleteId = athleteOf(kind, record);
+      sql.index.run({ place, body: searchText(record), caseId: athleteId === null ? caseId : null, athleteId });
+    } else {
+      update.run(toRow(TABLES[kind], record));
+      sql.reindex.run({ place, body: searchText(record) });
+    }
+  }
+}
+
+/** Whose athlete a record describes; null for records of a single case. */
+function athleteOf(kind: Kind, record: AnyRecord): string | null {
+  if (kind === 'athlete') return record.id;
+  return kind === 'injury' && 'athleteId' in record ? record.athleteId : null;
+}
+
+/** Counts up the revision of every case that shows what was changed. */
+function settle(sql: Statements, caseId: string, changes: readonly RecordChange[], at: string): void {
+  sql.touch.run({ caseId, at });
+  if (changes.some(({ kind }) => kind === 'athlete' || kind === 'injury')) sql.countUpSiblings.run({ caseId });
+}
+
+function shelfRow(sql: Statements, row: Row, isArchived: boolean, word: string | undefined): ShelfRow {
+  const caseId = String(row['case_id']);
+  return {
+    caseId,
+    number: String(row['number']),
+    athleteName: String(row['name']),
+    purpose: row['purpose'] as ShelfRow['purpose'],
+    touchedAt: String(row['touched_at']),
+    isInvented: row['is_invented'] === 1,
+    isArchived,
+    missing: fromJson(row['missing'] ?? null) as string[],
+    cautions: fromJson(row['cautions'] ?? null) as string[],
+    match: word === undefined ? null : (sql.match.get({ caseId, word })?.marked ?? null),
+  };
+}

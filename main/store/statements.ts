@@ -1,0 +1,145 @@
+import { type Kind, KINDS, RECORDS } from '../../shared/model/records.ts';
+import type { Database, Statement } from './database.ts';
+import { type Row, type Table, TABLES } from './tables.ts';
+
+/** SQL condition that picks a kind's rows of one case, `:caseId`; follows the owners up to the case or its athlete. */
+function partOfCase(kind: Kind): string {
+  if (kind === 'case') return 'id = :caseId';
+  if (kind === 'athlete') return 'id = (SELECT athlete_id FROM case_record WHERE id = :caseId)';
+  const [owner, field] = RECORDS[kind].parent;
+  const column = TABLES[kind].columns.find((one) => one.field === field)?.name;
+  if (owner === 'case') return `${column} = :caseId`;
+  return `${column} IN (SELECT id FROM ${TABLES[owner].name} WHERE ${partOfCase(owner)})`;
+}
+
+function recordStatements(database: Database, table: Table) {
+  const names = table.columns.map((column) => column.name);
+  return {
+    ofCase: database.prepare<[{ caseId: string }], Row>(
+      `SELECT ${names.join(', ')} FROM ${table.name} WHERE ${partOfCase(table.kind)} ORDER BY place`,
+    ),
+    all: database.prepare<[], Row>(`SELECT place, ${names.join(', ')} FROM ${table.name} ORDER BY place`),
+    byId: database.prepare<[string], Row>(`SELECT place, ${names.join(', ')} FROM ${table.name} WHERE id = ?`),
+    insert: database.prepare<[Row]>(
+      `INSERT INTO ${table.name} (place, ${names.join(', ')}) VALUES (:place, ${names.map((name) => `:${name}`).join(', ')})`,
+    ),
+    update: database.prepare<[Row]>(
+      `UPDATE ${table.name} SET ${names.map((name) => `${name} = :${name}`).join(', ')} WHERE id = :id`,
+    ),
+    delete: database.prepare<[string]>(`DELETE FROM ${table.name} WHERE id = ?`),
+  };
+}
+
+export type RecordStatements = ReturnType<typeof recordStatements>;
+
+interface ShelfFilter {
+  readonly archived: number;
+  /** JSON list of full-text queries, one a word: a case is on the shelf if each is found in some record of it. */
+  readonly words: string;
+  readonly wordCount: number;
+}
+
+const ON_SHELF = `(archived_on IS NOT NULL) = :archived AND (:wordCount = 0 OR case_record.id IN (
+  SELECT owner.id FROM json_each(:words) AS word JOIN search ON search MATCH word.value
+    JOIN case_record AS owner ON owner.id = search.case_id OR owner.athlete_id = search.athlete_id
+  GROUP BY owner.id HAVING count(DISTINCT word.key) = :wordCount))`;
+
+/** Every statement the store runs, prepared once: a typing error in one of them shows as soon as a store is opened. */
+export function prepareStatements(database: Database) {
+  const prepare = <P extends unknown[], R = unknown>(sql: string): Statement<P, R> => database.prepare<P, R>(sql);
+  return {
+    records: Object.fromEntries(KINDS.map((kind) => [kind, recordStatements(database, TABLES[kind])])) as {
+      readonly [K in Kind]: RecordStatements;
+    },
+    injuriesOf: prepare<[string], Row>('SELECT * FROM injury WHERE athlete_id = ? ORDER BY place'),
+    state: prepare<[string], { revision: number; touched_at: string }>(
+      'SELECT revision, touched_at FROM case_state WHERE case_id = ?',
+    ),
+    insertState: prepare<[{ caseId: string; at: string }]>(
+      `INSERT INTO case_state (case_id, revision, touched_at, missing, cautions) VALUES (:caseId, 0, :at, '[]', '[]')`,
+    ),
+    touch: prepare<[{ caseId: string; at: string }]>(
+      'UPDATE case_state SET revision = revision + 1, touched_at = :at WHERE case_id = :caseId',
+    ),
+    countUpSiblings: prepare<[{ caseId: string }]>(
+      `UPDATE case_state SET revision = revision + 1 WHERE case_id <> :caseId AND case_id IN
+         (SELECT id FROM case_record WHERE athlete_id = (SELECT athlete_id FROM case_record WHERE id = :caseId))`,
+    ),
+    writeSummary: prepare<[{ caseId: string; missing: string; cautions: string }]>(
+      'UPDATE case_state SET missing = :missing, cautions = :cautions WHERE case_id = :caseId',
+    ),
+    siblings: prepare<[string], { id: string }>(
+      `SELECT id FROM case_record WHERE athlete_id = (SELECT athlete_id FROM case_record WHERE id = ?) ORDER BY place`,
+    ),
+    numbers: prepare<[string], { number: string }>('SELECT number FROM case_record WHERE number GLOB ?'),
+    caseIds: prepare<[], { id: string }>('SELECT id FROM case_record ORDER BY place'),
+
+    latestStep: prepare<[string], Row>('SELECT * FROM edit_step WHERE case_id = ? ORDER BY step DESC LIMIT 1'),
+    undoable: prepare<[string], Row>(
+      `SELECT * FROM edit_step WHERE case_id = ? AND state = 'done' AND is_undoable = 1 ORDER BY step DESC LIMIT 1`,
+    ),
+    redoable: prepare<[string], Row>(
+      `SELECT * FROM edit_step WHERE case_id = ? AND state = 'undone' ORDER BY step LIMIT 1`,
+    ),
+    insertStep: prepare<[{ caseId: string; step: number; at: string; label: string; isUndoable: number }]>(
+      `INSERT INTO edit_step (case_id, step, at, label, state, is_undoable)
+       VALUES (:caseId, :step, :at, :label, 'done', :isUndoable)`,
+    ),
+    abandonUndone: prepare<[string]>(`UPDATE edit_step SET state = 'abandoned' WHERE case_id = ? AND state = 'undone'`),
+    setStepState: prepare<[{ caseId: string; step: number; state: string }]>(
+      'UPDATE edit_step SET state = :state WHERE case_id = :caseId AND step = :step',
+    ),
+    amendStep: prepare<[{ caseId: string; step: number; at: string }]>(
+      'UPDATE edit_step SET at = :at WHERE case_id = :caseId AND step = :step',
+    ),
+    insertChange: prepare<[Row]>(
+      `INSERT INTO change (case_id, step, kind, record_id, op, before, after)
+       VALUES (:caseId, :step, :kind, :recordId, :op, :before, :after)`,
+    ),
+    amendChange: prepare<[{ caseId: string; step: number; after: string | null }]>(
+      'UPDATE change SET after = :after WHERE case_id = :caseId AND step = :step',
+    ),
+    changesOfStep: prepare<[string, number], Row>('SELECT * FROM change WHERE case_id = ? AND step = ? ORDER BY place'),
+    placeOf: prepare<[string, string], { place: number }>(
+      `SELECT min(place) AS place FROM change WHERE record_id = ? AND kind = ? AND op = 'create'`,
+    ),
+    history: prepare<[string, number], Row>(
+      `SELECT step, at, kind, record_id, op, before, after, state, label
+       FROM change JOIN edit_step USING (case_id, step) WHERE case_id = ? ORDER BY place DESC LIMIT ?`,
+    ),
+    /** What a replay of the whole store's history has to apply: all that is in force, and what is kept regardless. */
+    changesInForce: prepare<[], Row>(
+      `SELECT kind, record_id, op, before, after FROM change JOIN edit_step USING (case_id, step)
+       WHERE state = 'done' OR kind IN ('report', 'media') ORDER BY place`,
+    ),
+    lastEdit: prepare<[{ caseId: string }], { at: string }>(
+      `SELECT max(at) AS at FROM change JOIN edit_step USING (case_id, step)
+       WHERE state = 'done' AND kind NOT IN ('report', 'media') AND (case_id = :caseId OR (kind IN ('athlete', 'injury')
+         AND case_id IN (SELECT id FROM case_record WHERE athlete_id = (SELECT athlete_id FROM case_record WHERE id = :caseId))))`,
+    ),
+
+    index: prepare<[{ place: number; body: string; caseId: string | null; athleteId: string | null }]>(
+      'INSERT INTO search (rowid, body, case_id, athlete_id) VALUES (:place, :body, :caseId, :athleteId)',
+    ),
+    reindex: prepare<[{ place: number; body: string }]>('UPDATE search SET body = :body WHERE rowid = :place'),
+    unindex: prepare<[number]>('DELETE FROM search WHERE rowid = ?'),
+    indexed: prepare<[], { place: number; body: string }>('SELECT rowid AS place, body FROM search'),
+    checkIndex: prepare<[]>(`INSERT INTO search (search) VALUES ('integrity-check')`),
+
+    shelfCount: prepare<[ShelfFilter], { total: number }>(
+      `SELECT count(*) AS total FROM case_record WHERE ${ON_SHELF}`,
+    ),
+    shelf: prepare<[ShelfFilter & { limit: number; offset: number }], Row>(
+      `SELECT case_record.id AS case_id, number, name, purpose, touched_at, is_invented, missing, cautions
+       FROM case_record JOIN athlete ON athlete.id = athlete_id JOIN case_state ON case_id = case_record.id
+       WHERE ${ON_SHELF} ORDER BY touched_at DESC, number DESC LIMIT :limit OFFSET :offset`,
+    ),
+    match: prepare<[{ caseId: string; word: string }], { marked: string }>(
+      `SELECT snippet(search, 0, '⟦', '⟧', '…', 12) AS marked FROM search
+       WHERE search MATCH :word AND (case_id = :caseId
+         OR athlete_id = (SELECT athlete_id FROM case_record WHERE id = :caseId)) ORDER BY rowid LIMIT 1`,
+    ),
+  };
+}
+
+export type Statements = ReturnType<typeof prepareStatements>;

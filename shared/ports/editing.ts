@@ -1,0 +1,175 @@
+import { canonicalJson } from '../canonicalJson.ts';
+import { DomainError } from '../errors.ts';
+import { emptyCaseFile, findRecord, isSingle } from '../model/caseLists.ts';
+import type { Change, Edit } from '../model/edit.ts';
+import { isKept, type RecordChange, recordChanges, recordCreated } from '../model/recordChanges.ts';
+import type { CaseFile, RecordOf } from '../model/records.ts';
+import { fieldWords, KIND_WORDS } from '../model/words.ts';
+
+/** A stored change, without what all changes of its step share. */
+export type StepChange = Pick<Change, 'kind' | 'recordId' | 'op' | 'before' | 'after'>;
+
+/** `abandoned`: undone, then overtaken by a new edit, so that redo no longer reaches it. */
+export type StepState = 'done' | 'undone' | 'abandoned';
+
+/** One step of undo as stored. Steps of a case are numbered from 1; the first opened the case. */
+export interface Step {
+  readonly step: number;
+  readonly at: string;
+  readonly label: string;
+  readonly state: StepState;
+  readonly isUndoable: boolean;
+  readonly changes: readonly StepChange[];
+}
+
+/** What a store has to write, worked out beforehand: it executes this in one transaction and decides nothing itself. */
+export interface Plan {
+  /** In the order to be written. Empty: the edits change nothing, and no step is added. */
+  readonly changes: readonly RecordChange[];
+  readonly label: string;
+  readonly isUndoable: boolean;
+  /** True: the one change takes the place of the latest step's one change, instead of a new step. */
+  readonly amends: boolean;
+}
+
+/** Typing one field with pauses shorter than this is one step of undo. Chosen for the house; no source. */
+const TYPING_PAUSE_MS = 3000;
+
+/**
+ * The first step of a case's history.
+ * @param known the athlete with the injuries on file, if the edits do not create the athlete
+ */
+export function planCase(
+  edits: readonly Edit[],
+  known: { readonly athlete: RecordOf<'athlete'>; readonly injuries: readonly RecordOf<'injury'>[] } | null,
+): Plan {
+  const singles = edits.filter((edit) => edit.op === 'create' && isSingle(edit.kind));
+  const caseChange = singleCreated(singles, 'case');
+  const athleteChange = known === null ? singleCreated(singles, 'athlete') : null;
+  const athlete = known?.athlete ?? (athleteChange?.record as RecordOf<'athlete'>);
+  const opened = caseChange.record as RecordOf<'case'>;
+  if (opened.athleteId !== athlete.id || singles.length !== (known === null ? 2 : 1)) {
+    throw new DomainError('input-malformed', 'A new case needs one case record and the one athlete it names.');
+  }
+  const file = { ...emptyCaseFile(opened, athlete), injuries: [...(known?.injuries ?? [])] };
+  const rest = recordChanges(
+    file,
+    edits.filter((edit) => !singles.includes(edit)),
+  );
+  const changes = [athleteChange, caseChange, ...rest.changes].filter((change) => change !== null);
+  return { changes, label: 'case opened', isUndoable: false, amends: false };
+}
+
+function singleCreated(edits: readonly Edit[], kind: 'case' | 'athlete'): RecordChange {
+  const edit = edits.find((one) => one.kind === kind);
+  if (edit?.op !== 'create') {
+    throw new DomainError('input-missing', `A new case needs its ${KIND_WORDS[kind]} record, and none was given.`);
+  }
+  return recordCreated(kind, edit.record);
+}
+
+/** @param latest the step with the highest number, whatever its state */
+export function planEdits(file: CaseFile, edits: readonly Edit[], latest: Step | null, at: string): Plan {
+  const { changes } = recordChanges(file, edits);
+  const amended = latest === null ? null : typedOn(latest, changes, at);
+  if (amended !== null && latest !== null) {
+    return { changes: [amended], label: latest.label, isUndoable: true, amends: true };
+  }
+  const isUndoable =
+    changes.some((change) => !isKept(change.kind)) && changes.every((change) => change.kind !== 'report');
+  return { changes, label: labelOf(edits), isUndoable, amends: false };
+}
+
+/** The latest step's change grown by this one, if both are typing in the same field; otherwise null. */
+function typedOn(latest: Step, changes: readonly RecordChange[], at: string): RecordChange | null {
+  const [earlier] = latest.changes;
+  const [change] = changes;
+  if (latest.changes.length !== 1 || changes.length !== 1 || earlier === undefined || change === undefined) return null;
+  const pauseMs = Date.parse(at) - Date.parse(latest.at);
+  const isSameField =
+    earlier.op === 'patch' &&
+    change.op === 'patch' &&
+    earlier.recordId === change.recordId &&
+    Object.keys(change.before ?? {}).length === 1 &&
+    // Also tells that the field is the same, and that no other case of the athlete wrote to it in between.
+    canonicalJson(earlier.after) === canonicalJson(change.before);
+  const isTyping = latest.state === 'done' && latest.isUndoable && pauseMs >= 0 && pauseMs <= TYPING_PAUSE_MS;
+  return isSameField && isTyping ? { ...change, before: earlier.before } : null;
+}
+
+/** What undoing a step writes. Records that are kept once made stay. */
+export function planUndo(file: CaseFile, step: Step): readonly RecordChange[] {
+  return rerun(
+    file,
+    step.changes
+      .filter((change) => !isKept(change.kind))
+      .map(inverse)
+      .toReversed(),
+  );
+}
+
+/** What doing an undone step again writes. */
+export function planRedo(file: CaseFile, step: Step): readonly RecordChange[] {
+  return rerun(
+    file,
+    step.changes.filter((change) => !isKept(change.kind)),
+  );
+}
+
+const INVERSE = { create: 'remove', patch: 'patch', remove: 'create' } as const;
+
+function inverse(change: StepChange): StepChange {
+  return { ...change, op: INVERSE[change.op], before: change.after, after: change.before };
+}
+
+function rerun(file: CaseFile, changes: readonly StepChange[]): readonly RecordChange[] {
+  const made: RecordChange[] = [];
+  let next = file;
+  for (const change of changes) {
+    requireUnchanged(next, change);
+    const one = recordChanges(next, [editOf(change)]);
+    next = one.file;
+    made.push(...one.changes);
+  }
+  return made;
+}
+
+/** The athlete and the injuries are shared between cases: nothing that another case wrote since may be overwritten. */
+function requireUnchanged(file: CaseFile, change: StepChange): void {
+  const current = findRecord(file, change.kind, change.recordId) as StepChange['before'];
+  const names = Object.keys(change.before ?? {});
+  const now = Object.fromEntries(names.map((name) => [name, current?.[name] ?? null]));
+  if ((current === null) !== (change.before === null) || canonicalJson(now) !== canonicalJson(change.before ?? {})) {
+    const what = names.length === 1 ? `${fieldWords(names[0] ?? '')} of the ` : '';
+    throw new DomainError(
+      'conflict',
+      `The ${what}${KIND_WORDS[change.kind]} was changed since, through another case of this athlete. ` +
+        'Nothing was undone; change it by hand if it should be different.',
+    );
+  }
+}
+
+function editOf(change: StepChange): Edit {
+  const { kind, op, recordId: id, after } = change;
+  if (op === 'remove') return { op, kind, id };
+  return (op === 'create' ? { op, kind, record: after } : { op, kind, id, fields: after }) as Edit;
+}
+
+/** A step in words: `body mass of the athlete`, `injury added`, `jump removed and 2 more changes`. */
+function labelOf(edits: readonly Edit[]): string {
+  // What a file brought along is not what the person did.
+  const done = edits.filter((edit) => edit.kind !== 'media');
+  const [first] = done.length === 0 ? edits : done;
+  if (first === undefined) return '';
+  // A record added with all its parts is one thing to a person.
+  const others = done.every((edit) => edit.op === 'create') ? 0 : done.length - 1;
+  return `${editWords(first)}${others === 0 ? '' : ` and ${others} more ${others === 1 ? 'change' : 'changes'}`}`;
+}
+
+function editWords(edit: Edit): string {
+  if (edit.op === 'create') return `${KIND_WORDS[edit.kind]} added`;
+  if (edit.op === 'remove') return `${KIND_WORDS[edit.kind]} removed`;
+  const names = Object.keys(edit.fields);
+  const fields = names.length > 3 ? `${names.length} fields` : names.map(fieldWords).join(', ');
+  return `${fields} of the ${KIND_WORDS[edit.kind]}`;
+}

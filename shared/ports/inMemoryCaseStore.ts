@@ -1,0 +1,226 @@
+import { emptyCaseFile, isSingle, recordsOf, withRecord } from '../model/caseLists.ts';
+import { idInUse, isKept, type RecordChange } from '../model/recordChanges.ts';
+import { type AnyRecord, type CaseFile, type Kind, KINDS, type RecordOf, RECORDS } from '../model/records.ts';
+import type { CaseStore, CaseSummary, EditState, ShelfRow } from './caseStore.ts';
+import { type Plan, planCase, planEdits, planRedo, planUndo, type Step } from './editing.ts';
+import { notInStore } from './notInStore.ts';
+import { numberAfter } from './numberAfter.ts';
+import { markedMatch } from './inMemorySearch.ts';
+import { searchText, searchWords } from './searchText.ts';
+
+interface Held {
+  readonly revision: number;
+  readonly touchedAt: string;
+  readonly summary: CaseSummary;
+  /** Oldest first. */
+  readonly steps: readonly Step[];
+}
+
+/** The store's twin for tests and previews: same rules, same answers, nothing kept. */
+export function inMemoryCaseStore(): CaseStore {
+  const records = new Map(KINDS.map((kind) => [kind, new Map<string, AnyRecord>()]));
+  const held = new Map<string, Held>();
+  /** Order in which records were first made, so that one brought back by undo returns to its place. */
+  const places = new Map<string, number>();
+
+  const all = <K extends Kind>(kind: K) =>
+    [...(records.get(kind)?.values() ?? [])].toSorted(
+      (a, b) => (places.get(a.id) ?? 0) - (places.get(b.id) ?? 0),
+    ) as RecordOf<K>[];
+  const get = <K extends Kind>(kind: K, id: string) => (records.get(kind)?.get(id) ?? null) as RecordOf<K> | null;
+
+  function heldCase(caseId: string): Held {
+    const found = held.get(caseId);
+    if (found === undefined) throw notInStore('case', caseId);
+    return found;
+  }
+
+  function read(caseId: string): CaseFile {
+    const { revision } = heldCase(caseId);
+    const opened = get('case', caseId) as RecordOf<'case'>;
+    const athlete = get('athlete', opened.athleteId) as RecordOf<'athlete'>;
+    let file: CaseFile = { ...emptyCaseFile(opened, athlete), revision };
+    for (const kind of KINDS) {
+      for (const record of isSingle(kind) ? [] : all(kind)) {
+        if (isPartOf(file, kind, record)) file = withRecord(file, kind, record.id, record);
+      }
+    }
+    return file;
+  }
+
+  function known(athleteId: string) {
+    const athlete = get('athlete', athleteId);
+    if (athlete === null) throw notInStore('athlete', athleteId);
+    return { athlete, injuries: all('injury').filter((one) => one.athleteId === athleteId) };
+  }
+
+  function write(changes: readonly RecordChange[]): void {
+    for (const { kind, recordId, op } of changes) {
+      if (op === 'create' && get(kind, recordId) !== null) throw idInUse(kind, recordId);
+    }
+    for (const { kind, recordId, record } of changes) {
+      if (record === null) records.get(kind)?.delete(recordId);
+      else records.get(kind)?.set(recordId, record);
+      if (!places.has(recordId)) places.set(recordId, places.size);
+    }
+  }
+
+  /** Everything that follows a change: revisions of all cases that show it, this case's touch and history. */
+  function settle(caseId: string, changes: readonly RecordChange[], at: string, steps: readonly Step[]): EditState {
+    const current = heldCase(caseId);
+    held.set(caseId, { ...current, revision: current.revision + 1, touchedAt: at, steps });
+    if (changes.some(({ kind }) => kind === 'athlete' || kind === 'injury')) {
+      for (const other of sameAthlete(caseId).filter((one) => one !== caseId)) {
+        const theirs = heldCase(other);
+        held.set(other, { ...theirs, revision: theirs.revision + 1 });
+      }
+    }
+    return stateOf(caseId);
+  }
+
+  function stateOf(caseId: string): EditState {
+    const { revision, steps } = heldCase(caseId);
+    return { revision, undo: undoable(steps)?.label ?? null, redo: redoable(steps)?.label ?? null };
+  }
+
+  function sameAthlete(caseId: string): string[] {
+    const athleteId = get('case', caseId)?.athleteId;
+    return all('case')
+      .filter((one) => one.athleteId === athleteId)
+      .map((one) => one.id);
+  }
+
+  function rerun(caseId: string, step: Step | undefined, changes: readonly RecordChange[], at: string): EditState {
+    if (step === undefined) return stateOf(caseId);
+    write(changes);
+    const state = step.state === 'done' ? 'undone' : 'done';
+    const steps = heldCase(caseId).steps.map((one) => (one === step ? ({ ...one, state } as const) : one));
+    return settle(caseId, changes, at, steps);
+  }
+
+  return {
+    create: async (edits, at) => {
+      const opened = edits.find((edit) => edit.kind === 'case');
+      const athleteId = opened?.op === 'create' ? opened.record.athleteId : '';
+      const isKnown = opened !== undefined && !edits.some((edit) => edit.kind === 'athlete');
+      const plan = planCase(edits, isKnown ? known(athleteId) : null);
+      write(plan.changes);
+      const caseId = opened?.op === 'create' ? opened.record.id : '';
+      held.set(caseId, {
+        revision: 0,
+        touchedAt: at,
+        summary: { missing: [], cautions: [] },
+        steps: stepsAfter([], plan, at),
+      });
+    },
+    apply: async (caseId, edits, at) => {
+      const { steps } = heldCase(caseId);
+      const plan = planEdits(read(caseId), edits, steps.at(-1) ?? null, at);
+      write(plan.changes);
+      return settle(caseId, plan.changes, at, stepsAfter(steps, plan, at));
+    },
+    undo: async (caseId, at) => {
+      const step = undoable(heldCase(caseId).steps);
+      return rerun(caseId, step, step === undefined ? [] : planUndo(read(caseId), step), at);
+    },
+    redo: async (caseId, at) => {
+      const step = redoable(heldCase(caseId).steps);
+      return rerun(caseId, step, step === undefined ? [] : planRedo(read(caseId), step), at);
+    },
+    nextNumber: async (year) =>
+      numberAfter(
+        year,
+        all('case').map((one) => one.number),
+      ),
+    writeSummary: async (caseId, summary) => {
+      held.set(caseId, { ...heldCase(caseId), summary });
+    },
+    shelf: async ({ search, archived, offset, limit }) => {
+      const rows: ShelfRow[] = [];
+      const words = searchWords(search);
+      for (const opened of all('case').filter((one) => (one.archivedOn !== null) === archived)) {
+        const file = read(opened.id);
+        const texts = KINDS.flatMap((kind) => recordsOf(file, kind).map((record: AnyRecord) => searchText(record)));
+        const match = markedMatch(texts, words);
+        if (words.length > 0 && match === null) continue;
+        const { touchedAt, summary } = heldCase(opened.id);
+        rows.push({
+          caseId: opened.id,
+          number: opened.number,
+          athleteName: file.athlete.name,
+          purpose: opened.purpose,
+          touchedAt,
+          isInvented: opened.isInvented,
+          isArchived: archived,
+          ...summary,
+          match,
+        });
+      }
+      rows.sort((a, b) =>
+        a.touchedAt === b.touchedAt ? compare(b.number, a.number) : compare(b.touchedAt, a.touchedAt),
+      );
+      return { total: rows.length, rows: rows.slice(offset, offset + limit) };
+    },
+    open: async (caseId) => read(caseId),
+    editState: async (caseId) => stateOf(caseId),
+    history: async (caseId, limit) =>
+      heldCase(caseId)
+        .steps.flatMap(({ step, at, label, state, changes }) =>
+          changes.map(({ kind, recordId, op, before, after }) => ({
+            step,
+            at,
+            kind,
+            recordId,
+            op,
+            before,
+            after,
+            isUndone: state !== 'done',
+            label,
+          })),
+        )
+        .toReversed()
+        .slice(0, limit),
+    lastEditAt: async (caseId) => {
+      const shown = (owner: string) => (change: { kind: Kind }) =>
+        !isKept(change.kind) && (owner === caseId || change.kind === 'athlete' || change.kind === 'injury');
+      return sameAthlete(heldCase(caseId) && caseId)
+        .flatMap((owner) =>
+          heldCase(owner).steps.filter((step) => step.state === 'done' && step.changes.some(shown(owner))),
+        )
+        .reduce((latest, step) => (step.at > latest ? step.at : latest), '');
+    },
+    casesOfSameAthlete: async (caseId) => sameAthlete(heldCase(caseId) && caseId),
+    verify: async () => [],
+    close: async () => {},
+  };
+}
+
+function undoable(steps: readonly Step[]): Step | undefined {
+  return steps.findLast((step) => step.isUndoable && step.state === 'done');
+}
+
+function redoable(steps: readonly Step[]): Step | undefined {
+  return steps.find((step) => step.state === 'undone');
+}
+
+function compare(a: string, b: string): number {
+  return a < b ? -1 : Number(a > b);
+}
+
+/** KINDS lists owners before what they own, so the owner is already in the file if it is part of the case. */
+function isPartOf(file: CaseFile, kind: Kind, record: AnyRecord): boolean {
+  const parent = RECORDS[kind].parent;
+  return parent !== null && recordsOf(file, parent[0]).some(({ id }) => id === Object(record)[parent[1]]);
+}
+
+function stepsAfter(steps: readonly Step[], plan: Plan, at: string): readonly Step[] {
+  if (plan.changes.length === 0) return steps;
+  const last = steps.at(-1)?.step ?? 0;
+  const { label, isUndoable, changes } = plan;
+  const made: Step = { step: plan.amends ? last : last + 1, at, label, state: 'done', isUndoable, changes };
+  const kept = plan.amends ? steps.slice(0, -1) : steps;
+  return [
+    ...kept.map((one) => (isUndoable && one.state === 'undone' ? { ...one, state: 'abandoned' as const } : one)),
+    made,
+  ];
+}
