@@ -71,11 +71,11 @@ export function createEditQueue(send: (caseId: string, edits: readonly Edit[]) =
       tell({ failure });
     },
     /** Sends again what a store out of reach had to leave. */
-    retry(): void {
+    retry: (): void => {
       tell({ failure: null, canRetry: false });
       void drain();
     },
-    dismiss(): void {
+    dismiss: (): void => {
       if (!state.canRetry) tell({ failure: null });
     },
     /** Told of each request that was stored or refused for good. */

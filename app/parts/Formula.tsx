@@ -7,7 +7,7 @@ export function Formula({ text }: { text: string }) {
   if (tree === null) return <span className="formula">{text}</span>;
   return (
     <span className="formula">
-      <span className="only-heard">{text}</span>
+      <span className="visually-hidden">{text}</span>
       <span aria-hidden="true">{set(tree)}</span>
     </span>
   );

@@ -1,0 +1,64 @@
+import { type ComponentType, lazy, type LazyExoticComponent, Suspense, useEffect, useRef } from 'react';
+import type { SectionId } from '../../shared/assess/assessment.ts';
+import { Words } from '../parts/Words.tsx';
+import { ErrorBoundary } from '../workbench/ErrorBoundary.tsx';
+import { AthleteSection } from './athlete/AthleteSection.tsx';
+import { InjuriesSection } from './injuries/InjuriesSection.tsx';
+import { SECTION_TITLES } from './sectionTitles.ts';
+import { useSelect } from './selection.ts';
+import { useCase } from './useCase.ts';
+
+/** Sections with plots come with the plotting library, so they load when first opened. */
+const CONTENT: Readonly<Record<SectionId, ComponentType | LazyExoticComponent<ComponentType>>> = {
+  athlete: AthleteSection,
+  injuries: InjuriesSection,
+  screening: lazy(async () => ({ default: (await import('./screening/ScreeningSection.tsx')).ScreeningSection })),
+  jumps: lazy(async () => ({ default: (await import('./jumps/JumpsSection.tsx')).JumpsSection })),
+  trials: lazy(async () => ({ default: (await import('./trials/TrialsSection.tsx')).TrialsSection })),
+  findings: lazy(async () => ({ default: (await import('./findings/FindingsSection.tsx')).FindingsSection })),
+  report: lazy(async () => ({ default: (await import('./report/ReportSection.tsx')).ReportSection })),
+};
+
+/** The section at hand, laid out like the page it will become. */
+export function Sheet({ section }: { section: SectionId }) {
+  const { file, assessment } = useCase();
+  const select = useSelect();
+  const sheet = useRef<HTMLElement>(null);
+  const Content = CONTENT[section];
+  const title = SECTION_TITLES[section];
+  const name = file.athlete.name;
+
+  useEffect(() => {
+    document.title = `${title}, ${name === '' ? file.case.number : name}, Caseframe`;
+  }, [title, name, file.case.number]);
+
+  // Each section is a page of its own: keyboard and screen reader start at its top, with nothing selected.
+  useEffect(() => {
+    select(null);
+    sheet.current?.focus({ preventScroll: true });
+  }, [select]);
+
+  return (
+    <main id="sheet" className="sheet" tabIndex={-1} ref={sheet} aria-labelledby="sheet-title">
+      <article className="sheet-page">
+        {assessment.stops.length > 0 && (
+          <section className="sheet-stops" aria-label="Stop and be seen">
+            <Words weight="stop">Stop and be seen</Words>
+            <ul>
+              {assessment.stops.map(({ words, about }) => (
+                <li key={`${about} ${words}`}>{words}</li>
+              ))}
+            </ul>
+          </section>
+        )}
+        <h2 id="sheet-title">{title}</h2>
+        <ErrorBoundary place={section}>
+          <Suspense fallback={<p className="appears-late">Laying out the section…</p>}>
+            <Content />
+          </Suspense>
+        </ErrorBoundary>
+        <p className="sheet-foot">Screening is not diagnosis. A licensed clinician and local protocols decide.</p>
+      </article>
+    </main>
+  );
+}

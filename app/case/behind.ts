@@ -1,0 +1,56 @@
+import type { Assessment, CaseCheck, Fact, Finding, HistoryEffect } from '../../shared/assess/assessment.ts';
+import type { Injury } from '../../shared/model/injury.ts';
+import type { CaseFile } from '../../shared/model/records.ts';
+import type { Selection } from './selectionSlice.ts';
+
+/** What stands behind one selected thing. */
+export interface Behind {
+  readonly facts: readonly Fact[];
+  /** Findings that rest on it. */
+  readonly findings: readonly Finding[];
+  readonly injuries: readonly { readonly injury: Injury; readonly effects: readonly HistoryEffect[] }[];
+  readonly checks: readonly CaseCheck[];
+}
+
+/** Facts, findings, injuries and checks that meet at the thing selected. Pure. */
+export function behind(selection: Selection, file: CaseFile, assessment: Assessment): Behind {
+  const facts = assessment.facts.filter((fact) => isOf(fact, selection, assessment));
+  const keys = new Set(facts.map((fact) => fact.key));
+  const findings = assessment.findings.filter((finding) =>
+    selection.kind === 'finding'
+      ? finding.key === selection.key
+      : finding.tests.some(({ factKey }) => factKey !== null && keys.has(factKey)) || touches(finding, selection),
+  );
+  const effects = findings.flatMap((finding) => finding.effects);
+  const injuries = file.injuries.flatMap((injury) => {
+    const own = effects.filter(({ injuryId }) => injuryId === injury.id);
+    return own.length === 0 ? [] : [{ injury, effects: unique(own) }];
+  });
+  const subjects = new Set<string>([...keys, selection.kind === 'record' ? selection.id : selection.key]);
+  const checks = assessment.checks.filter(({ about }) => about !== null && subjects.has(about));
+  return { facts, findings, injuries, checks };
+}
+
+function isOf(fact: Fact, selection: Selection, assessment: Assessment): boolean {
+  switch (selection.kind) {
+    case 'fact':
+      return fact.key === selection.key;
+    case 'finding':
+      return assessment.findings.some(
+        ({ key, tests }) => key === selection.key && tests.some(({ factKey }) => factKey === fact.key),
+      );
+    case 'record':
+      return fact.from.kind === selection.recordKind && fact.from.id === selection.id;
+  }
+}
+
+/** A finding about a selected trial, or one that a selected injury changed. */
+function touches(finding: Finding, selection: Selection): boolean {
+  if (selection.kind !== 'record') return false;
+  return finding.trialId === selection.id || finding.effects.some(({ injuryId }) => injuryId === selection.id);
+}
+
+/** One injury says the same of many findings; once is enough. */
+function unique(effects: readonly HistoryEffect[]): readonly HistoryEffect[] {
+  return [...new Map(effects.map((effect) => [`${effect.effect} ${effect.change}`, effect])).values()];
+}

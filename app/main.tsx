@@ -1,0 +1,21 @@
+import './withoutEval.ts';
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import { Provider } from 'react-redux';
+import { store } from './store.ts';
+import './styles/fonts.css';
+import './styles/tokens.css';
+import './styles/base.css';
+import './styles/parts.css';
+import './styles/print.css';
+import { Workbench } from './workbench/Workbench.tsx';
+
+const place = document.getElementById('workbench');
+if (place === null) throw new Error('index.html needs an element with the id workbench');
+createRoot(place).render(
+  <StrictMode>
+    <Provider store={store}>
+      <Workbench />
+    </Provider>
+  </StrictMode>,
+);

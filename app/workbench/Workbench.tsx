@@ -1,0 +1,40 @@
+import { useEffect } from 'react';
+import { CaseScreen } from '../case/CaseScreen.tsx';
+import { Shelf } from '../shelf/Shelf.tsx';
+import { useAppSelector } from '../store.ts';
+import { ErrorBoundary } from './ErrorBoundary.tsx';
+import { applyPreferences } from './preferences.ts';
+import { hrefOf, useRoute } from './route.ts';
+import { SavingBar } from './SavingBar.tsx';
+import { useLeaveGuard } from './useLeaveGuard.ts';
+
+/** The frame around every screen. */
+export function Workbench() {
+  const route = useRoute();
+  const preferences = useAppSelector((state) => state.preferences);
+  useEffect(() => applyPreferences(preferences), [preferences]);
+  useLeaveGuard();
+  return (
+    <>
+      <a
+        className="skip-link"
+        href="#sheet"
+        onClick={(event) => {
+          // The address holds the place in the workbench, so the jump is made by hand.
+          event.preventDefault();
+          document.getElementById('sheet')?.focus();
+        }}
+      >
+        Skip to the sheet
+      </a>
+      <SavingBar />
+      <ErrorBoundary place={hrefOf(route)}>
+        {route.screen === 'shelf' ? (
+          <Shelf />
+        ) : (
+          <CaseScreen key={route.caseId} caseId={route.caseId} section={route.section} />
+        )}
+      </ErrorBoundary>
+    </>
+  );
+}
