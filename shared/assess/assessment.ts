@@ -97,7 +97,12 @@ export interface Finding {
   /** Beside the intervention (modify). */
   readonly adjustments: readonly string[];
   /** What was held back and why; null: nothing was. Its text never reaches a page as advice. */
-  readonly withheld: { readonly text: string; readonly because: readonly HistoryEffect[] } | null;
+  readonly withheld: {
+    readonly text: string;
+    readonly because: readonly HistoryEffect[];
+    /** The finding of the referral that comes first, where that is the reason. */
+    readonly referral?: string;
+  } | null;
   readonly effects: readonly HistoryEffect[];
   readonly tests: readonly TestResult[];
   /** For `not-assessed`: what would be needed. */

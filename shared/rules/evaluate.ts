@@ -1,4 +1,5 @@
 import type { Fact, Finding, Outcome, TestResult } from '../assess/assessment.ts';
+import { ageOn } from '../format/age.ts';
 import { conditionEntry } from '../knowledge/conditions/index.ts';
 import { measureById } from '../knowledge/measures/index.ts';
 import { regionGroup, regionsTouch } from '../knowledge/regions.ts';
@@ -6,8 +7,7 @@ import type { Athlete } from '../model/athlete.ts';
 import type { Injury } from '../model/injury.ts';
 import { isKnown } from '../quantity.ts';
 import { convert } from '../units.ts';
-import { wholeYears } from './checks/wholeYears.ts';
-import { gradeWords, limitWords, numberWords } from './checks/words.ts';
+import { gradeWords, limitWords, numberWords, rangeWords } from './checks/words.ts';
 import { limitsFor, runTest } from './checks/runTest.ts';
 import { applyEffects, changesOf } from './effects/applyEffects.ts';
 import { type EffectsOfHistory, historyEffects } from './effects/historyEffects.ts';
@@ -79,7 +79,7 @@ function judge(rule: Rule, index: FactIndex, options: JudgingOptions): Judged[] 
     for (const [i, test] of rule.all.entries()) {
       const fact = i === 0 ? subject.fact : factFor(test.measure, rule, subject, index);
       const day = fact?.takenOn ?? null;
-      const ageYears = day === null || options.birthDate === null ? null : wholeYears(options.birthDate, day);
+      const ageYears = day === null || options.birthDate === null ? null : ageOn(options.birthDate, day);
       const result = runTest(test, fact, { referenceSex: options.referenceSex, ageYears });
       if (result.result === 'not-met') return [];
       tests.push(result);
@@ -105,10 +105,11 @@ function suggestion(one: Judged, history: EffectsOfHistory, referrals: readonly 
   const referral = referrals.find((other) => hides(other, one));
   if (referral !== undefined) {
     const finding = findingOf(one, 'stopped', history);
+    const reason = fill(referral.rule.finding, referral);
     return {
       ...finding,
-      withheld: { text, because: [] },
-      trace: [...finding.trace, `Held back: "${fill(referral.rule.finding, referral)}" comes first.`],
+      withheld: { text, because: [], referral: reason },
+      trace: [...finding.trace, `Held back: a referral comes first (${reason}).`],
     };
   }
   const { effect, ...suggested } = applyEffects(text, history);
@@ -262,5 +263,5 @@ function thresholdWords({ rule, referenceSex }: Judged): string {
   const limits = limitsFor(test.threshold, referenceSex);
   if (typeof limits === 'string') return '';
   const [low, high] = limits;
-  return high === undefined ? limitWords(low, test.unit) : `${low} to ${limitWords(high, test.unit)}`;
+  return high === undefined ? limitWords(low, test.unit) : rangeWords(low, high, test.unit);
 }

@@ -30,7 +30,9 @@ export function indexFacts(facts: readonly Fact[]): FactIndex {
   const moving = new Map<string, Fact[]>();
   const newest = new Map<string, Fact>();
 
-  for (const fact of facts.toSorted((a, b) => (a.key < b.key ? -1 : a.key > b.key ? 1 : 0))) {
+  // Trials of a jump test are judged together, by the facts of their test.
+  const judged = facts.filter((fact) => fact.from.kind !== 'jumpTrial');
+  for (const fact of judged.toSorted((a, b) => (a.key < b.key ? -1 : a.key > b.key ? 1 : 0))) {
     if (fact.movement === null) {
       const slot = `${fact.measure}/${fact.phase ?? ''}/${fact.side}`;
       const held = newest.get(slot);
@@ -63,13 +65,26 @@ export function subjectsOf(rule: Rule, index: FactIndex): Subject[] {
     if (facts.length === 0) return [{ recordId: null, isTrial: false, movement: null, side: 'none', fact: null }];
     return facts.map((fact) => ({ ...placeOf(fact), side: fact.side, fact }));
   }
-  return (index.recordsOf.get(rule.movement) ?? []).flatMap((recordId): Subject[] => {
+  const subjects = (index.recordsOf.get(rule.movement) ?? []).flatMap((recordId): Subject[] => {
     const place = { recordId, isTrial: isTrialRecord(recordId, index), movement: rule.movement };
     const inPhase = factsInPhase(index.inRecord.get(recordId)?.get(measure) ?? [], rule.phase);
     const facts = inPhase.length > 0 ? inPhase : (index.standing.get(measure) ?? []);
     if (facts.length === 0) return [{ ...place, side: 'none', fact: null }];
     return facts.map((fact) => ({ ...place, side: fact.side, fact }));
   });
+  return withoutEmptyTests(subjects, rule.movement);
+}
+
+/**
+ * A jump test is not asked for what only a film shows, nor a film for what only a plate shows: what no record has is
+ * missing once, and what a trial lacks counts only if another one has it.
+ */
+function withoutEmptyTests(subjects: readonly Subject[], movement: string): Subject[] {
+  const known = subjects.filter((subject) => subject.fact !== null);
+  if (subjects.length === 0) return [];
+  if (known.length === 0) return [{ recordId: null, isTrial: false, movement, side: 'none', fact: null }];
+  const isInTrials = known.some((subject) => subject.isTrial);
+  return subjects.filter((subject) => subject.fact !== null || (subject.isTrial && isInTrials));
 }
 
 /** The fact that a further test of the rule is to read: same trial and phase, same side, else the athlete's newest. */

@@ -1,0 +1,28 @@
+import type { RuleEntry } from '../../ruleEntry.ts';
+
+export const clearingUpperLimbPositive = {
+  id: 'any/clearing-upper-limb-positive',
+  kind: 'referral',
+  movement: 'any',
+  phase: 'session',
+  region: 'shoulder',
+  all: [{ measure: 'clearing.upper-limb', comparator: 'is', threshold: true, unit: null }],
+  finding: 'The clearing movement of the shoulder brought on pain.',
+  intervention: 'Do not go on with tests that load it, and refer for examination.',
+  retest: null,
+  loads: [],
+  effects: [
+    {
+      condition: 'anterior-shoulder-instability',
+      effect: 'stop',
+      change: 'Do not repeat the provoking position; a coach never performs apprehension tests.',
+      unsafeFor: [],
+    },
+  ],
+  sources: ['hegedus2012', 'convention'],
+  evidence: 'expert',
+  basis: 'convention',
+  defersTo: ['a physiotherapist or athletic trainer', 'a sports or family physician'],
+  since: '0.1.0',
+  supersededBy: null,
+} as const satisfies RuleEntry;

@@ -1,0 +1,32 @@
+import type { RuleEntry } from '../../ruleEntry.ts';
+
+export const drillImpactSoonAfterBirth = {
+  id: 'any/drill-impact-soon-after-birth',
+  kind: 'caution',
+  movement: 'any',
+  phase: 'profile',
+  region: 'whole-body',
+  all: [
+    { measure: 'drill.impact', comparator: 'is', threshold: true, unit: null },
+    { measure: 'history.weeksSincePostpartum', comparator: '<', threshold: 12, unit: 'wk' },
+  ],
+  finding: 'Impact is planned before about twelve weeks after birth.',
+  intervention: 'Take the drill out of the plan unless the pelvic-health clinician has cleared it.',
+  retest: null,
+  loads: [],
+  effects: [
+    {
+      condition: 'postpartum',
+      effect: 'replace',
+      change:
+        'Walking, pelvic-floor and strength work until about 12 weeks and a pelvic-health check; stop on heaviness, leaking or bleeding.',
+      unsafeFor: ['bone-stress'],
+    },
+  ],
+  sources: ['goom2019'],
+  evidence: 'expert',
+  basis: 'published',
+  defersTo: ['the obstetric provider or a pelvic-health physiotherapist'],
+  since: '0.1.0',
+  supersededBy: null,
+} as const satisfies RuleEntry;

@@ -1,0 +1,32 @@
+import type { RuleEntry } from '../../ruleEntry.ts';
+
+export const drillLoadsArmOutAndBack = {
+  id: 'any/drill-loads-arm-out-and-back',
+  kind: 'caution',
+  movement: 'any',
+  phase: 'profile',
+  region: 'shoulder',
+  all: [
+    { measure: 'drill.loadedAbdEr', comparator: 'is', threshold: true, unit: null },
+    { measure: 'history.anterior-shoulder-instability', comparator: 'is', threshold: true, unit: null },
+  ],
+  finding: 'A planned drill loads the position of an anterior dislocation.',
+  intervention: 'Take the drill out of the plan.',
+  retest: null,
+  loads: [],
+  effects: [
+    {
+      condition: 'anterior-shoulder-instability',
+      effect: 'replace',
+      change:
+        'Narrow short-range floor press, neutral-grip rows, front-held squat and rotation work with the arm at the side, in place of wide or behind-neck pressing, flyes, low-bar squats and cocked throws.',
+      unsafeFor: ['posterior-shoulder-instability', 'multidirectional-shoulder-instability'],
+    },
+  ],
+  sources: ['kolber2010', 'durall2001', 'oldsUhl2024', 'jaggi2017'],
+  evidence: 'expert',
+  basis: 'convention',
+  defersTo: ['a physiotherapist or athletic trainer', 'an orthopaedic or shoulder surgeon'],
+  since: '0.1.0',
+  supersededBy: null,
+} as const satisfies RuleEntry;

@@ -1,0 +1,40 @@
+import type { RuleEntry } from '../../ruleEntry.ts';
+
+export const drillPivotsBeforeClearance = {
+  id: 'any/drill-pivots-before-clearance',
+  kind: 'caution',
+  movement: 'any',
+  phase: 'profile',
+  region: 'knee',
+  all: [
+    { measure: 'drill.pivotContact', comparator: 'is', threshold: true, unit: null },
+    { measure: 'history.anterior-cruciate-ligament', comparator: 'is', threshold: true, unit: null },
+  ],
+  finding: 'Pivoting or contact is planned before the knee is cleared.',
+  intervention: 'Take the drill out of the plan.',
+  retest: null,
+  loads: [],
+  effects: [
+    {
+      condition: 'anterior-cruciate-ligament',
+      effect: 'replace',
+      change:
+        'Planned straight-line and two-leg work; pivoting only after nine months, strength and hop of at least 90 % and the agreement of the team.',
+      unsafeFor: [
+        'patellar-tendinopathy',
+        'ankle-sprain',
+        'hamstring',
+        'groin',
+        'bone-stress',
+        'pregnancy',
+        'postpartum',
+      ],
+    },
+  ],
+  sources: ['grindem2016', 'grindem2020'],
+  evidence: 'moderate',
+  basis: 'published',
+  defersTo: ['a physiotherapist or athletic trainer', 'an orthopaedic or shoulder surgeon'],
+  since: '0.1.0',
+  supersededBy: null,
+} as const satisfies RuleEntry;

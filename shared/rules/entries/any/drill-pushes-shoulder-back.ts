@@ -1,0 +1,32 @@
+import type { RuleEntry } from '../../ruleEntry.ts';
+
+export const drillPushesShoulderBack = {
+  id: 'any/drill-pushes-shoulder-back',
+  kind: 'caution',
+  movement: 'any',
+  phase: 'profile',
+  region: 'shoulder',
+  all: [
+    { measure: 'drill.loadedFlexAddIr', comparator: 'is', threshold: true, unit: null },
+    { measure: 'history.posterior-shoulder-instability', comparator: 'is', threshold: true, unit: null },
+  ],
+  finding: 'A planned drill pushes the head of the upper arm backward.',
+  intervention: 'Take the drill out of the plan.',
+  retest: null,
+  loads: [],
+  effects: [
+    {
+      condition: 'posterior-shoulder-instability',
+      effect: 'replace',
+      change:
+        'Rows, external rotation and raises in the plane of the shoulder blade in place of push-ups, bench lock-out, blocking and cross-body work.',
+      unsafeFor: ['multidirectional-shoulder-instability'],
+    },
+  ],
+  sources: ['watson2023', 'jaggi2017'],
+  evidence: 'expert',
+  basis: 'published',
+  defersTo: ['a physiotherapist or athletic trainer', 'an orthopaedic or shoulder surgeon'],
+  since: '0.1.0',
+  supersededBy: null,
+} as const satisfies RuleEntry;

@@ -1,0 +1,30 @@
+import type { RuleEntry } from '../../ruleEntry.ts';
+
+export const hopUneven = {
+  id: 'any/hop-uneven',
+  kind: 'intervention',
+  movement: 'any',
+  phase: 'profile',
+  region: 'knee',
+  all: [{ measure: 'hop.lsi', comparator: '<', threshold: 90, unit: '%' }],
+  finding: 'Hop symmetry under 90 %: {value}.',
+  intervention:
+    'Single-leg strength before more hopping, 3 sets of 6, twice a week; compare with the leg’s own earlier values too.',
+  retest: { measure: 'hop.lsi', afterDays: 42 },
+  loads: ['leg-strength', 'practice'],
+  effects: [
+    {
+      condition: 'anterior-cruciate-ligament',
+      effect: 'replace',
+      change:
+        'No pivoting sport. Knee-extensor strength in the range the surgeon allows; hop tests only when the clinician allows.',
+      unsafeFor: ['patellar-tendinopathy'],
+    },
+  ],
+  sources: ['reid2007', 'davies2020', 'grindem2016'],
+  evidence: 'moderate',
+  basis: 'published',
+  defersTo: ['a physiotherapist or athletic trainer'],
+  since: '0.1.0',
+  supersededBy: null,
+} as const satisfies RuleEntry;

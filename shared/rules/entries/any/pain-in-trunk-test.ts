@@ -1,0 +1,21 @@
+import type { RuleEntry } from '../../ruleEntry.ts';
+
+export const painInTrunkTest = {
+  id: 'any/pain-in-trunk-test',
+  kind: 'referral',
+  movement: 'any',
+  phase: 'session',
+  region: 'lumbosacral',
+  all: [{ measure: 'pain.trunk', comparator: '>=', threshold: 1, unit: '{score}' }],
+  finding: 'Pain of {value} in a test of the trunk.',
+  intervention: 'Stop that test, write down site and side, do not load it, and arrange for it to be seen.',
+  retest: null,
+  loads: [],
+  effects: [],
+  sources: ['bahr2016', 'convention'],
+  evidence: 'expert',
+  basis: 'convention',
+  defersTo: ['a physiotherapist or athletic trainer', 'a sports or family physician'],
+  since: '0.1.0',
+  supersededBy: null,
+} as const satisfies RuleEntry;

@@ -1,0 +1,24 @@
+import type { RuleEntry } from '../../ruleEntry.ts';
+
+export const squeezeModerate = {
+  id: 'any/squeeze-moderate',
+  kind: 'intervention',
+  movement: 'any',
+  phase: 'session',
+  region: 'hip-groin',
+  all: [{ measure: 'pain.squeezeNrs', comparator: 'between', threshold: [3, 5], unit: '{score}' }],
+  finding: 'Moderate groin pain on the squeeze: {value}.',
+  intervention:
+    'Less side-stepping, kicking and sprinting today; graded adductor strength; ask again before each session.',
+  retest: { measure: 'pain.squeezeNrs', afterDays: 7 },
+  loads: ['leg-strength', 'practice'],
+  effects: [
+    { condition: 'groin', effect: 'modify', change: 'At 6 of 10 or more: stop sport and refer.', unsafeFor: [] },
+  ],
+  sources: ['thorborg2017', 'ishoi2020'],
+  evidence: 'moderate',
+  basis: 'published',
+  defersTo: ['a physiotherapist or athletic trainer'],
+  since: '0.1.0',
+  supersededBy: null,
+} as const satisfies RuleEntry;

@@ -1,0 +1,21 @@
+import type { RuleEntry } from '../../ruleEntry.ts';
+
+export const kneeOverFootOnDip = {
+  id: 'basketball-jump-shot/knee-over-foot-on-dip',
+  kind: 'confirmation',
+  movement: 'basketball-jump-shot',
+  phase: 'preparation',
+  region: 'knee',
+  all: [{ measure: 'fppa', comparator: '<=', threshold: { female: 13, male: 8 }, unit: 'deg' }],
+  finding: 'The {side} knee stays over the foot on the dip: {value}. No change needed.',
+  intervention: '',
+  retest: null,
+  loads: [],
+  effects: [],
+  sources: ['herrington2010', 'munro2012', 'schurr2017'],
+  evidence: 'limited',
+  basis: 'published',
+  defersTo: ['a qualified coach, within scope'],
+  since: '0.1.0',
+  supersededBy: null,
+} as const satisfies RuleEntry;

@@ -1,0 +1,29 @@
+import type { RuleEntry } from '../../ruleEntry.ts';
+
+export const landsAway = {
+  id: 'basketball-jump-shot/lands-away',
+  kind: 'intervention',
+  movement: 'basketball-jump-shot',
+  phase: 'inertia',
+  region: 'whole-body',
+  all: [{ measure: 'landing.drift', comparator: 'outside', threshold: [-30, 30], unit: 'cm' }],
+  finding: 'Lands well away from the place of take-off: {value}.',
+  intervention: 'Straight-up shots, stop-and-set footwork, two-foot landings: 30 shots, three times a week.',
+  retest: { measure: 'landing.drift', afterDays: 28 },
+  loads: ['jumping', 'practice', 'trunk'],
+  effects: [
+    { condition: 'anterior-shoulder-instability', effect: 'keep', change: '', unsafeFor: [] },
+    { condition: 'posterior-shoulder-instability', effect: 'keep', change: '', unsafeFor: [] },
+    { condition: 'multidirectional-shoulder-instability', effect: 'keep', change: '', unsafeFor: [] },
+    { condition: 'rotator-cuff', effect: 'keep', change: '', unsafeFor: [] },
+    { condition: 'superior-labrum', effect: 'keep', change: '', unsafeFor: [] },
+    { condition: 'acromioclavicular-joint', effect: 'keep', change: '', unsafeFor: [] },
+    { condition: 'elbow-ulnar-collateral-ligament', effect: 'keep', change: '', unsafeFor: [] },
+  ],
+  sources: ['knudson1993', 'okazaki2015', 'convention'],
+  evidence: 'convention',
+  basis: 'convention',
+  defersTo: ['a qualified coach, within scope'],
+  since: '0.1.0',
+  supersededBy: null,
+} as const satisfies RuleEntry;

@@ -1,0 +1,36 @@
+import type { RuleEntry } from '../../ruleEntry.ts';
+
+export const trunkLeans = {
+  id: 'basketball-jump-shot/trunk-leans',
+  kind: 'intervention',
+  movement: 'basketball-jump-shot',
+  phase: 'stability',
+  region: 'whole-body',
+  all: [{ measure: 'trunk.lean', comparator: 'outside', threshold: [-10, 10], unit: 'deg' }],
+  finding: 'The trunk leans away from the vertical while the ball is set: {value}.',
+  intervention: 'Balance and straight-up take-offs; shorten the range until upright: 30 shots, three times a week.',
+  retest: { measure: 'trunk.lean', afterDays: 28 },
+  loads: ['jumping', 'trunk', 'practice'],
+  effects: [
+    {
+      condition: 'low-back-pain',
+      effect: 'modify',
+      change:
+        'No fade-away while leaning back hurts; shorten the range instead. Change in bladder, bowel, saddle feeling or leg strength is an emergency.',
+      unsafeFor: [],
+    },
+    { condition: 'anterior-shoulder-instability', effect: 'keep', change: '', unsafeFor: [] },
+    { condition: 'posterior-shoulder-instability', effect: 'keep', change: '', unsafeFor: [] },
+    { condition: 'multidirectional-shoulder-instability', effect: 'keep', change: '', unsafeFor: [] },
+    { condition: 'rotator-cuff', effect: 'keep', change: '', unsafeFor: [] },
+    { condition: 'superior-labrum', effect: 'keep', change: '', unsafeFor: [] },
+    { condition: 'acromioclavicular-joint', effect: 'keep', change: '', unsafeFor: [] },
+    { condition: 'elbow-ulnar-collateral-ligament', effect: 'keep', change: '', unsafeFor: [] },
+  ],
+  sources: ['okazaki2015', 'knudson1993', 'convention'],
+  evidence: 'convention',
+  basis: 'convention',
+  defersTo: ['a qualified coach, within scope'],
+  since: '0.1.0',
+  supersededBy: null,
+} as const satisfies RuleEntry;

@@ -1,0 +1,22 @@
+import type { RuleEntry } from '../../ruleEntry.ts';
+
+export const armOffShoulderHeight = {
+  id: 'handball-jump-throw/arm-off-shoulder-height',
+  kind: 'intervention',
+  movement: 'handball-jump-throw',
+  phase: 'cocking',
+  region: 'shoulder',
+  all: [{ measure: 'arm.elevation', comparator: 'outside', threshold: [75, 110], unit: 'deg' }],
+  finding: 'The upper arm is well off shoulder height as the ball is drawn back: {value}.',
+  intervention:
+    'Arm path at low speed with a light ball, led by the trunk, on the floor before in the air: 3 sets of 8, three times a week.',
+  retest: { measure: 'arm.elevation', afterDays: 28 },
+  loads: ['throwing-overhead', 'trunk', 'practice'],
+  effects: [],
+  sources: ['whiteley2007', 'convention'],
+  evidence: 'convention',
+  basis: 'convention',
+  defersTo: ['a qualified coach, within scope', 'a physiotherapist or athletic trainer'],
+  since: '0.1.0',
+  supersededBy: null,
+} as const satisfies RuleEntry;

@@ -1,0 +1,21 @@
+import type { RuleEntry } from '../../ruleEntry.ts';
+
+export const runSpeedCarried = {
+  id: 'handball-jump-throw/run-speed-carried',
+  kind: 'confirmation',
+  movement: 'handball-jump-throw',
+  phase: 'approach',
+  region: 'whole-body',
+  all: [{ measure: 'takeoff.horizontalVelocity', comparator: '>=', threshold: 1.5, unit: 'm/s' }],
+  finding: 'Speed is carried into the jump: {value}. No change to the approach needed.',
+  intervention: '',
+  retest: null,
+  loads: [],
+  effects: [],
+  sources: ['wagner2011', 'convention'],
+  evidence: 'convention',
+  basis: 'convention',
+  defersTo: ['a qualified coach, within scope'],
+  since: '0.1.0',
+  supersededBy: null,
+} as const satisfies RuleEntry;

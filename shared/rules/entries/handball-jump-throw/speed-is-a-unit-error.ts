@@ -1,0 +1,21 @@
+import type { RuleEntry } from '../../ruleEntry.ts';
+
+export const speedIsAUnitError = {
+  id: 'handball-jump-throw/speed-is-a-unit-error',
+  kind: 'caution',
+  movement: 'handball-jump-throw',
+  phase: 'release',
+  region: 'whole-body',
+  all: [{ measure: 'ball.releaseSpeed', comparator: '>', threshold: 45, unit: 'm/s' }],
+  finding: 'A ball speed of {value} is beyond any throw: likely a wrong unit or scale.',
+  intervention: 'Check the scale and the capture rate; a figure in km/h is 3.6 times one in m/s.',
+  retest: null,
+  loads: [],
+  effects: [],
+  sources: ['convention'],
+  evidence: 'convention',
+  basis: 'convention',
+  defersTo: ['a qualified coach, within scope'],
+  since: '0.1.0',
+  supersededBy: null,
+} as const satisfies RuleEntry;

@@ -1,0 +1,29 @@
+import type { Load } from '../load.ts';
+
+export const ankleMobility = {
+  id: 'ankle-mobility',
+  means: 'Bending the ankle under body weight.',
+  effects: [
+    { condition: 'anterior-cruciate-ligament', effect: 'modify', change: 'No twisting over the foot.', unsafeFor: [] },
+    {
+      condition: 'patellar-tendinopathy',
+      effect: 'modify',
+      change: 'No deep knee bend that hurts the tendon.',
+      unsafeFor: [],
+    },
+    {
+      condition: 'ankle-sprain',
+      effect: 'modify',
+      change: 'No forced lunge in an acute sprain or with a pinch in front of the ankle; refer if nothing is gained.',
+      unsafeFor: [],
+    },
+    { condition: 'hamstring', effect: 'keep', change: '', unsafeFor: [] },
+    { condition: 'groin', effect: 'keep', change: '', unsafeFor: [] },
+    {
+      condition: 'bone-stress',
+      effect: 'stop',
+      change: 'No forced lunge with pain at one spot of shin or foot.',
+      unsafeFor: [],
+    },
+  ],
+} as const satisfies Load;

@@ -1,0 +1,49 @@
+import type { Load } from '../load.ts';
+
+export const jumping = {
+  id: 'jumping',
+  means: 'Jumps and landings.',
+  effects: [
+    {
+      condition: 'anterior-cruciate-ligament',
+      effect: 'modify',
+      change:
+        'No single-leg maximal landing, pivoting or contact, nothing unplanned or high, until strength and hop are at least 90 %, nine months have passed and the surgical team agrees.',
+      unsafeFor: [],
+    },
+    {
+      condition: 'patellar-tendinopathy',
+      effect: 'replace',
+      change:
+        'No jump or landing volume. Isometric, then slow heavy knee-extensor work; spring-type work returns in stages while pain stays about 3 of 10 or less and is no worse the next day.',
+      unsafeFor: ['anterior-cruciate-ligament', 'pregnancy'],
+    },
+    {
+      condition: 'ankle-sprain',
+      effect: 'modify',
+      change:
+        'None in the acute phase; no single-leg landing before balance and two-leg landings are steady and free of pain.',
+      unsafeFor: [],
+    },
+    {
+      condition: 'hamstring',
+      effect: 'modify',
+      change:
+        'No maximal sprint or fast lengthened load until strength and range are free of pain and graded runs are done.',
+      unsafeFor: [],
+    },
+    {
+      condition: 'groin',
+      effect: 'modify',
+      change: 'No side-stepping or wide stance, and only with squeeze pain of 2 of 10 or less.',
+      unsafeFor: [],
+    },
+    {
+      condition: 'bone-stress',
+      effect: 'stop',
+      change:
+        'No impact. Off-feet conditioning only until the bone is not tender, walking is free of pain and the treating clinician agrees.',
+      unsafeFor: [],
+    },
+  ],
+} as const satisfies Load;
