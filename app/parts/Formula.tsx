@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import { type FormulaNode, parseFormula } from './parseFormula.ts';
+import { type FormulaNode, parseFormula } from '../../shared/kernel/quantity/parseFormula.ts';
 
 /** A formula, set: symbols slanted, numbers and functions upright, real fractions. Screen readers get the linear text. */
 export function Formula({ text }: { text: string }) {
@@ -7,7 +7,7 @@ export function Formula({ text }: { text: string }) {
   if (tree === null) return <span className="formula">{text}</span>;
   return (
     <span className="formula">
-      <span className="visually-hidden">{text}</span>
+      <span className="only-heard">{text}</span>
       <span aria-hidden="true">{set(tree)}</span>
     </span>
   );

@@ -32,6 +32,15 @@ export function quantityRuns(quantity: Quantified, displayUnit: Unit = quantity.
   ];
 }
 
+/** `v_to` as a slanted v with a small lowered `to`. */
+export function symbolRuns(symbol: string): Runs {
+  const [base = '', below] = symbol.split(/_(.*)/s);
+  const italicBase = italic(base);
+  return below === undefined
+    ? italicBase
+    : [...italicBase, { text: below.replace(/[{}]/g, ''), scale: 0.72, rise: -0.2 }];
+}
+
 /** Runs as bare text, for alternative text and metadata. */
 export function textOf(runs: Runs): string {
   return runs.map((run) => run.text).join('');

@@ -1,20 +1,57 @@
-import { textStrips } from './paragraph.ts';
-import { italic } from '../runs.ts';
+import { formatQuantity, withUnit } from '../../format/number.ts';
+import { parseFormula } from '../../kernel/quantity/parseFormula.ts';
+import type { WorkingInput } from '../../quantity.ts';
+import { UNITS } from '../../units.ts';
+import { element, shiftMark } from '../placed.ts';
+import { plain } from '../runs.ts';
 import { STYLES } from '../sheet.ts';
 import { breakLines } from '../steps/breakLines.ts';
-import { type Setting, type Strip, withGap } from './block.ts';
+import { setFormula, type Substitution } from '../steps/setFormula.ts';
+import { type Setting, type Strip, strip, withGap } from './block.ts';
+import { textStrips } from './paragraph.ts';
 
-/** A formula in linear notation, set as mathematics. */
+/** A formula in linear notation, set as mathematics; with `inputs`, their numbers stand in for their symbols. */
 export interface Equation {
   readonly block: 'equation';
   readonly formula: string;
+  readonly inputs: readonly WorkingInput[];
 }
 
-export function equation(formula: string): Equation {
-  return { block: 'equation', formula };
+export function equation(formula: string, inputs: readonly WorkingInput[] = []): Equation {
+  return { block: 'equation', formula, inputs };
 }
 
-export function layEquation({ formula }: Equation, { width, metrics, id }: Setting): Strip[] {
-  const lines = breakLines(italic(formula), STYLES.body, width, metrics);
-  return withGap(textStrips(lines, STYLES.body, 'P', id, metrics), 4);
+const SIZE = 10.5;
+const GAP = 5;
+
+/** What is no equation, or wider than the column, is set as a line of text. */
+export function layEquation({ formula, inputs }: Equation, { width, metrics, id }: Setting): Strip[] {
+  const values = substitution(inputs);
+  const linear = formula.replace(SYMBOL, (symbol) => values(symbol) ?? symbol);
+  const tree = formula.includes('=') ? parseFormula(formula) : null;
+  const box = tree === null ? null : setFormula(tree, SIZE, metrics, values);
+  if (box === null || box.width > width) {
+    const lines = breakLines(plain(linear), STYLES.body, width, metrics);
+    return withGap(textStrips(lines, STYLES.body, 'P', id, metrics), GAP);
+  }
+  const marks = box.marks.map((mark) => shiftMark(mark, 0, box.above));
+  return [
+    strip(box.above + box.below, [element('Formula', id, marks, [], { alt: linear })], {
+      gap: GAP,
+      keepWithNext: true,
+    }),
+  ];
+}
+
+const SYMBOL = /\p{L}[\p{L}\d]*(?:_\{[^}]*\}|_[\p{L}\d]+)?/gu;
+
+/** Number and unit of an input, in brackets where they would run into their neighbours. */
+function substitution(inputs: readonly WorkingInput[]): Substitution {
+  return (symbol) => {
+    const found = inputs.find((input) => input.symbol === symbol);
+    if (found === undefined) return null;
+    const { value } = formatQuantity(found.quantity);
+    const unit = UNITS[found.quantity.unit].label;
+    return unit === '' && !value.startsWith('−') ? value : `(${withUnit(value, unit)})`;
+  };
 }

@@ -35,7 +35,9 @@ export function table(
 
 export const right = (head: string): Column => ({ head, align: 'right' });
 
-const PAD = { x: 5, y: 2.5 };
+/** Space between columns; the outer edges are flush with the text. */
+const COLUMN_GAP = 14;
+const ROW_PAD = 2.5;
 /** Rows up to this height stay on one page; taller ones may part between lines. */
 const KEEP_ROW_UP_TO = 160;
 
@@ -90,12 +92,12 @@ function rowStrips(
   metrics: FontMetrics,
   part: 'head' | 'body',
 ): Strip[] {
-  const lines = cells.map((runs, c) => breakLines(runs, style, (widths[c] ?? 0) - 2 * PAD.x, metrics));
+  const lines = cells.map((runs, c) => breakLines(runs, style, widths[c] ?? 0, metrics));
   const count = Math.max(1, ...lines.map((cell) => cell.length));
-  const total = widths.reduce((sum, one) => sum + one, 0);
+  const total = widths.reduce((sum, one) => sum + one + COLUMN_GAP, -COLUMN_GAP);
   return Array.from({ length: count }, (_, k) => {
-    const padTop = k === 0 ? PAD.y : 0;
-    const height = style.leading + padTop + (k === count - 1 ? PAD.y : 0);
+    const padTop = k === 0 ? ROW_PAD : 0;
+    const height = style.leading + padTop + (k === count - 1 ? ROW_PAD : 0);
     let x = 0;
     const row = cells.map((_cell, c) => {
       const width = widths[c] ?? 0;
@@ -103,7 +105,7 @@ function rowStrips(
       const line = part === 'head' ? lines[c]?.[k - count + (lines[c]?.length ?? 0)] : lines[c]?.[k];
       const marks =
         line === undefined ? [] : alignLine(line, x, width, columns[c]?.align ?? 'left', style, metrics, padTop);
-      x += width;
+      x += width + COLUMN_GAP;
       const isHead = part === 'head' || c === 0;
       return element(
         isHead ? 'TH' : 'TD',
@@ -131,7 +133,7 @@ function alignLine(
   metrics: FontMetrics,
   dy: number,
 ): Mark[] {
-  const left = align === 'right' ? x + width - PAD.x - line.width : x + PAD.x;
+  const left = align === 'right' ? x + width - line.width : x;
   return lineMarks(line, style, metrics).map((mark) => shiftMark(mark, left, dy));
 }
 
@@ -139,21 +141,23 @@ function alignLine(
  * Every column as wide as its longest line where all fit, the rest shared in proportion; else each keeps its widest
  * word and the remainder is shared by how much more it asks for.
  */
-function columnWidths({ columns, rows }: Table, width: number, metrics: FontMetrics): number[] {
+function columnWidths({ columns, rows }: Table, tableWidth: number, metrics: FontMetrics): number[] {
+  const width = tableWidth - COLUMN_GAP * (columns.length - 1);
   const asks = columns.map((column, c) => {
     const cells: [Runs, TypeStyle][] = rows.map((row) => [row[c] ?? [], STYLES.cell]);
     const all: [Runs, TypeStyle][] = [[plain(column.head), STYLES.head], ...cells];
     // Half a point more than measured, so that rounding never breaks a line that fits.
-    const pad = 2 * PAD.x + 0.5;
-    return {
-      most: Math.min(width, Math.max(...all.map(([runs, style]) => widthOf(runs, style, metrics))) + pad),
-      least: Math.min(width * 0.4, Math.max(...all.map(([runs, style]) => widestWord(runs, style, metrics))) + pad),
-    };
+    const most = Math.max(...all.map(([runs, style]) => widthOf(runs, style, metrics))) + 0.5;
+    const least = Math.max(...all.map(([runs, style]) => widestWord(runs, style, metrics))) + 0.5;
+    return { most: Math.min(width, most), least: Math.min(width * 0.4, least) };
   });
-  const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0);
   const most = sum(asks.map((ask) => ask.most));
   const least = sum(asks.map((ask) => ask.least));
   if (most <= width) return asks.map((ask) => (ask.most * width) / most);
   if (least > width) return asks.map((ask) => (ask.least * width) / least);
   return asks.map((ask) => ask.least + ((ask.most - ask.least) * (width - least)) / (most - least));
+}
+
+function sum(values: readonly number[]): number {
+  return values.reduce((total, value) => total + value, 0);
 }

@@ -17,9 +17,9 @@ export interface BandStrip {
   readonly means: string;
 }
 
-const HEIGHT = 44;
-const AXIS = 22;
-const BAND = 6;
+const HEIGHT = 40;
+const AXIS = 19;
+const BAND = 5;
 
 export function drawBandStrip(strip: BandStrip, width: number, metrics: FontMetrics): Drawing {
   const value = convert(strip.quantity.value, strip.quantity.unit, strip.displayUnit);

@@ -1,80 +1,94 @@
 import type { Movement } from '../../knowledge/movement.ts';
 import type { TrialEvent } from '../../model/trial.ts';
-import { quantityText } from '../../format/number.ts';
+import { formatQuantity, withUnit } from '../../format/number.ts';
 import type { Drawing } from '../blocks/figure.ts';
 import type { FontMetrics } from '../metrics.ts';
-import type { Mark } from '../page.ts';
-import { shiftMark } from '../placed.ts';
+import type { Face } from '../page.ts';
 import { hatch, label, line, rect } from './drawing.ts';
 import { linear } from './scale.ts';
 
-const BAND = { top: 0, height: 26 };
-const ROW = 11;
+const BAND_HEIGHT = 24;
+const ROW = 10.5;
+const GAP = 7;
 
-/** Phases as bands on one time axis, events as ticks with name and time below. */
+/** Phases as bands on one time axis; each name and each event stands to the right of the instant it belongs to. */
 export function drawPhaseRibbon(
   movement: Movement,
   events: readonly TrialEvent[],
   width: number,
   metrics: FontMetrics,
 ): Drawing {
-  const timed = [...events].sort((a, b) => a.timeS - b.timeS);
-  const times = timed.map((event) => event.timeS);
-  const at = linear([Math.min(...times), Math.max(...times)], [6, width - 6]);
+  const timed = events.toSorted((a, b) => a.timeS - b.timeS);
   const timeOf = (id: string) => timed.find((event) => event.event === id)?.timeS ?? null;
-
-  const bands: Mark[] = [];
-  const phaseLabels: Mark[] = [];
-  movement.phases.forEach((phase, i) => {
+  const words = timed.map((event) => {
+    const name = movement.events.find((one) => one.id === event.event)?.label ?? event.event;
+    return `${name} ${withUnit(formatQuantity({ value: event.timeS, unit: 's', u: null }).value, 's')}`;
+  });
+  const lastWidth = labelWidth(words.at(-1) ?? '', 'sans', metrics);
+  const times = timed.map((event) => event.timeS);
+  const at = linear([Math.min(...times), Math.max(...times)], [0.5, width - lastWidth - 4]);
+  const spans = movement.phases.flatMap((phase, i) => {
     const [from, to] = [timeOf(phase.startsAt), timeOf(phase.endsAt)];
-    if (from === null || to === null || to <= from) return;
-    const [x, w] = [at(from), at(to) - at(from)];
-    if (i % 2 === 0) bands.push(rect(x, BAND.top, w, BAND.height, 'tint'));
-    else bands.push(...hatch(x, BAND.top, w, BAND.height, 5));
-    bands.push(rect(x, BAND.top, w, BAND.height, null, 'muted'));
-    const name = label(phase.label, x + w / 2, 0, { face: 'sansBold', size: 8, align: 'middle' }, metrics);
-    phaseLabels.push(within(name, width));
+    return from === null || to === null || to <= from ? [] : [{ label: phase.label, i, x: at(from), end: at(to) }];
   });
-  const names = stack(phaseLabels, ROW);
-  const bandTop = names.height + 2;
-  const bandBottom = bandTop + BAND.height;
 
-  const stated = timed.map((event) => {
-    const known = movement.events.find((one) => one.id === event.event);
-    const text = `${known?.label ?? event.event} ${quantityText({ value: event.timeS, unit: 's', u: event.uS }, 's')}`;
-    return within(label(text, at(event.timeS), 0, { size: 7.5, align: 'middle' }, metrics), width);
-  });
-  const below = stack(stated, ROW);
-  const eventMarks = below.marks.flatMap((mark, i) => {
-    const x = at(times[i] ?? 0);
-    const top = bandBottom + 3;
-    return [line(x, bandTop - 2, x, top + (below.rows[i] ?? 0) * ROW, 0.6, 'muted'), shiftMark(mark, 0, top + ROW - 3)];
-  });
+  const names = stack(
+    spans.map((span) => ({ text: span.label, x: span.x })),
+    'sansBold',
+    metrics,
+  );
+  const top = names.height + 3;
+  const bottom = top + BAND_HEIGHT;
+  const below = stack(
+    timed.map((event, i) => ({ text: words[i] ?? '', x: at(event.timeS) })),
+    'sans',
+    metrics,
+  );
   return {
-    height: bandBottom + 4 + below.height,
+    height: bottom + below.height + 4,
     marks: [
-      ...names.marks.map((mark) => shiftMark(mark, 0, ROW - 3)),
-      ...bands.map((mark) => shiftMark(mark, 0, bandTop)),
-      ...eventMarks,
+      ...spans.flatMap(({ i, x, end }) => [
+        ...(i % 2 === 0 ? [rect(x, top, end - x, BAND_HEIGHT, 'tint')] : hatch(x, top, end - x, BAND_HEIGHT, 5)),
+        rect(x, top, end - x, BAND_HEIGHT, null, 'muted'),
+      ]),
+      ...names.labels.flatMap(({ text, x, row }) => {
+        const baseline = names.height - row * ROW - 2;
+        return [
+          line(x, baseline - 5, x, top, 0.5, 'muted'),
+          label(text, x + 2.5, baseline, { face: 'sansBold', size: SIZE }, metrics),
+        ];
+      }),
+      ...below.labels.flatMap(({ text, x, row }) => {
+        const baseline = bottom + (row + 1) * ROW - 1;
+        return [line(x, top, x, baseline, 0.7), label(text, x + 2.5, baseline, { size: SIZE }, metrics)];
+      }),
     ],
   };
 }
 
-/** Labels in as many rows as it takes for none to touch its neighbour. */
-function stack(labels: readonly Mark[], rowHeight: number): { marks: Mark[]; rows: number[]; height: number } {
-  const ends: number[] = [];
-  const rows: number[] = [];
-  const marks = labels.map((mark) => {
-    if (mark.mark !== 'text') return mark;
-    let row = ends.findIndex((end) => mark.x > end + 6);
-    if (row < 0) row = ends.length;
-    ends[row] = mark.x + mark.width;
-    rows.push(row);
-    return { ...mark, baseline: row * rowHeight };
-  });
-  return { marks, rows, height: ends.length * rowHeight };
+const SIZE = 7.5;
+
+function labelWidth(text: string, face: Face, metrics: FontMetrics): number {
+  return metrics.width(text, face, SIZE, true) + 2.5;
 }
 
-function within(mark: Mark, width: number): Mark {
-  return mark.mark === 'text' ? { ...mark, x: Math.max(0, Math.min(mark.x, width - mark.width)) } : mark;
+/**
+ * A row for each label, counted away from the band. Labels hang to the right of their instants and are given rows from
+ * the right, so that no line from a label to the band crosses another label.
+ */
+function stack(
+  labels: readonly { readonly text: string; readonly x: number }[],
+  face: Face,
+  metrics: FontMetrics,
+): { labels: { text: string; x: number; row: number }[]; height: number } {
+  const starts: number[] = [];
+  const placed = labels.toReversed().map(({ text, x }) => {
+    const end = x + labelWidth(text, face, metrics) + GAP;
+    const free = starts.findIndex((start) => end <= start);
+    const row = free < 0 ? starts.length : free;
+    // Rows nearer the band are closed up to here: this label's line runs through them.
+    for (let i = 0; i <= row; i++) starts[i] = x;
+    return { text, x, row };
+  });
+  return { labels: placed.toReversed(), height: starts.length * ROW };
 }

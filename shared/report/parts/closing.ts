@@ -1,3 +1,5 @@
+import { EVIDENCE_WORDS } from '../../assess/words.ts';
+import type { Source } from '../../quantity.ts';
 import { APP_VERSION } from '../../versions.ts';
 import { beside } from '../blocks/beside.ts';
 import type { Block } from '../blocks/block.ts';
@@ -6,7 +8,7 @@ import { list } from '../blocks/list.ts';
 import { paragraph } from '../blocks/paragraph.ts';
 import { CAUTIONS, SOURCE_STATUS_WORDS } from '../words.ts';
 import { plain, quiet } from '../runs.ts';
-import type { Writing } from './writing.ts';
+import { sentenceCase, type Writing } from './writing.ts';
 
 /** Sources by number, each with how sure we are of it. */
 export function sourcesList({ sources }: Writing): Block[] {
@@ -14,10 +16,15 @@ export function sourcesList({ sources }: Writing): Block[] {
   return [
     heading(2, 'Sources'),
     list(
-      sources.map((source) => [...plain(`${source.cite}. `), ...quiet(`(${SOURCE_STATUS_WORDS[source.status]})`)]),
+      sources.map((source) => [...plain(`${source.cite.replace(/\.$/, '')}. `), ...quiet(statusOf(source))]),
       { isNumbered: true, style: 'quiet' },
     ),
   ];
+}
+
+/** How sure we are of a source, where its own words do not say so already. */
+function statusOf({ cite, status }: Source): string {
+  return cite.toLowerCase().includes(status) ? '' : `${sentenceCase(SOURCE_STATUS_WORDS[status])}.`;
 }
 
 /** The standing cautions in full, and what made these pages. */
@@ -27,6 +34,7 @@ export function closing({ file, assessment, caseSha256 }: Writing): Block[] {
     heading(2, 'Standing cautions'),
     list(CAUTIONS),
     heading(2, 'How these pages were made'),
+    beside('Evidence words', [list(Object.values(EVIDENCE_WORDS).map(sentenceCase), { style: 'quiet' })]),
     beside('Versions', [
       paragraph(
         `Caseframe ${APP_VERSION}, kernel ${assessment.kernelVersion}, rules ${assessment.rulesVersion}${batteries.length === 0 ? '' : `, battery ${batteries.join(', ')}`}.`,

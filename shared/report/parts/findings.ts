@@ -1,10 +1,10 @@
 import type { Fact, Finding, TestResult } from '../../assess/assessment.ts';
 import { standingOf } from '../../assess/standing.ts';
-import { BASIS_WORDS, EVIDENCE_WORDS, OUTCOME_WORDS } from '../../assess/words.ts';
-import { addDays, counted, formatDate, type Quantified } from '../../format/number.ts';
+import { BASIS_WORDS, OUTCOME_WORDS } from '../../assess/words.ts';
+import { addDays, counted, formatDate, formatQuantity, type Quantified, withUnit } from '../../format/number.ts';
 import { conditionEntry } from '../../knowledge/conditions/index.ts';
 import { movementById } from '../../knowledge/movements/index.ts';
-import type { MovementTrial } from '../../model/trial.ts';
+import type { MovementTrial, TrialEvent } from '../../model/trial.ts';
 import { isKnown } from '../../quantity.ts';
 import { beside } from '../blocks/beside.ts';
 import type { Block } from '../blocks/block.ts';
@@ -36,8 +36,7 @@ function oneTrial(writing: Writing, trial: MovementTrial): Block[] {
     blocks.push(
       figure({
         alt: `Time axis of the trial with ${events.length} events: ${movement.phases.map((phase) => phase.label.toLowerCase()).join(', ')}.`,
-        caption:
-          'Phases of the trial on one time axis, in seconds from the first frame; ± is the standard uncertainty of each event.',
+        caption: `Phases and events on one time axis, in seconds from the first frame. ${eventUncertainty(events)}`,
         draw: (width, metrics) => drawPhaseRibbon(movement, events, width, metrics),
       }),
     );
@@ -55,6 +54,14 @@ function oneTrial(writing: Writing, trial: MovementTrial): Block[] {
   const rest = own.filter((finding) => !phases.some((phase) => phase.id === finding.phase));
   if (rest.length > 0) blocks.push(heading(3, 'The whole movement'), ...findingBlocks(writing, rest));
   return blocks;
+}
+
+function eventUncertainty(events: readonly TrialEvent[]): string {
+  const known = events.flatMap(({ uS }) => (uS === null ? [] : [uS]));
+  if (known.length === 0) return 'No uncertainty was recorded for the events.';
+  const largest = Math.max(...known);
+  const words = formatQuantity({ value: largest, unit: 's', u: largest });
+  return `Standard uncertainty of an event: ${known.length < events.length ? 'where recorded, ' : ''}at most ${withUnit(words.u ?? '', 's')}.`;
 }
 
 function trialLine(trial: MovementTrial): string {
@@ -167,15 +174,7 @@ function adviceBlocks(finding: Finding, wording: string | null): Block[] {
 function measureBlocks(writing: Writing, test: TestResult, finding: Finding): Block[] {
   const fact = writing.assessment.facts.find((one) => one.key === test.factKey) ?? null;
   const known = fact === null ? null : knownNumber(fact);
-  const words = paragraph(
-    known === null
-      ? plain(test.words)
-      : [
-          ...plain(`${test.label} `),
-          ...quantityRuns(known, fact?.displayUnit ?? known.unit),
-          ...plain(`: ${test.words}`),
-        ],
-  );
+  const words = paragraph([...strong(`${test.label}: `), ...plain(test.words)], { keepWithNext: true });
   if (fact === null || known === null || test.unit === null) return [words];
   const ground = groundOf(test, writing.file.athlete.referenceSex);
   if (ground === null) return [words];
@@ -226,9 +225,9 @@ function groundOf(
 function grounds(writing: Writing, finding: Finding): Runs {
   const defers = finding.defersTo.length === 0 ? '' : ` In the end ${finding.defersTo.join(', ')} decides.`;
   return [
-    { text: `Evidence ${EVIDENCE_WORDS[finding.evidence]}; ${BASIS_WORDS[finding.basis]}. ` },
+    { text: `Evidence: ${finding.evidence}; ${BASIS_WORDS[finding.basis]} ` },
     ...cite(writing, finding.sources),
-    { text: defers },
+    { text: `.${defers}` },
   ];
 }
 

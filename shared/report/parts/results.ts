@@ -27,15 +27,10 @@ function oneJumpTest({ file, assessment }: Writing, test: JumpTest): Block[] {
   const numbers = assessment.facts.flatMap(numberOf);
   const ofTrials = numbers.filter(({ fact }) => trials.some((trial) => trial.id === fact.from.id));
   const measures = [...new Set(ofTrials.map(({ fact }) => fact.measure))];
-  const rows = trials.map((trial) => [
-    `Trial ${trial.number}`,
-    ...measures.map((measure): Runs => {
-      const found = ofTrials.find(({ fact }) => fact.from.id === trial.id && fact.measure === measure);
-      return found === undefined ? NOT_RECORDED : shown(found);
-    }),
-    painRuns(trial.painNrs),
-    plain(remark(trial)),
-  ]);
+  const cell = (trial: JumpTrial, measure: string): Runs => {
+    const found = ofTrials.find(({ fact }) => fact.from.id === trial.id && fact.measure === measure);
+    return found === undefined ? NOT_RECORDED : shown(found);
+  };
   const together = numbers.filter(({ fact }) => fact.from.id === test.id);
   return [
     heading(3, `${JUMP_KIND_WORDS[test.kind]}, ${JUMP_METHOD_WORDS[test.method]}`),
@@ -53,15 +48,22 @@ function oneJumpTest({ file, assessment }: Writing, test: JumpTest): Block[] {
         ),
       ),
     ),
-    ...(rows.length === 0
+    ...(trials.length === 0
       ? [paragraph('No trials recorded.')]
       : [
           table(
-            `${JUMP_KIND_WORDS[test.kind]}: ± is the standard uncertainty`,
-            ['Trial', ...measures.map((id) => right(measureById(id)?.short ?? id)), right('Pain of 10'), 'Remark'],
-            rows,
+            `${JUMP_KIND_WORDS[test.kind]}, trial by trial`,
+            ['Trial', right('Pain of 10'), 'Remark'],
+            trials.map((trial) => [`Trial ${trial.number}`, painRuns(trial.painNrs), remark(trial)]),
           ),
         ]),
+    ...chunked(measures, COLUMNS_AT_MOST).map((some) =>
+      table(
+        'Measured and computed; ± is the standard uncertainty',
+        ['Trial', ...some.map((id) => right(measureById(id)?.label ?? id))],
+        trials.map((trial) => [`Trial ${trial.number}`, ...some.map((id) => cell(trial, id))]),
+      ),
+    ),
     ...(together.length === 0
       ? []
       : [
@@ -72,6 +74,13 @@ function oneJumpTest({ file, assessment }: Writing, test: JumpTest): Block[] {
           ),
         ]),
   ];
+}
+
+/** Wider tables are parted. */
+const COLUMNS_AT_MOST = 4;
+
+function chunked<T>(list: readonly T[], size: number): T[][] {
+  return Array.from({ length: Math.ceil(list.length / size) }, (_, i) => list.slice(i * size, (i + 1) * size));
 }
 
 function remark(trial: JumpTrial): string {

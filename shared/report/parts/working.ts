@@ -6,10 +6,9 @@ import { beside } from '../blocks/beside.ts';
 import type { Block } from '../blocks/block.ts';
 import { equation } from '../blocks/equation.ts';
 import { heading } from '../blocks/heading.ts';
-import { pageBreak } from '../blocks/pageBreak.ts';
 import { paragraph } from '../blocks/paragraph.ts';
 import { table } from '../blocks/table.ts';
-import { italic, plain, quantityRuns, quiet, type Runs, strong } from '../runs.ts';
+import { plain, quantityRuns, quiet, type Runs, strong, symbolRuns } from '../runs.ts';
 import { SOURCE_STATUS_WORDS } from '../words.ts';
 import { cite, sentenceCase, type Writing } from './writing.ts';
 
@@ -23,7 +22,6 @@ export function workingAppendix(writing: Writing): Block[] {
   );
   if (entries.length === 0 && unknown.length === 0) return [];
   return [
-    pageBreak,
     heading(2, 'Working'),
     paragraph(
       'How each number was obtained. ± is the standard uncertainty (JCGM 100). Numbers are shown to the place their uncertainty reaches; they were computed with all their digits.',
@@ -71,26 +69,27 @@ function oneEntry(writing: Writing, { quantity, unit }: Entry): Block {
   const { working } = quantity;
   return beside(sentenceCase(working.name), [
     equation(working.formula ?? ''),
+    ...(working.inputs.length === 0 ? [] : [equation(working.formula ?? '', working.inputs)]),
+    paragraph([
+      ...symbolRuns(working.symbol),
+      ...plain(' = '),
+      ...strong(quantityText(quantity)),
+      ...(unit === quantity.unit ? [] : [...plain(', that is '), ...quantityRuns(quantity, unit)]),
+    ]),
     paragraph(
       [
-        ...plain('with '),
+        ...plain(working.inputs.length === 0 ? '' : 'with '),
         ...working.inputs.flatMap(
           (input, i): Runs => [
             ...plain(i === 0 ? '' : ', '),
-            ...italic(input.symbol),
+            ...symbolRuns(input.symbol),
             ...plain(' = '),
             ...quantityRuns(input.quantity),
           ],
         ),
       ],
-      { keepWithNext: true },
+      { style: 'quiet' },
     ),
-    paragraph([
-      ...italic(working.symbol),
-      ...plain(' = '),
-      ...strong(quantityText(quantity)),
-      ...(unit === quantity.unit ? [] : [...plain(', that is '), ...quantityRuns(quantity, unit)]),
-    ]),
     paragraph(
       [
         ...quiet(working.variant === null ? '' : `${sentenceCase(working.variant)}. `),
@@ -103,7 +102,7 @@ function oneEntry(writing: Writing, { quantity, unit }: Entry): Block {
 }
 
 function named({ working }: Quantity): Runs {
-  return [...italic(working.symbol), ...plain(`, ${working.name}`)];
+  return [...symbolRuns(working.symbol), ...plain(`, ${working.name}`)];
 }
 
 function uncertaintyWords({ u, uReason }: Quantity): string {

@@ -55,14 +55,26 @@ function fillPage(items: readonly Item[], start: number, room: number): PagePlan
     placed.push({ index: end, top });
     bottom = top + item.height;
   }
-  return { repeatsHead, items: placed.slice(0, lastAllowedBreak(items, start, end) - start) };
+  return { repeatsHead, items: placed.slice(0, lastAllowedBreak(items, start, end, room) - start) };
 }
 
 /** Where the page ends: at `end`, or earlier so that nothing that belongs together is parted. */
-function lastAllowedBreak(items: readonly Item[], start: number, end: number): number {
+function lastAllowedBreak(items: readonly Item[], start: number, end: number, room: number): number {
   if (end === items.length || items[end]?.startsPage === true) return end;
   for (let at = end; at > start; at--) {
-    if (items[at - 1]?.keepWithNext === false) return at;
+    // What no page could hold together is parted here and leaves no gap behind.
+    if (items[at - 1]?.keepWithNext === false) return chainHeight(items, at) > room + SLACK ? end : at;
   }
   return end;
+}
+
+/** Height of what must stay together from an item on. */
+function chainHeight(items: readonly Item[], from: number): number {
+  let height = 0;
+  for (let i = from; i < items.length; i++) {
+    const item = items[i] as Item; // i < items.length
+    height += item.height + (i === from ? 0 : item.gap);
+    if (!item.keepWithNext) break;
+  }
+  return height;
 }
