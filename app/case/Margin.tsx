@@ -23,7 +23,7 @@ export function Margin() {
   if (selection === null) {
     return (
       <aside id="margin" className="margin" aria-label="Margin" tabIndex={-1}>
-        <p className="visually-hidden">Nothing is selected on the sheet.</p>
+        <p className="only-heard">Nothing is selected on the sheet.</p>
       </aside>
     );
   }

@@ -51,7 +51,10 @@ export function Sheet({ section }: { section: SectionId }) {
             </ul>
           </section>
         )}
-        <h2 id="sheet-title">{title}</h2>
+        <div className="sheet-head">
+          <h2 id="sheet-title">{title}</h2>
+          <p className="quiet">{assessment.sections.find((state) => state.section === section)?.words}</p>
+        </div>
         <ErrorBoundary place={section}>
           <Suspense fallback={<p className="appears-late">Laying out the section…</p>}>
             <Content />

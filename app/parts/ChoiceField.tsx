@@ -67,7 +67,7 @@ export function ChoiceField<T extends string>(
                 onFocus={onFocus}
                 onChange={() => choose(choice.value)}
               />
-              <span>{choice.label}</span>
+              <span className={choice.value === '' ? 'choice-empty' : undefined}>{choice.label}</span>
             </label>
           ))}
         </div>

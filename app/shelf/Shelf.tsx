@@ -52,7 +52,7 @@ export function Shelf() {
           </Button>
         </div>
         <search className="shelf-search">
-          <label className="visually-hidden" htmlFor="shelf-search">
+          <label className="only-heard" htmlFor="shelf-search">
             Search everything typed
           </label>
           <input

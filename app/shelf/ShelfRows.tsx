@@ -29,25 +29,29 @@ function ShelfRow({ row }: { row: Row }) {
           {row.number}, {PURPOSE_WORDS[row.purpose].label.toLowerCase()}
           {row.isInvented && ', invented data'}
         </p>
-        {row.match !== null && <Match text={row.match} />}
+        {row.match !== null && row.match.replaceAll(/[⟦⟧]/g, '') !== row.athleteName && <Match text={row.match} />}
       </div>
-      <ul className="shelf-cautions" aria-label="Open cautions">
-        {cautions.map((caution) => (
-          <li key={caution}>
-            <Words weight="heavy">{caution}</Words>
-          </li>
-        ))}
-      </ul>
-      <p className="shelf-missing">
-        {missing.length === 0 ? (
-          <span className="quiet">nothing missing</span>
-        ) : (
-          <>
-            {missing.slice(0, MISSING_SHOWN).join('; ')}
-            {left > 0 && <span className="quiet">; {left} more</span>}
-          </>
+      <div className="shelf-state">
+        {cautions.length > 0 && (
+          <ul className="shelf-cautions" aria-label="Open cautions">
+            {cautions.map((caution) => (
+              <li key={caution}>
+                <Words weight={/^stop/i.test(caution) ? 'stop' : 'heavy'}>{caution}</Words>
+              </li>
+            ))}
+          </ul>
         )}
-      </p>
+        <p className="shelf-missing">
+          {missing.length === 0 ? (
+            <span className="quiet">nothing missing</span>
+          ) : (
+            <>
+              {missing.slice(0, MISSING_SHOWN).join('; ')}
+              {left > 0 && <span className="quiet">; {left} more</span>}
+            </>
+          )}
+        </p>
+      </div>
       <p className="shelf-touched quiet">
         <time dateTime={row.touchedAt}>{formatDate(row.touchedAt)}</time>
       </p>

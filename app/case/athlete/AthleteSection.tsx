@@ -1,5 +1,6 @@
 import { PURPOSES } from '../../../shared/model/case.ts';
 import { REFERENCE_SEXES } from '../../../shared/model/athlete.ts';
+import { plausibleRangeSi } from '../../../shared/knowledge/measures/index.ts';
 import type { Source } from '../../../shared/quantity.ts';
 import { Button } from '../../parts/Button.tsx';
 import { ChoiceField } from '../../parts/ChoiceField.tsx';
@@ -28,7 +29,7 @@ export function AthleteSection() {
   );
 }
 
-const SEX_WORDS = { female: 'Female', male: 'Male', 'no-reference': 'Use no reference values' } as const;
+const SEX_WORDS = { female: 'Female', male: 'Male', 'no-reference': 'None' } as const;
 
 const SIDES = [
   { value: 'left', label: 'Left' },
@@ -58,17 +59,23 @@ function Who() {
         hint="Reference values for adults are not used under 16."
         {...field('birthDate')}
       />
-      <ChoiceField
-        label="Reference values"
-        empty="Not given yet"
-        choices={REFERENCE_SEXES.map((value) => ({ value, label: SEX_WORDS[value] }))}
-        {...field('referenceSex')}
-      />
+      <div className="wide">
+        <ChoiceField
+          label="Reference values to use"
+          empty="Not given yet"
+          choices={REFERENCE_SEXES.map((value) => ({ value, label: SEX_WORDS[value] }))}
+          {...field('referenceSex')}
+        />
+      </div>
     </section>
   );
 }
 
-const UNUSUAL: Source = { cite: 'a range wide enough for most athletes, chosen here', status: 'convention' };
+/** Outside the measure's usual range a value is questioned. */
+function usual(measure: string) {
+  const source: Source = { cite: 'a range wide enough for most athletes, chosen here', status: 'convention' };
+  return { range: plausibleRangeSi(measure) ?? ([-Infinity, Infinity] as const), source };
+}
 
 function Body() {
   const { athlete } = useCase().file;
@@ -83,7 +90,7 @@ function Body() {
           entry={['kg', '[lb_av]']}
           possible={[0, 400]}
           isAbove
-          plausible={{ range: [30, 180], source: UNUSUAL }}
+          plausible={usual('body.mass')}
           {...field('massKg')}
         />
         <NumberField
@@ -101,7 +108,7 @@ function Body() {
           entry={['cm', 'm', 'ft and in']}
           possible={[0, 2.8]}
           isAbove
-          plausible={{ range: [1.2, 2.2], source: UNUSUAL }}
+          plausible={usual('body.stature')}
           {...field('statureM')}
         />
         <NumberField
@@ -112,7 +119,9 @@ function Body() {
           {...field('statureUM')}
         />
         <DateField label="Measured on" latest={today()} {...field('statureOn')} />
-        <ChoiceField label="Dominant side" empty="Not given yet" choices={SIDES} {...field('dominantSide')} />
+        <div className="wide">
+          <ChoiceField label="Dominant side" empty="Not given yet" choices={SIDES} {...field('dominantSide')} />
+        </div>
       </div>
     </section>
   );
