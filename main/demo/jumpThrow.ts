@@ -82,8 +82,8 @@ export function filmJumpThrow(
 
   const tracks = new Map<string, [number, number, number][]>([...LANDMARKS, BALL].map((point) => [point, []]));
   const digitise = (point: string, frame: number, { x, y }: Point) => {
-    const seen = (value: number) => Number((value + random.normal(invented.noiseM)).toFixed(4));
-    tracks.get(point)?.push([frame, seen(x), seen(y)]);
+    const [seenX, seenY] = [x, y].map((value) => Number((value + random.normal(invented.noiseM)).toFixed(4)));
+    tracks.get(point)?.push([frame, seenX ?? x, seenY ?? y]);
   };
   for (let frame = 0; frame <= (times.end + LAST) * RATE_HZ; frame += 1) {
     const t = frame / RATE_HZ;
@@ -93,9 +93,12 @@ export function filmJumpThrow(
     else if (t <= times.release + BALL_FRAMES / RATE_HZ) digitise(BALL, frame, flight(t - times.release));
   }
   const events = { 'approach-start': APPROACH_START, plant: PLANT, 'take-off': TAKEOFF, cocked: COCKED, ...times };
-  // As a person would read them: at a frame.
-  const toFrame = (t: number) => Math.round(t * RATE_HZ) / RATE_HZ;
   return { tracks, events: Object.fromEntries(Object.entries(events).map(([event, t]) => [event, toFrame(t)])) };
+}
+
+/** As a person would read it off the film. */
+function toFrame(t: number): number {
+  return Math.round(t * RATE_HZ) / RATE_HZ;
 }
 
 /** The path of the centre of mass, and when its flight puts release and landing. */
@@ -220,7 +223,7 @@ function throwingPosture({ release, landing, end }: Times): (t: number) => Omit<
     [0, 55],
     [PLANT, 0],
     [TAKEOFF, -85],
-    [COCKED, -62],
+    [COCKED, -40],
     [release, -194],
     [release + 0.1, -290],
     [landing, -350],
@@ -252,7 +255,7 @@ function swingingLegs(
   return {
     left: leg(
       'left',
-      [0, -16, 15, 40],
+      [0, -18, 30, 45],
       [APPROACH_START, -28, 30, 60],
       [0.3, 0, 85, 35],
       [0.5, 42, 50, 10],
@@ -271,8 +274,8 @@ function swingingLegs(
       [TAKEOFF, 66, 92, 20],
       [COCKED, 56, 85, 25],
       [release, 10, 52, 30],
-      [landing, 0, 45, 30],
-      [end, 10, 70, 35],
+      [landing, 0, 55, 30],
+      [end, 12, 92, 35],
     ),
   };
 }

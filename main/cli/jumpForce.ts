@@ -1,0 +1,83 @@
+import { analyseForceTrace } from '../../shared/kernel/jump/analyseForceTrace.ts';
+import type { ForceJump } from '../../shared/kernel/jump/forceTrace.ts';
+import { counted } from '../../shared/format/number.ts';
+import { readForceCsv } from '../exchange/forceCsv.ts';
+import { choiceFrom, type Command, optionalNumber, readText } from './command.ts';
+import { readingsToJson, readingsToLines, type Row } from './readings.ts';
+
+const KINDS = { cmj: 'countermovement', squat: 'squat', drop: 'drop' } as const;
+
+export const jumpForce: Command = {
+  name: 'jump force',
+  usage: 'FILE.csv [--rate HZ] [--columns a[,b]] [--mass KG] [--kind cmj|squat|drop]',
+  does: 'every jump in a force-plate record',
+  words: 1,
+  options: {
+    rate: { type: 'string' },
+    columns: { type: 'string' },
+    mass: { type: 'string' },
+    kind: { type: 'string' },
+  },
+  run({ words: [file = ''], options }) {
+    const kind = choiceFrom(options['kind'], '--kind', ['cmj', 'squat', 'drop'], 'cmj');
+    const massKg = optionalNumber(options['mass'], '--mass');
+    const record = readForceCsv(readText(file), {
+      columns: typeof options['columns'] === 'string' ? options['columns'].split(',') : [],
+      rateHz: optionalNumber(options['rate'], '--rate'),
+    });
+    const analysis = analyseForceTrace({ rateHz: record.rateHz, plates: record.plates, massKg, kind: KINDS[kind] });
+    const warnings = [...record.warnings, ...analysis.warnings];
+    const several = analysis.jumps.length > 1;
+    return {
+      json: {
+        ...readingsToJson(rowsOf(analysis)),
+        warnings,
+        jumps: analysis.jumps.map((jump) => ({ ...readingsToJson(rowsOf(jump)), warnings: jump.warnings })),
+        rateHz: record.rateHz,
+        columns: record.columns,
+      },
+      lines: [
+        `${counted(analysis.jumps.length, 'jump')} in ${record.columns.join(' + ')} at ${record.rateHz.toFixed(1)} Hz`,
+        ...(several
+          ? analysis.jumps.flatMap((jump, i) => ['', `Jump ${i + 1}`, ...readingsToLines(rowsOf(jump))])
+          : readingsToLines(rowsOf(analysis))),
+        ...warnings.map((warning) => `Look at: ${warning}`),
+      ],
+    };
+  },
+};
+
+function rowsOf(jump: ForceJump): readonly Row[] {
+  return [
+    { key: 'bodyWeight', label: 'Body weight', reading: jump.bodyWeight },
+    { key: 'mass', label: 'Body mass', reading: jump.mass },
+    { key: 'onset', label: 'Onset', reading: jump.onset },
+    { key: 'takeoff', label: 'Take-off', reading: jump.takeoff },
+    { key: 'landing', label: 'Landing', reading: jump.landing },
+    { key: 'flightTime', label: 'Flight time', reading: jump.flightTime },
+    { key: 'takeoffVelocity', label: 'Take-off velocity', reading: jump.takeoffVelocity },
+    { key: 'jumpHeight', label: 'Jump height, impulse', reading: jump.jumpHeight, shownIn: 'cm' },
+    {
+      key: 'jumpHeightFlightTime',
+      label: 'Jump height, flight time',
+      reading: jump.jumpHeightFlightTime,
+      shownIn: 'cm',
+    },
+    {
+      key: 'riseAboveStanding',
+      label: 'Rise above standing',
+      reading: jump.riseAboveStanding ?? { unknown: 'the integration does not start from still standing' },
+      shownIn: 'cm',
+    },
+    { key: 'timeToTakeoff', label: 'Time to take-off', reading: jump.timeToTakeoff },
+    { key: 'rsiModified', label: 'Reactive strength index, modified', reading: jump.rsiModified },
+    { key: 'peakForce', label: 'Peak force', reading: jump.peakForce },
+    { key: 'peakPower', label: 'Peak power', reading: jump.peakPower },
+    {
+      key: 'countermovementDepth',
+      label: 'Countermovement depth',
+      reading: jump.countermovementDepth ?? { unknown: 'only for a countermovement that starts from still standing' },
+      shownIn: 'cm',
+    },
+  ];
+}

@@ -1,0 +1,189 @@
+import fs from 'node:fs';
+import os from 'node:os';
+import path from 'node:path';
+import { afterAll, describe, expect, test } from 'vitest';
+import { jumpTraceCsv } from '../../../main/demo/jumpTrace.ts';
+import { randomSource } from '../../../main/demo/randomSource.ts';
+import { caseframe, valueOf } from './caseframe.ts';
+
+const folder = fs.mkdtempSync(path.join(os.tmpdir(), 'caseframe-test-'));
+const write = (name: string, text: string) => {
+  const file = path.join(folder, name);
+  fs.writeFileSync(file, text);
+  return file;
+};
+afterAll(() => fs.rmSync(folder, { recursive: true }));
+
+describe('jump time', () => {
+  test('3rd CGPM 1901 standard gravity: 1 s of flight is 1.22583125 m, as one JSON document', () => {
+    const { code, json, err } = caseframe('jump', 'time', '1', '--json');
+    expect(code).toBe(0);
+    expect(err).toBe('');
+    expect(json['jumpHeight']).toEqual({ value: expect.closeTo(1.22583125, 9) as number, unit: 'm', u: null });
+    expect(json['jumpHeightUReason']).toContain('resolution');
+  });
+
+  test('law of a rectangular half-frame at both ends: u of the time is one frame over √6', () => {
+    const { json } = caseframe('jump', 'time', '0.5', '--fps', '240', '--json');
+    expect((json['flightTime'] as { u: number }).u).toBeCloseTo(1 / (240 * Math.sqrt(6)), 12);
+  });
+
+  test('an impossible time is bad input, a word that is no number is usage', () => {
+    expect(caseframe('jump', 'time', '-1')).toMatchObject({ code: 3, out: '' });
+    const wrong = caseframe('jump', 'time', '0,5', '--json');
+    expect(wrong.code).toBe(2);
+    expect(wrong.err).toContain('decimal sign');
+    expect(wrong.json['error']).toMatchObject({ code: 'usage' });
+  });
+});
+
+describe('jump force', () => {
+  const invented = { massKg: 84, takeoffVelocityMPerS: 2.6, depthM: 0.3, leftShare: 0.52 };
+  const trace = write('jump.csv', jumpTraceCsv(invented, randomSource(3)));
+
+  test('law h = v²/(2g): an invented record gives back the mass and velocity it was made with, within 2 u', () => {
+    const { code, json } = caseframe(
+      'jump',
+      'force',
+      trace,
+      '--rate',
+      '1000',
+      '--columns',
+      'fz_left_n,fz_right_n',
+      '--json',
+    );
+    expect(code).toBe(0);
+    const isWithin = (key: string, truth: number) => {
+      const { value, u } = json[key] as { value: number; u: number };
+      expect(Math.abs(value - truth), key).toBeLessThan(2 * u);
+    };
+    isWithin('mass', 84);
+    isWithin('takeoffVelocity', 2.6);
+    isWithin('jumpHeight', 2.6 ** 2 / (2 * 9.80665));
+    isWithin('countermovementDepth', 0.3);
+    expect(json['jumps']).toHaveLength(1);
+    expect(json['warnings']).toEqual([]);
+  });
+
+  test('a file without force columns, and one that is not there, are bad input and say so', () => {
+    const wrong = caseframe('jump', 'force', write('wrong.csv', 'time,angle\n0,1\n0.1,2\n'), '--json');
+    expect(wrong.code).toBe(3);
+    expect(wrong.err).toContain('angle');
+    expect(wrong.json['error']).toMatchObject({ code: 'input-missing' });
+    expect(caseframe('jump', 'force', path.join(folder, 'none.csv')).code).toBe(3);
+  });
+
+  test('a kind that does not exist is usage', () => {
+    expect(caseframe('jump', 'force', trace, '--kind', 'leap')).toMatchObject({ code: 2, out: '' });
+  });
+});
+
+describe('flight', () => {
+  const shot = (...more: string[]) =>
+    caseframe(
+      'flight',
+      '--speed',
+      '7.1973',
+      '--angle',
+      '52',
+      '--height',
+      '2.1',
+      '--to-distance',
+      '4.225',
+      '--to-height',
+      '3.05',
+      '--json',
+      ...more,
+    );
+
+  test('constant acceleration (Brancazio 1981), computed apart: least speed 7.1961 m/s at 51.336°, entry 39.701°, 0.9535 s', () => {
+    const { code, json } = shot();
+    expect(code).toBe(0);
+    expect(valueOf(json, 'leastSpeed')).toBeCloseTo(7.1961, 4);
+    expect(valueOf(json, 'leastSpeedAngle')).toBeCloseTo(51.336, 3);
+    expect(valueOf(json, 'entryAngle')).toBeCloseTo(39.701, 2);
+    expect(valueOf(json, 'timeOfFlight')).toBeCloseTo(0.9535, 4);
+    // The speed is rounded to 0.1 mm/s, which moves the apex by 0.02 mm.
+    expect(valueOf(json, 'apexHeight')).toBeCloseTo(3.7401, 3);
+    expect(Math.abs(valueOf(json, 'missDistance'))).toBeLessThan(1e-3);
+    expect(json['margin']).toMatchObject({ slower: null, slowerReason: expect.any(String) as string });
+  });
+
+  test('constant acceleration, computed apart: 22 m/s at −3° from 2.20 m is 1.3354 m high after 7 m; through air it is lower', () => {
+    const handball = (...more: string[]) => {
+      const thrown = '--speed 22 --angle -3 --height 2.2 --to-distance 7 --to-height 1.3354 --json'.split(' ');
+      return valueOf(caseframe('flight', ...thrown, ...more).json, 'missHeight');
+    };
+    expect(handball()).toBeCloseTo(0, 4);
+    expect(handball('--ball', 'handball')).toBeLessThan(-0.01);
+  });
+
+  test('a release that still rises at the target has no speed to score, and the reason stands beside it', () => {
+    const { code, json } = caseframe(
+      'flight',
+      '--speed',
+      '5.1916',
+      '--angle',
+      '52',
+      '--height',
+      '2.2',
+      '--to-distance',
+      '1.25',
+      '--to-height',
+      '3.05',
+      '--json',
+    );
+    expect(code).toBe(0);
+    expect(json['speedToScore']).toBeNull();
+    expect(json['speedToScoreReason']).toContain('rising');
+  });
+
+  test('a ball nobody knows, drag without a ball and a missing option are usage', () => {
+    for (const words of [
+      ['--ball', 'moon'],
+      ['--drag', 'on'],
+    ])
+      expect(shot(...words).code).toBe(2);
+    expect(caseframe('flight', '--speed', '7').code).toBe(2);
+  });
+});
+
+describe('flight fit', () => {
+  test('law of free fall: a path made with g 9.80665 and 20 m/s at 10° gives both back', () => {
+    const [v, angle] = [20, (10 * Math.PI) / 180];
+    const rows = Array.from({ length: 20 }, (_, i) => {
+      const t = i / 120;
+      return [t, v * Math.cos(angle) * t, 2 + v * Math.sin(angle) * t - (9.80665 * t * t) / 2].join(',');
+    });
+    const file = write('ball.csv', `t,x,y\n${rows.join('\n')}\n`);
+    const { code, json } = caseframe('flight', 'fit', file, '--columns', 't,x,y', '--json');
+    expect(code).toBe(0);
+    expect(valueOf(json, 'releaseSpeed')).toBeCloseTo(20, 6);
+    expect(valueOf(json, 'releaseAngle')).toBeCloseTo(10, 6);
+    expect(valueOf(json, 'gravity')).toBeCloseTo(9.80665, 6);
+    expect(json['verdict']).toBe('fine');
+  });
+
+  test('five frames are not enough; a hole in the table is named by row and column', () => {
+    const few = write('few.csv', `t,x,y\n${[0, 1, 2, 3, 4].map((i) => `${i},${i},${i}`).join('\n')}\n`);
+    expect(caseframe('flight', 'fit', few, '--columns', 't,x,y').code).toBe(3);
+    const hole = write('hole.csv', 't,x,y\n0,1,2\n1,,2\n');
+    const ran = caseframe('flight', 'fit', hole, '--columns', 't,x,y');
+    expect(ran.code).toBe(3);
+    expect(ran.err).toContain('row 2, column x');
+  });
+});
+
+describe('help and mistakes', () => {
+  test('help names every command', () => {
+    const { code, json } = caseframe('help', '--json');
+    expect(code).toBe(0);
+    const names = (json['commands'] as { name: string }[]).map(({ name }) => name);
+    expect(names).toEqual(expect.arrayContaining(['jump time', 'jump force', 'flight', 'flight fit']));
+  });
+
+  test('an unknown command and an unknown option are usage, with nothing on standard output', () => {
+    expect(caseframe('fly')).toMatchObject({ code: 2, out: '' });
+    expect(caseframe('jump', 'time', '0.5', '--colour')).toMatchObject({ code: 2, out: '' });
+  });
+});
