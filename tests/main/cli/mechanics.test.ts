@@ -12,6 +12,9 @@ const write = (name: string, text: string) => {
   fs.writeFileSync(file, text);
   return file;
 };
+const SHOT = '--speed 7.1973 --angle 52 --height 2.1 --to-distance 4.225 --to-height 3.05';
+const HANDBALL = '--speed 22 --angle -3 --height 2.2 --to-distance 7 --to-height 1.3354';
+const flight = (options: string) => caseframe('flight', '--json', ...options.split(' '));
 afterAll(() => fs.rmSync(folder, { recursive: true }));
 
 describe('jump time', () => {
@@ -79,25 +82,8 @@ describe('jump force', () => {
 });
 
 describe('flight', () => {
-  const shot = (...more: string[]) =>
-    caseframe(
-      'flight',
-      '--speed',
-      '7.1973',
-      '--angle',
-      '52',
-      '--height',
-      '2.1',
-      '--to-distance',
-      '4.225',
-      '--to-height',
-      '3.05',
-      '--json',
-      ...more,
-    );
-
   test('constant acceleration (Brancazio 1981), computed apart: least speed 7.1961 m/s at 51.336°, entry 39.701°, 0.9535 s', () => {
-    const { code, json } = shot();
+    const { code, json } = flight(SHOT);
     expect(code).toBe(0);
     expect(valueOf(json, 'leastSpeed')).toBeCloseTo(7.1961, 4);
     expect(valueOf(json, 'leastSpeedAngle')).toBeCloseTo(51.336, 3);
@@ -110,12 +96,8 @@ describe('flight', () => {
   });
 
   test('constant acceleration, computed apart: 22 m/s at −3° from 2.20 m is 1.3354 m high after 7 m; through air it is lower', () => {
-    const handball = (...more: string[]) => {
-      const thrown = '--speed 22 --angle -3 --height 2.2 --to-distance 7 --to-height 1.3354 --json'.split(' ');
-      return valueOf(caseframe('flight', ...thrown, ...more).json, 'missHeight');
-    };
-    expect(handball()).toBeCloseTo(0, 4);
-    expect(handball('--ball', 'handball')).toBeLessThan(-0.01);
+    expect(valueOf(flight(HANDBALL).json, 'missHeight')).toBeCloseTo(0, 4);
+    expect(valueOf(flight(`${HANDBALL} --ball handball`).json, 'missHeight')).toBeLessThan(-0.01);
   });
 
   test('a release that still rises at the target has no speed to score, and the reason stands beside it', () => {
@@ -139,11 +121,7 @@ describe('flight', () => {
   });
 
   test('a ball nobody knows, drag without a ball and a missing option are usage', () => {
-    for (const words of [
-      ['--ball', 'moon'],
-      ['--drag', 'on'],
-    ])
-      expect(shot(...words).code).toBe(2);
+    for (const wrong of ['--ball moon', '--drag on']) expect(flight(`${SHOT} ${wrong}`).code).toBe(2);
     expect(caseframe('flight', '--speed', '7').code).toBe(2);
   });
 });
