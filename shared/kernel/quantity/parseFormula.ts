@@ -11,6 +11,8 @@ export type FormulaNode =
 const TOKEN = /\s*(\d+(?:\.\d+)?(?:e[+-]?\d+)?|[\p{L}Σ∑][\p{L}\d]*(?:_\{[^}]*\}|_[\p{L}\d]+)?|[()^/,]|[^\s])/uy;
 const OPERATORS = new Set(['=', '+', '-', '−', '±', '≈', '<', '>', '≤', '≥', ',', ';', '|']);
 
+const FUNCTIONS = new Set(['sin', 'cos', 'tan', 'asin', 'acos', 'atan', 'log', 'exp']);
+
 const upright = (text: string): FormulaNode => ({ node: 'upright', text });
 
 /**
@@ -48,7 +50,16 @@ export function parseFormula(text: string): FormulaNode | null {
   }
 
   function factor(): FormulaNode {
-    let base = atom();
+    const named = FUNCTIONS.has(tokens[at] ?? '') && tokens[at + 1] !== '(';
+    const base = raised(atom());
+    // `sin θ`, `cos^2 θ`: a named function takes the factor after it with it, wherever it goes.
+    const hasArgument =
+      named && tokens[at] !== undefined && !/^[)/]$/.test(tokens[at] ?? '') && !OPERATORS.has(tokens[at] ?? '');
+    return hasArgument ? { node: 'row', parts: [base, factor()] } : base;
+  }
+
+  function raised(whole: FormulaNode): FormulaNode {
+    let base = whole;
     while (tokens[at] === '^') {
       at += 1;
       const sign = tokens[at] === '-' ? tokens[at++] : undefined;
