@@ -1,6 +1,7 @@
 import type { Composition } from '../compose.ts';
 import { closing, sourcesList } from '../parts/closing.ts';
 import { profileFindings, trialFindings } from '../parts/findings.ts';
+import { firstSteps } from '../parts/firstSteps.ts';
 import { heldBack, notAssessed, openQuestions } from '../parts/limits.ts';
 import { titleBlock, whoAndWhy } from '../parts/opening.ts';
 import { jumps, screening } from '../parts/results.ts';
@@ -18,6 +19,7 @@ export function composeClient(writing: Writing): Composition {
       ...titleBlock(writing, title),
       ...whoAndWhy(writing),
       ...safetyFirst(writing),
+      ...firstSteps(writing),
       ...trialFindings(writing),
       ...profileFindings(writing),
       ...heldBack(writing),

@@ -16,6 +16,7 @@ import { drawBandStrip } from '../figures/bandStrip.ts';
 import { drawPhaseRibbon } from '../figures/phaseRibbon.ts';
 import { plain, quiet, quantityRuns, type Runs, strong, textOf } from '../runs.ts';
 import { DECISION_WORDS, SIDE_WORDS } from '../words.ts';
+import { adviceOf } from './firstSteps.ts';
 import { cite, sentenceCase, type Writing } from './writing.ts';
 
 /** What was found in each filmed trial, phase by phase in the order of the movement. */
@@ -114,16 +115,11 @@ function oneFinding(writing: Writing, finding: Finding): Block {
   const body: Block[] = [paragraph(finding.finding, { keepWithNext: true })];
   for (const test of finding.tests) body.push(...measureBlocks(writing, test, finding));
   if (decision?.decision === 'set-aside') {
-    body.push(
-      paragraph([
-        ...strong('Set aside by the practitioner: '),
-        ...plain(decision.reason === '' ? 'no reason recorded.' : decision.reason),
-      ]),
-    );
+    const reason = decision.reason === '' ? 'no reason recorded.' : decision.reason;
+    body.push(paragraph([...strong('Set aside by the practitioner: '), ...plain(reason)]));
   } else {
-    body.push(...adviceBlocks(finding, decision?.decision === 'reworded' ? decision.wording : null));
-    if (decision !== null && decision.decision === 'accepted')
-      body.push(paragraph(quiet(`${sentenceCase(DECISION_WORDS.accepted)}.`)));
+    body.push(...adviceBlocks(finding, adviceOf(writing, finding)));
+    if (decision !== null) body.push(paragraph(quiet(`${sentenceCase(DECISION_WORDS[decision.decision])}.`)));
   }
   if (standing.state === 'to decide') body.push(paragraph(quiet('Not yet decided on by the practitioner.')));
   if (standing.state === 'changed since') {
@@ -133,7 +129,7 @@ function oneFinding(writing: Writing, finding: Finding): Block {
   return beside(label, body);
 }
 
-function adviceBlocks(finding: Finding, wording: string | null): Block[] {
+function adviceBlocks(finding: Finding, advice: string | null): Block[] {
   const blocks: Block[] = [];
   if (finding.withheld !== null) {
     const because = [
@@ -148,11 +144,9 @@ function adviceBlocks(finding: Finding, wording: string | null): Block[] {
       ]),
     );
   }
-  if (finding.intervention !== null) {
-    const text = wording === null || wording === '' ? finding.intervention : wording;
+  if (advice !== null) {
     const head = finding.outcome === 'replaced' ? 'Instead: ' : 'What to work on: ';
-    blocks.push(paragraph([...strong(head), ...plain(text)]));
-    if (wording !== null && wording !== '') blocks.push(paragraph(quiet('In the practitioner’s words.')));
+    blocks.push(paragraph([...strong(head), ...plain(advice)]));
     if (finding.adjustments.length > 0) {
       blocks.push(
         paragraph(strong('Adjusted because of the history:'), { keepWithNext: true }),
