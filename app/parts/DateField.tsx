@@ -7,7 +7,7 @@ export function DateField({ latest, ...field }: FieldProps<string | null> & { re
   return (
     <DateText
       {...field}
-      example="2026-11-25"
+      example="year-month-day"
       parse={(text) => {
         const typed = parseDay(text);
         const isAhead = 'value' in typed && typed.value !== null && latest !== undefined && typed.value > latest;

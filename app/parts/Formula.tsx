@@ -3,7 +3,9 @@ import { type FormulaNode, parseFormula } from '../../shared/kernel/quantity/par
 
 /** A formula, set: symbols slanted, numbers and functions upright, real fractions. Screen readers get the linear text. */
 export function Formula({ text }: { text: string }) {
-  const tree = parseFormula(text);
+  // Several words without a sign of equality are prose: a search that has no closed formula.
+  const isProse = text.includes(' ') && !text.includes('=');
+  const tree = isProse ? null : parseFormula(text);
   if (tree === null) return <span className="formula">{text}</span>;
   return (
     <span className="formula">
@@ -13,14 +15,16 @@ export function Formula({ text }: { text: string }) {
   );
 }
 
-const RELATIONS = new Set(['=', '+', '−', '±', '≈', '<', '>', '≤', '≥']);
+const RELATIONS = new Set(['=', '+', '−', '±', '≈', '<', '>', '≤', '≥', '×', '·']);
+/** A letter slants, with its Δ or δ; an abbreviation stands upright. */
+const IS_LETTER = /^[Δδ]?\p{L}\d*$/u;
 
 function set(node: FormulaNode): ReactNode {
   switch (node.node) {
     case 'symbol':
       return (
         <>
-          <i>{node.base}</i>
+          {IS_LETTER.test(node.base) ? <i>{node.base}</i> : node.base}
           {node.sub !== null && <sub>{node.sub}</sub>}
         </>
       );

@@ -4,5 +4,5 @@ import { parseRoughDate } from './typed.ts';
 
 /** A year, a month or a day, as precisely as it is remembered. */
 export function RoughDateField(props: FieldProps<string | null>) {
-  return <DateText hint="As precisely as it is remembered." {...props} parse={parseRoughDate} example="2024-03" />;
+  return <DateText hint="As precisely as it is remembered." {...props} parse={parseRoughDate} example="year-month" />;
 }
