@@ -29,6 +29,9 @@ const keys = (selection: Parameters<typeof behind>[0]) => {
   };
 };
 
+const record = (recordKind: 'jumpTrial' | 'injury' | 'movementTrial', id: string) =>
+  keys({ kind: 'record', recordKind, id, field: null });
+
 test('a fact brings the findings that test it, the injuries they meet and the checks on it', () => {
   expect(keys({ kind: 'fact', key: 'height/1' })).toEqual({
     facts: ['height/1'],
@@ -49,8 +52,6 @@ test('a finding brings the facts it was judged by; one injury saying one thing s
 });
 
 test('a record brings its own facts and checks, an injury the findings it changed, a trial its findings', () => {
-  const record = (recordKind: 'jumpTrial' | 'injury' | 'movementTrial', id: string) =>
-    keys({ kind: 'record', recordKind, id, field: null });
   expect(record('jumpTrial', 'two')).toEqual({ facts: ['height/2'], findings: [], injuries: [], checks: ['trial'] });
   expect(record('injury', 'ankle').findings).toEqual(['low']);
   expect(record('movementTrial', 'trial').findings).toEqual(['press']);

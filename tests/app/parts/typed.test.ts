@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import { assert, double, integer, nat, property } from 'fast-check';
 import { expect, test } from 'vitest';
 import { mayBecomeNumber, parseDay, parseNumber, parseRoughDate, valueOf } from '../../../app/parts/typed.ts';
 
@@ -24,8 +24,8 @@ test.each(['7 2', '1,800.5', '1.800.5', '72kg', '5\'11"', '1e3', 'Infinity', 'Na
 );
 
 test('law: a number written out in decimals is read back as itself', () => {
-  fc.assert(
-    fc.property(fc.integer({ min: -1e9, max: 1e9 }), fc.integer({ min: 0, max: 6 }), (digits, places) => {
+  assert(
+    property(integer({ min: -1e9, max: 1e9 }), integer({ min: 0, max: 6 }), (digits, places) => {
       const value = digits / 10 ** places;
       expect(valueOf(parseNumber(value.toFixed(places)))).toBe(Number(value.toFixed(places)));
     }),
@@ -33,8 +33,8 @@ test('law: a number written out in decimals is read back as itself', () => {
 });
 
 test('law: whatever begins a number may still become one', () => {
-  fc.assert(
-    fc.property(fc.double({ noNaN: true, min: -1e6, max: 1e6 }), fc.nat(), (value, cut) => {
+  assert(
+    property(double({ noNaN: true, min: -1e6, max: 1e6 }), nat(), (value, cut) => {
       const text = value.toFixed(3);
       expect(mayBecomeNumber(text.slice(0, cut % (text.length + 1)))).toBe(true);
     }),
