@@ -77,6 +77,14 @@ export const jumpMeasures: readonly Measure[] = [
     'Drop jump: jump height over contact time. Not flight time over contact time.',
   ),
   numeric(
+    'jump.rsr',
+    'Reactive strength ratio',
+    '1',
+    '1',
+    { short: 'RSR', possible: [0, 20], plausible: [0.5, 4] },
+    'Drop jump: flight time over contact time. Not the index, which has height over contact time.',
+  ),
+  numeric(
     'jump.rsiModified',
     'Reactive strength index, modified',
     'm/s',

@@ -1,0 +1,31 @@
+import type { CaseFile } from '../model/records.ts';
+import { evaluateRules } from '../rules/evaluate.ts';
+import type { Rule } from '../rules/rule.ts';
+import { SHIPPED_RULES } from '../rules/shippedRules.ts';
+import { KERNEL_VERSION, RULES_VERSION } from '../versions.ts';
+import type { Assessment } from './assessment.ts';
+import { checkCase } from './checkCase.ts';
+import { collectFacts } from './collectFacts.ts';
+import { missingWords } from './missingWords.ts';
+import { sectionStates } from './sectionStates.ts';
+import { stopNotices } from './stopNotices.ts';
+
+/** Everything that follows from a case file. Pure: the same file and rules always give the same assessment. */
+export function assessCase(file: CaseFile, rules: readonly Rule[] = SHIPPED_RULES): Assessment {
+  const facts = collectFacts(file);
+  const findings = evaluateRules(rules, facts, file.injuries, {
+    referenceSex: file.athlete.referenceSex,
+    birthDate: file.athlete.birthDate,
+  });
+  const sections = sectionStates(file, findings);
+  return {
+    facts,
+    findings,
+    checks: checkCase(file, facts),
+    sections,
+    stops: stopNotices(findings, facts),
+    missing: missingWords(file, sections),
+    kernelVersion: KERNEL_VERSION,
+    rulesVersion: RULES_VERSION,
+  };
+}

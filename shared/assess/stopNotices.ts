@@ -1,0 +1,29 @@
+import { numberWords } from '../rules/checks/words.ts';
+import { isKnown } from '../quantity.ts';
+import type { Assessment, Fact, Finding } from './assessment.ts';
+
+/** `Stop and be seen` notices: one for each referral that the findings hold, naming the number that asks for it. */
+export function stopNotices(findings: readonly Finding[], facts: readonly Fact[]): Assessment['stops'] {
+  const byKey = new Map(facts.map((fact) => [fact.key, fact]));
+  return findings
+    .filter((finding) => finding.outcome === 'referral')
+    .map((finding) => {
+      const fact = byKey.get(finding.tests[0]?.factKey ?? '');
+      return { words: `Stop and be seen: ${reason(finding, fact)}`, about: fact?.key ?? finding.key };
+    });
+}
+
+function reason(finding: Finding, fact: Fact | undefined): string {
+  const side = finding.side === 'none' ? '' : `, ${finding.side}`;
+  if (fact?.value.kind === 'number' && isKnown(fact.value.reading) && fact.measure.startsWith('pain.')) {
+    const { value, unit } = fact.value.reading;
+    const words = numberWords(value, unit);
+    const label = lower(fact.label);
+    return `${label.startsWith('pain ') ? label.replace('pain', `pain ${words}`) : `${label}: ${words}`}${side}`;
+  }
+  return `${lower(finding.finding).replace(/\.$/, '')}${side}`;
+}
+
+function lower(text: string): string {
+  return text.charAt(0).toLowerCase() + text.slice(1);
+}
