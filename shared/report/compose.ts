@@ -3,14 +3,18 @@ import type { CaseFile } from '../model/records.ts';
 import { APP_VERSION } from '../versions.ts';
 import type { Block } from './blocks/block.ts';
 import { composeClient } from './kinds/client.ts';
+import { composeReferral } from './kinds/referral.ts';
+import { composeStudy } from './kinds/study.ts';
 import type { FontMetrics } from './metrics.ts';
 import type { PlacedReport } from './page.ts';
 import { runningFurniture } from './parts/furniture.ts';
 import { collectSources, type Writing } from './parts/writing.ts';
+import { dotted } from './runs.ts';
 import { type Paper, sheetFor } from './sheet.ts';
 import { measure } from './steps/measure.ts';
 import { paginate } from './steps/paginate.ts';
 import { place } from './steps/place.ts';
+import { redactBlocks, type Redaction, redactionFor } from './steps/redact.ts';
 
 export type ReportKind = 'client' | 'study' | 'referral';
 
@@ -23,40 +27,48 @@ export interface ReportRequest {
   /** Instant printed and written into the file; decided by the caller, kept with the report. */
   readonly createdAt: string;
   readonly caseSha256: string;
+  /** Takes the athlete's name out of everything printed. A study is de-identified unless told otherwise. */
+  readonly deidentify?: boolean;
 }
 
 /**
- * A report from a case, in four steps, each pure: compose says what is told, measure how tall it is, paginate where
- * pages end, place where each mark stands.
+ * A report from a case, in five steps, each pure: compose says what is told, redact takes out a name where asked,
+ * measure how tall it is, paginate where pages end, place where each mark stands.
  */
 export function placeReport(request: ReportRequest): PlacedReport {
   const { file, assessment, kind, paper, metrics, createdAt, caseSha256 } = request;
+  const redact = (request.deidentify ?? kind === 'study') ? redactionFor(file.athlete) : asItStands;
   const sheet = sheetFor(paper);
   const writing: Writing = { file, assessment, createdAt, caseSha256, sources: collectSources(assessment) };
-  const { title, kindWords, blocks } = KINDS[kind](writing);
-  const strips = measure(blocks, { width: sheet.room.width, metrics, id: 'b' });
+  const { title, kindWords, blocks, draft = false } = KINDS[kind](writing);
+  const strips = measure(redactBlocks(blocks, redact), { width: sheet.room.width, metrics, id: 'b' });
   const plans = paginate(strips, sheet.room.height);
-  const furniture = runningFurniture(sheet, file.case.number, kindWords, file.case.isInvented ? 'invented data' : '');
+  const remarks = [...(draft ? ['DRAFT, not signed'] : []), ...(file.case.isInvented ? ['invented data'] : [])];
+  const furniture = runningFurniture(sheet, redact(dotted(`Case ${file.case.number}`, kindWords, ...remarks)), draft);
   return {
-    title,
+    title: redact(title),
     language: 'en-GB',
-    author: file.case.practitioner,
-    subject: `${kindWords}, case ${file.case.number}`,
+    author: redact(file.case.practitioner),
+    subject: redact(`${kindWords}, case ${file.case.number}`),
     keywords: `Caseframe ${APP_VERSION}, kernel ${assessment.kernelVersion}, rules ${assessment.rulesVersion}, case SHA-256 ${caseSha256}`,
     createdAt,
     pages: place(strips, plans, sheet, metrics, furniture),
   };
 }
 
+const asItStands: Redaction = (text) => text;
+
 /** What one kind of report says. */
 export interface Composition {
   readonly title: string;
   readonly kindWords: string;
   readonly blocks: readonly Block[];
+  /** Marked as a draft on every page. */
+  readonly draft?: boolean;
 }
 
 const KINDS: Readonly<Record<ReportKind, (writing: Writing) => Composition>> = {
   client: composeClient,
-  study: composeClient,
-  referral: composeClient,
+  study: composeStudy,
+  referral: composeReferral,
 };

@@ -28,7 +28,8 @@ export function place(
       number,
       width: sheet.width,
       height: sheet.height,
-      content: [...mergeNeighbours(body), ...furniture(number, plans.length, metrics)],
+      // Furniture lies under the content: it is drawn first.
+      content: [...furniture(number, plans.length, metrics), ...mergeNeighbours(body)],
     };
   });
 }
