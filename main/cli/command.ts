@@ -1,6 +1,5 @@
 import fs from 'node:fs';
 import type { ParseArgsOptionsConfig } from 'node:util';
-import type { Answer, Channel, Request } from '../../shared/contract/channels.ts';
 import { DomainError } from '../../shared/errors.ts';
 import type { Service } from '../service.ts';
 
@@ -20,7 +19,7 @@ export interface Invocation {
   readonly words: readonly string[];
   readonly options: Readonly<Record<string, string | boolean | undefined>>;
   /** The store named by `--folder`, or this user's own. Closed when the command ends. */
-  openStore(): Promise<Service>;
+  readonly openStore: () => Promise<Service>;
 }
 
 export interface Command {
@@ -33,13 +32,6 @@ export interface Command {
   readonly words: number;
   readonly options: ParseArgsOptionsConfig;
   run(invocation: Invocation): Promise<Output> | Output;
-}
-
-/** Calls a channel and returns its answer. @throws DomainError as the service refuses */
-export async function ask<C extends Channel>(service: Service, channel: C, request: Request<C>): Promise<Answer<C>> {
-  const result = await service.dispatch(channel, request);
-  if (!result.ok) throw new DomainError(result.error.code, result.error.message, result.error.path);
-  return result.value as Answer<C>;
 }
 
 /** @throws DomainError 'not-found' or 'input-malformed' */

@@ -1,8 +1,25 @@
+import { caseNew } from './caseNew.ts';
+import { caseShow } from './caseShow.ts';
+import { check } from './check.ts';
 import type { Command } from './command.ts';
 import { flight } from './flight.ts';
 import { flightFit } from './flightFit.ts';
 import { jumpForce } from './jumpForce.ts';
 import { jumpTime } from './jumpTime.ts';
+import { report } from './report.ts';
+import { rulesEvaluate } from './rulesEvaluate.ts';
+import { verify } from './verify.ts';
 
 /** In the order help shows them. */
-export const COMMANDS: readonly Command[] = [jumpTime, jumpForce, flight, flightFit];
+export const COMMANDS: readonly Command[] = [
+  caseNew,
+  caseShow,
+  check,
+  rulesEvaluate,
+  report,
+  verify,
+  jumpTime,
+  jumpForce,
+  flight,
+  flightFit,
+];

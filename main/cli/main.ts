@@ -45,7 +45,7 @@ async function run(words: readonly string[]): Promise<Output> {
     return await command.run({
       words: positionals,
       options: values,
-      async openStore() {
+      openStore: async () => {
         const named = values['folder'];
         const folder = storeFolder({ folder: typeof named === 'string' ? named : undefined });
         // Loaded only by those who need it: most of the start-up time.

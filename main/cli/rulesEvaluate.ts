@@ -1,0 +1,39 @@
+import fs from 'node:fs';
+import { assessCase } from '../../shared/assess/assessCase.ts';
+import type { Finding } from '../../shared/assess/assessment.ts';
+import { caseFile } from '../../shared/model/records.ts';
+import { parseInput } from '../../shared/model/parseInput.ts';
+import { type Command, readJson } from './command.ts';
+import { findCase } from './findCase.ts';
+
+export const rulesEvaluate: Command = {
+  name: 'rules evaluate',
+  usage: 'CASE|FILE.json [--folder DIR]',
+  does: 'every finding of a case, or of a file that case show --json wrote, with what the injuries did to it',
+  words: 1,
+  options: {},
+  async run({ words: [name = ''], openStore }) {
+    const isFile = name.endsWith('.json') || fs.existsSync(name);
+    const file = isFile ? parseInput(caseFile, readJson(name), name) : await findCase(await openStore(), name);
+    const { findings, facts, stops, missing, kernelVersion, rulesVersion } = assessCase(file);
+    return {
+      json: { findings, facts, stops, missing, kernelVersion, rulesVersion },
+      lines: findings.filter(({ outcome }) => outcome !== 'not-assessed').flatMap(linesOf),
+    };
+  },
+};
+
+function linesOf(finding: Finding): string[] {
+  const { movement, phase, outcome, withheld } = finding;
+  return [
+    `${movement} / ${phase}: ${outcome}`,
+    `  ${finding.finding}`,
+    ...(finding.intervention === null ? [] : [`  Do: ${finding.intervention}`]),
+    ...finding.adjustments.map((adjustment) => `  With: ${adjustment}`),
+    ...(withheld === null
+      ? []
+      : withheld.because.map(
+          ({ condition, clears }) => `  Withheld because of ${condition.replaceAll('-', ' ')}; ${clears}`,
+        )),
+  ];
+}
