@@ -56,7 +56,7 @@ export function refuseImpossibleRelease(name: string, release: Release, air: Air
 }
 
 /** The formula shown for a flight that has no closed form. */
-export const PATH_FORMULA = 'dv/dt = -g - k |v| v + l |v| v_⊥';
+export const PATH_FORMULA = 'dv/dt = -g - k |v| v + l |v| v_{⊥}';
 
 export const PATH_SOURCE = {
   cite: 'Newton; quadratic drag. Integrated by ODEX (Hairer, Nørsett & Wanner, Solving Ordinary Differential Equations I), adaptive, relative tolerance 1e-11',
