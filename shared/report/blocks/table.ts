@@ -138,7 +138,7 @@ function alignLine(
 }
 
 /**
- * Every column as wide as its longest line where all fit, the rest shared in proportion; else each keeps its widest
+ * Every column as wide as its longest line where all fit, with a little air; else each keeps its widest
  * word and the remainder is shared by how much more it asks for.
  */
 function columnWidths({ columns, rows }: Table, tableWidth: number, metrics: FontMetrics): number[] {
@@ -153,10 +153,24 @@ function columnWidths({ columns, rows }: Table, tableWidth: number, metrics: Fon
   });
   const most = sum(asks.map((ask) => ask.most));
   const least = sum(asks.map((ask) => ask.least));
-  if (most <= width) return asks.map((ask) => (ask.most * width) / most);
+  if (most <= width)
+    return spaced(
+      asks.map((ask) => ask.most),
+      width - most,
+      columns.at(-1)?.align === 'left',
+    );
   if (least > width) return asks.map((ask) => (ask.least * width) / least);
   return asks.map((ask) => ask.least + ((ask.most - ask.least) * (width - least)) / (most - least));
 }
+
+/** Some air for every column; what is left goes to a last column of words, and a last column of numbers stays near. */
+function spaced(widths: readonly number[], spare: number, endsInWords: boolean): number[] {
+  const air = Math.min(spare / widths.length, AIR);
+  const left = spare - air * widths.length;
+  return widths.map((one, c) => one + air + (c === widths.length - 1 && endsInWords ? left : 0));
+}
+
+const AIR = 26;
 
 function sum(values: readonly number[]): number {
   return values.reduce((total, value) => total + value, 0);

@@ -7,7 +7,6 @@ import type { Block } from '../blocks/block.ts';
 import { figure } from '../blocks/figure.ts';
 import { heading } from '../blocks/heading.ts';
 import { list } from '../blocks/list.ts';
-import { pageBreak } from '../blocks/pageBreak.ts';
 import { paragraph } from '../blocks/paragraph.ts';
 import { conditionEntry } from '../../knowledge/conditions/index.ts';
 import { label, line, rect } from '../figures/drawing.ts';
@@ -63,8 +62,7 @@ export function composeReferral(writing: Writing): Composition {
           beside(`Cause: ${conditionEntry(injury.condition).label.toLowerCase()}`, [paragraph(injury.mechanism)]),
         ),
       beside('Tried so far', [paragraph(tried(file.injuries))]),
-      beside('Medicines, allergies', [paragraph('Not recorded.')]),
-      beside('Imaging', [paragraph('Not recorded.')]),
+      beside('Medicines, allergies, imaging', [paragraph('Not recorded.')]),
       heading(2, 'Findings'),
       beside('Needs attention', [
         seen.length === 0
@@ -99,7 +97,6 @@ export function composeReferral(writing: Writing): Composition {
       beside('From', [paragraph(record.practitioner === '' ? 'Practitioner not recorded.' : record.practitioner)]),
       signatureBox,
       ...(missing.length === 0 ? [] : [beside('Missing before it can be final', [list(missing)])]),
-      pageBreak,
       ...screening(writing),
       ...jumps(writing),
       ...notAssessed(writing),

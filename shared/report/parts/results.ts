@@ -8,7 +8,7 @@ import { isKnown, type Quantity } from '../../quantity.ts';
 import type { Block } from '../blocks/block.ts';
 import { heading } from '../blocks/heading.ts';
 import { paragraph } from '../blocks/paragraph.ts';
-import { right, table } from '../blocks/table.ts';
+import { type Column, right, table } from '../blocks/table.ts';
 import { dotted, plain, quantityRuns, quiet, type Runs } from '../runs.ts';
 import { ARMS_WORDS, GRADE_WORDS, JUMP_KIND_WORDS, JUMP_METHOD_WORDS, SIDE_WORDS } from '../words.ts';
 import type { Writing } from './writing.ts';
@@ -31,6 +31,7 @@ function oneJumpTest({ file, assessment }: Writing, test: JumpTest): Block[] {
     const found = ofTrials.find(({ fact }) => fact.from.id === trial.id && fact.measure === measure);
     return found === undefined ? NOT_RECORDED : shown(found);
   };
+  const first = measures.slice(0, WITH_PAIN);
   const together = numbers.filter(({ fact }) => fact.from.id === test.id);
   return [
     heading(3, `${JUMP_KIND_WORDS[test.kind]}, ${JUMP_METHOD_WORDS[test.method]}`),
@@ -52,15 +53,20 @@ function oneJumpTest({ file, assessment }: Writing, test: JumpTest): Block[] {
       ? [paragraph('No trials recorded.')]
       : [
           table(
-            `${JUMP_KIND_WORDS[test.kind]}, trial by trial`,
-            ['Trial', right('Pain of 10'), 'Remark'],
-            trials.map((trial) => [`Trial ${trial.number}`, painRuns(trial.painNrs), remark(trial)]),
+            'Trial by trial; ± is the standard uncertainty',
+            ['Trial', ...heads(first), right('Pain of 10'), 'Remark'],
+            trials.map((trial) => [
+              `Trial ${trial.number}`,
+              ...first.map((id) => cell(trial, id)),
+              painRuns(trial.painNrs),
+              remark(trial),
+            ]),
           ),
         ]),
-    ...chunked(measures, COLUMNS_AT_MOST).map((some) =>
+    ...chunked(measures.slice(WITH_PAIN), COLUMNS_AT_MOST).map((some) =>
       table(
-        'Measured and computed; ± is the standard uncertainty',
-        ['Trial', ...some.map((id) => right(measureById(id)?.label ?? id))],
+        'Further measures; ± is the standard uncertainty',
+        ['Trial', ...heads(some)],
         trials.map((trial) => [`Trial ${trial.number}`, ...some.map((id) => cell(trial, id))]),
       ),
     ),
@@ -76,8 +82,13 @@ function oneJumpTest({ file, assessment }: Writing, test: JumpTest): Block[] {
   ];
 }
 
-/** Wider tables are parted. */
+/** Wider tables are parted; the first also holds pain and remark. */
 const COLUMNS_AT_MOST = 4;
+const WITH_PAIN = 2;
+
+function heads(measures: readonly string[]): Column[] {
+  return measures.map((id) => right(measureById(id)?.label ?? id));
+}
 
 function chunked<T>(list: readonly T[], size: number): T[][] {
   return Array.from({ length: Math.ceil(list.length / size) }, (_, i) => list.slice(i * size, (i + 1) * size));

@@ -17,12 +17,23 @@ export function measure(blocks: readonly Block[], setting: Omit<Setting, 'layAll
       return;
     }
     const laid = layOne(block, { ...setting, id: `${setting.id}.${i}`, layAll: measure });
-    const [first, ...rest] = laid;
+    const isIntroduction =
+      block.block === 'paragraph' && blocks[i - 1]?.block === 'heading' && introduces(blocks[i + 1]);
+    const [first, ...rest] = isIntroduction ? keepLast(laid) : laid;
     if (first === undefined) return;
     strips.push(startsPage ? { ...first, startsPage: true } : first, ...rest);
     startsPage = false;
   });
   return strips;
+}
+
+/** A sentence under a heading stays with the table, list or figure that it introduces. */
+function introduces(next: Block | undefined): boolean {
+  return next !== undefined && next.block !== 'heading' && next.block !== 'paragraph' && next.block !== 'page-break';
+}
+
+function keepLast(strips: readonly Strip[]): Strip[] {
+  return strips.map((one, i) => (i === strips.length - 1 ? { ...one, keepWithNext: true } : one));
 }
 
 function layOne(block: Exclude<Block, { block: 'page-break' }>, setting: Setting): Strip[] {
