@@ -72,8 +72,6 @@ function redFlag({ athlete }: CaseFile): Pick<Fact, 'value' | 'provenance'> {
   return { value: { kind: 'flag', flag: athlete.hasRedFlags }, provenance: 'as answered' };
 }
 
-const SECONDS_A_DAY = 86_400;
-
 function onFile(file: CaseFile, day: string): Fact[] {
   const inForce = file.injuries.filter((injury) => liftedBy(injury) === null);
   const facts = CONDITIONS.filter((condition) => condition !== 'other').map((condition) => {
@@ -92,13 +90,7 @@ function onFile(file: CaseFile, day: string): Fact[] {
   const isDay = birth.onset !== null && birth.onset.length === 10;
   const value = isDay
     ? computed(() =>
-        measured(
-          't',
-          'time since birth',
-          daysBetween(birth.onset ?? day, day) * SECONDS_A_DAY,
-          's',
-          'counted in whole days',
-        ),
+        measured('t', 'time since birth', daysBetween(birth.onset ?? day, day) / 7, 'wk', 'counted in whole days'),
       )
     : unknown('the day of birth is not recorded');
   return [

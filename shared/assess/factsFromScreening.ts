@@ -74,7 +74,7 @@ function valueOf(result: ScreeningResult, item: BatteryItem): FactParts['value']
 export function standardError(measureId: string, unit: Unit): { readonly u: number; readonly source: Source } | null {
   const measure = measureById(measureId);
   const border = measure?.error?.border ?? null;
-  if (measure?.error == null || border === null || measure.displayUnit === null) return null;
+  if (measure === null || measure.error === null || border === null || measure.displayUnit === null) return null;
   if (measure.error.source.status === 'convention') return null;
   return { u: convert(border, measure.displayUnit, unit) / 1.96, source: measure.error.source };
 }

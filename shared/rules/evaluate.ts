@@ -51,12 +51,13 @@ export function evaluateRules(
   const fired = judged.filter((one) => one.isFired);
   const referrals = fired.filter((one) => one.rule.kind === 'referral');
   const alerts = fired.filter((one) => one.rule.kind !== 'confirmation');
+  const listed = firstAskers(judged.filter((one) => !one.isFired));
   const effectsOf = new Map<Rule, EffectsOfHistory>();
 
   return judged.flatMap((one): Finding[] => {
     const effects = effectsOf.get(one.rule) ?? historyEffects(one.rule, history);
     effectsOf.set(one.rule, effects);
-    if (!one.isFired) return [notAssessed(one, neededFor(one))];
+    if (!one.isFired) return listed.has(one) ? [notAssessed(one, neededFor(one))] : [];
     switch (one.rule.kind) {
       case 'referral':
       case 'caution':
@@ -67,6 +68,21 @@ export function evaluateRules(
         return [suggestion(one, effects, referrals)];
     }
   });
+}
+
+/** Of several rules that lack the same measures in the same place, the first: what is missing is listed once. */
+function firstAskers(open: readonly Judged[]): ReadonlySet<Judged> {
+  const first = new Map<string, Judged>();
+  for (const one of open) {
+    const measures = new Set(openTests(one).map((test) => test.measure));
+    const place = [one.subject.movement, one.phase, one.subject.recordId, one.subject.side, ...measures].join('/');
+    if (!first.has(place)) first.set(place, one);
+  }
+  return new Set(first.values());
+}
+
+function openTests(one: Judged): TestResult[] {
+  return one.tests.filter((test) => test.result === 'undetermined');
 }
 
 function inJudgingOrder(a: Rule, b: Rule): number {
@@ -182,13 +198,12 @@ function numberOf(fact: Fact): number | null {
 
 function notAssessed(one: Judged, needed: string): Finding {
   const finding = findingOf(one, 'not-assessed', { effects: [], restrictions: [], trace: [] });
-  const open = one.tests.filter((test) => test.result === 'undetermined').map((test) => test.label);
+  const open = [...new Set(openTests(one).map((test) => test.label))];
   return { ...finding, finding: `Not assessed: ${open.length > 0 ? open.join(', ') : 'pain'}`, needed };
 }
 
 function neededFor(one: Judged): string {
-  const open = one.tests.filter((test) => test.result === 'undetermined');
-  return open.map((test) => `${test.label}: ${test.words}.`).join(' ');
+  return [...new Set(openTests(one).map((test) => `${test.label}: ${test.words}.`))].join(' ');
 }
 
 function findingOf(one: Judged, outcome: Outcome, history: EffectsOfHistory): Finding {

@@ -21,6 +21,7 @@ import { jointLaxity as anyJointLaxity } from './entries/any/joint-laxity.ts';
 import { lungeEven as anyLungeEven } from './entries/any/lunge-even.ts';
 import { lungeShortOnOneSide as anyLungeShortOnOneSide } from './entries/any/lunge-short-on-one-side.ts';
 import { newInstabilityEvent as anyNewInstabilityEvent } from './entries/any/new-instability-event.ts';
+import { overheadSquatCompensated as anyOverheadSquatCompensated } from './entries/any/overhead-squat-compensated.ts';
 import { overheadSquatNotMet as anyOverheadSquatNotMet } from './entries/any/overhead-squat-not-met.ts';
 import { painInLowerLimbTest as anyPainInLowerLimbTest } from './entries/any/pain-in-lower-limb-test.ts';
 import { painInTrunkTest as anyPainInTrunkTest } from './entries/any/pain-in-trunk-test.ts';
@@ -179,6 +180,7 @@ const entries: readonly RuleEntry[] = [
   anySingleLegSquatNotMet,
   anySingleLegSquatCompensated,
   anyOverheadSquatNotMet,
+  anyOverheadSquatCompensated,
   anyPatternsMet,
   anyRotationAndArcLost,
   anyRotationLostArcKept,

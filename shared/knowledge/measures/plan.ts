@@ -33,7 +33,7 @@ export const planMeasures: readonly Measure[] = [
   numeric(
     'history.weeksSincePostpartum',
     'Weeks since birth',
-    's',
+    'wk',
     'wk',
     { possible: [0, 520], plausible: [0, 104] },
     'From the date on file to the day of the newest record.',

@@ -34,7 +34,7 @@ export const generalBattery = {
   items: [
     {
       id: 'pain-bending-back',
-      label: 'Bending back, does it hurt',
+      label: 'Bending the trunk back',
       kind: 'clearing',
       measure: 'clearing.trunk',
       region: 'lumbosacral',
@@ -52,7 +52,7 @@ export const generalBattery = {
     },
     {
       id: 'pain-raising-arm',
-      label: 'Raising the arm sideways, does it hurt',
+      label: 'Raising the arm sideways',
       kind: 'clearing',
       measure: 'clearing.upper-limb',
       region: 'shoulder',

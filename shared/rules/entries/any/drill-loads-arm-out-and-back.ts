@@ -23,7 +23,7 @@ export const drillLoadsArmOutAndBack = {
       unsafeFor: ['posterior-shoulder-instability', 'multidirectional-shoulder-instability'],
     },
   ],
-  sources: ['kolber2010', 'durall2001', 'oldsUhl2024', 'jaggi2017'],
+  sources: ['kolber2010', 'durall2001', 'oldsUhl2024', 'jaggi2017', 'convention'],
   evidence: 'expert',
   basis: 'convention',
   defersTo: ['a physiotherapist or athletic trainer', 'an orthopaedic or shoulder surgeon'],

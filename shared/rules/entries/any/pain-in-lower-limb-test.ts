@@ -7,7 +7,7 @@ export const painInLowerLimbTest = {
   phase: 'session',
   region: 'knee',
   all: [{ measure: 'pain.lower-limb', comparator: '>=', threshold: 1, unit: '{score}' }],
-  finding: 'Pain of {value} in a test of the leg.',
+  finding: 'Pain {value} in a test of the leg.',
   intervention: 'Stop that test, write down site and side, do not load it, and arrange for it to be seen.',
   retest: null,
   loads: [],

@@ -7,7 +7,7 @@ export const painInTrunkTest = {
   phase: 'session',
   region: 'lumbosacral',
   all: [{ measure: 'pain.trunk', comparator: '>=', threshold: 1, unit: '{score}' }],
-  finding: 'Pain of {value} in a test of the trunk.',
+  finding: 'Pain {value} in a test of the trunk.',
   intervention: 'Stop that test, write down site and side, do not load it, and arrange for it to be seen.',
   retest: null,
   loads: [],

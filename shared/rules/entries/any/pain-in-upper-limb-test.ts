@@ -7,7 +7,7 @@ export const painInUpperLimbTest = {
   phase: 'session',
   region: 'shoulder',
   all: [{ measure: 'pain.upper-limb', comparator: '>=', threshold: 1, unit: '{score}' }],
-  finding: 'Pain of {value} in a test of the arm or shoulder.',
+  finding: 'Pain {value} in a test of the arm or shoulder.',
   intervention: 'Stop that test, write down site and side, do not load it, and arrange for it to be seen.',
   retest: null,
   loads: [],

@@ -7,7 +7,7 @@ export const painInWholeBodyTest = {
   phase: 'session',
   region: 'whole-body',
   all: [{ measure: 'pain.whole-body', comparator: '>=', threshold: 1, unit: '{score}' }],
-  finding: 'Pain of {value} in a test of the whole body.',
+  finding: 'Pain {value} in a test of the whole body.',
   intervention: 'Stop that test, write down site and side, do not load it, and arrange for it to be seen.',
   retest: null,
   loads: [],

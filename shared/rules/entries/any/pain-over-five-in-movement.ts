@@ -7,7 +7,7 @@ export const painOverFiveInMovement = {
   phase: 'session',
   region: 'whole-body',
   all: [{ measure: 'pain.nrs', comparator: '>', threshold: 5, unit: '{score}' }],
-  finding: 'Pain of {value} during the movement.',
+  finding: 'Pain {value} during the movement.',
   intervention: 'Stop the movement today and arrange for it to be seen before the next loaded session.',
   retest: null,
   loads: [],

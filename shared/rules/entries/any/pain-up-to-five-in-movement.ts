@@ -7,7 +7,7 @@ export const painUpToFiveInMovement = {
   phase: 'session',
   region: 'whole-body',
   all: [{ measure: 'pain.nrs', comparator: 'between', threshold: [1, 5], unit: '{score}' }],
-  finding: 'Pain of {value} during the movement.',
+  finding: 'Pain {value} during the movement.',
   intervention: 'Find out where it hurts, lower the load today, and have it looked at if it comes back or rises.',
   retest: null,
   loads: [],

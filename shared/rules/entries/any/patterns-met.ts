@@ -16,7 +16,7 @@ export const patternsMet = {
   retest: null,
   loads: [],
   effects: [],
-  sources: ['bahr2016'],
+  sources: ['bahr2016', 'convention'],
   evidence: 'expert',
   basis: 'convention',
   defersTo: ['a qualified coach, within scope'],

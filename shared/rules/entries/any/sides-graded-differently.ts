@@ -25,7 +25,7 @@ export const sidesGradedDifferently = {
       unsafeFor: [],
     },
   ],
-  sources: ['bahr2016', 'bishop2018'],
+  sources: ['bahr2016', 'bishop2018', 'convention'],
   evidence: 'expert',
   basis: 'convention',
   defersTo: ['a qualified coach, within scope'],

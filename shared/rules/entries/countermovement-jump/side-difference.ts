@@ -13,7 +13,7 @@ export const sideDifference = {
   retest: { measure: 'force.asymmetry', afterDays: 14 },
   loads: ['leg-strength', 'practice'],
   effects: [],
-  sources: ['bishop2018'],
+  sources: ['bishop2018', 'convention'],
   evidence: 'limited',
   basis: 'convention',
   defersTo: ['a qualified coach, within scope', 'a physiotherapist or athletic trainer'],

@@ -1,0 +1,204 @@
+import { conditionEntry, CONDITION_ENTRIES } from '../knowledge/conditions/index.ts';
+import type { Measure } from '../knowledge/measure.ts';
+import { measureById } from '../knowledge/measures/index.ts';
+import type { Movement } from '../knowledge/movement.ts';
+import { MOVEMENTS } from '../knowledge/movements/index.ts';
+import { NEVER_PRAISED } from '../knowledge/neverPraised.ts';
+import { regionsTouch } from '../knowledge/regions.ts';
+import { CONDITIONS, REGIONS } from '../model/injury.ts';
+import { GRADES } from '../model/screening.ts';
+import { isUnit, UNITS } from '../units.ts';
+import { doOverlap, spansOf } from './checks/span.ts';
+import type { Rule, Test } from './rule.ts';
+
+export interface RuleProblem {
+  /** Id of the rule, or of the movement and phase that lacks one. */
+  readonly about: string;
+  readonly problem: string;
+}
+
+/** Longest wording, in characters: what one line of a phone, two of a page and a margin hold. */
+export const LONGEST = { finding: 160, intervention: 280, change: 280 } as const;
+const PHASES_OF_ANY = ['session', 'profile'];
+const SLOTS = ['{value}', '{threshold}', '{side}'];
+
+/** Everything that must not be in a set of rules. Empty: they may be used. Says for each what is wrong, in words. */
+export function checkRules(rules: readonly Rule[], movements: readonly Movement[] = MOVEMENTS): RuleProblem[] {
+  return [
+    ...duplicates(rules),
+    ...rules.flatMap((rule) => {
+      const about = (problem: string): RuleProblem => ({ about: rule.id, problem });
+      return [
+        ...place(rule, movements),
+        ...tests(rule),
+        ...wording(rule),
+        ...sources(rule),
+        ...effects(rule),
+        ...praise(rule),
+      ].map(about);
+    }),
+    ...contradictions(rules),
+    ...uncovered(rules, movements),
+  ];
+}
+
+function duplicates(rules: readonly Rule[]): RuleProblem[] {
+  const seen = new Set<string>();
+  return rules.flatMap(({ id }) => {
+    if (seen.has(id)) return [{ about: id, problem: 'the id is used twice' }];
+    seen.add(id);
+    return [];
+  });
+}
+
+function place(rule: Rule, movements: readonly Movement[]): string[] {
+  const problems = (REGIONS as readonly string[]).includes(rule.region) ? [] : [`there is no region "${rule.region}"`];
+  if (rule.movement === 'any') {
+    return PHASES_OF_ANY.includes(rule.phase) ? problems : [...problems, `any movement has no phase "${rule.phase}"`];
+  }
+  const movement = movements.find((one) => one.id === rule.movement);
+  if (movement === undefined) return [...problems, `there is no movement "${rule.movement}"`];
+  const isKnown = rule.phase === 'whole' || movement.phases.some((phase) => phase.id === rule.phase);
+  return isKnown ? problems : [...problems, `${movement.label} has no phase "${rule.phase}"`];
+}
+
+function tests(rule: Rule): string[] {
+  if (rule.all.length === 0) return ['it has no test'];
+  const problems = rule.all.flatMap((test) => {
+    const measure = measureById(test.measure);
+    return measure === null ? [`there is no measure "${test.measure}"`] : testAgainst(test, measure);
+  });
+  if (rule.retest === null) return problems;
+  if (measureById(rule.retest.measure) === null)
+    problems.push(`there is no measure "${rule.retest.measure}" to test again`);
+  if (!(rule.retest.afterDays >= 1)) problems.push('the re-test is not at least a day away');
+  return problems;
+}
+
+function testAgainst({ measure: id, comparator, threshold, unit }: Test, measure: Measure): string[] {
+  if (measure.unit === null) {
+    if (unit !== null || comparator !== 'is')
+      return [`${id} is a ${measure.kind}: it is compared with "is" and has no unit`];
+    const fits =
+      measure.kind === 'flag' ? typeof threshold === 'boolean' : (GRADES as readonly unknown[]).includes(threshold);
+    return fits ? [] : [`${id} is a ${measure.kind}, which "${String(threshold)}" is not`];
+  }
+  if (unit === null || !isUnit(unit) || UNITS[unit].dimension !== UNITS[measure.unit].dimension) {
+    return [`${id} is measured in ${measure.unit}, its threshold in ${unit ?? 'no unit'}`];
+  }
+  const isRange = Array.isArray(threshold);
+  if (typeof threshold === 'boolean' || typeof threshold === 'string')
+    return [`${id} needs a number to be held against`];
+  if ((comparator === 'between' || comparator === 'outside') !== isRange) {
+    return [`${id}: "${comparator}" ${isRange ? 'takes one limit' : 'takes two limits'}`];
+  }
+  const numbers = typeof threshold === 'number' ? [threshold] : Object.values<number>(threshold);
+  if (!numbers.every(Number.isFinite)) return [`${id}: a limit is not a number`];
+  const [low = 0, high = 0] = numbers;
+  return isRange && low > high ? [`${id}: the range is the wrong way round`] : [];
+}
+
+function wording(rule: Rule): string[] {
+  const problems: string[] = [];
+  const texts: readonly (readonly [keyof typeof LONGEST, string])[] = [
+    ['finding', rule.finding],
+    ['intervention', rule.intervention],
+    ...rule.effects.map((effect) => ['change', effect.change] as const),
+  ];
+  for (const [kind, text] of texts) {
+    if (text.length > LONGEST[kind]) problems.push(`the ${kind} is longer than ${LONGEST[kind]} characters`);
+    if (text.includes('!')) problems.push(`the ${kind} has an exclamation mark`);
+    for (const slot of text.match(/\{[^}]*\}/g) ?? []) {
+      if (!SLOTS.includes(slot)) problems.push(`the ${kind} has an unknown slot ${slot}`);
+    }
+  }
+  if (rule.finding.trim() === '') problems.push('it says nothing');
+  const isConfirmation = rule.kind === 'confirmation';
+  if (isConfirmation && rule.intervention !== '') problems.push('a confirmation suggests nothing');
+  if (!isConfirmation && rule.intervention.trim() === '') problems.push(`a ${rule.kind} must say what to do`);
+  if (rule.defersTo.length === 0) problems.push('it does not say who decides');
+  return problems;
+}
+
+function sources(rule: Rule): string[] {
+  if (rule.sources.length === 0) return ['it has no source'];
+  const has = (status: string): boolean => rule.sources.some((source) => source.status === status);
+  if (rule.basis === 'convention' && !has('convention')) return ['a convention must be named as one among its sources'];
+  if (rule.basis === 'published' && !has('published')) return ['its basis is called published, and no source is'];
+  return [];
+}
+
+/** Interventions and monitors load a region: every condition this reaches must have its say, if only to keep. */
+function effects(rule: Rule): string[] {
+  const problems = rule.effects.flatMap(({ condition, effect, change, unsafeFor }) => {
+    const unknown = [condition, ...unsafeFor].filter((one) => !(CONDITIONS as readonly string[]).includes(one));
+    if (unknown.length > 0) return unknown.map((one) => `there is no condition "${one}"`);
+    if ((effect === 'keep') !== (change === ''))
+      return [`${condition}: ${effect} ${change === '' ? 'needs a wording' : 'changes nothing'}`];
+    return unsafeFor.includes(condition) ? [`${condition}: its own change is called unsafe for it`] : [];
+  });
+  const twice = rule.effects.filter(
+    (one, i) => rule.effects.findIndex((other) => other.condition === one.condition) < i,
+  );
+  problems.push(...twice.map(({ condition }) => `${condition} has two effects`));
+  if (rule.kind !== 'intervention' && rule.kind !== 'monitor') return problems;
+  const reached = CONDITION_ENTRIES.filter(
+    (entry) => entry.id !== 'other' && entry.regions.some((region) => regionsTouch(region, rule.region)),
+  );
+  const silent = reached.filter((entry) => !rule.effects.some((effect) => effect.condition === entry.id));
+  return [...problems, ...silent.map((entry) => `it says nothing for ${conditionEntry(entry.id).label}`)];
+}
+
+function praise(rule: Rule): string[] {
+  if (rule.kind !== 'confirmation') return [];
+  return NEVER_PRAISED.filter(({ test }) =>
+    rule.all.some((own) => own.measure === test.measure && meet(own, test)),
+  ).map(({ because }) => `it confirms ${because}`);
+}
+
+function meet(a: Test, b: Test): boolean {
+  return spansOf(a).some((one) => spansOf(b).some((other) => doOverlap(one, other)));
+}
+
+/** A confirmation and an intervention of one place that both hold for the same reading. */
+function contradictions(rules: readonly Rule[]): RuleProblem[] {
+  const alone = rules.filter((rule) => rule.all.length === 1 && rule.supersededBy === null);
+  const confirmations = alone.filter((rule) => rule.kind === 'confirmation');
+  const others = alone.filter((rule) => rule.kind === 'intervention');
+  return confirmations.flatMap((rule) =>
+    others
+      .filter((other) => isSamePlace(rule, other) && agreeOnMeasure(rule, other))
+      .map((other) => ({ about: rule.id, problem: `it confirms what ${other.id} would change` })),
+  );
+}
+
+function isSamePlace(a: Rule, b: Rule): boolean {
+  return a.movement === b.movement && a.phase === b.phase;
+}
+
+function agreeOnMeasure(a: Rule, b: Rule): boolean {
+  const [one, other] = [a.all[0], b.all[0]];
+  if (one === undefined || other === undefined || one.measure !== other.measure) return false;
+  if (one.unit === null || other.unit === null) return one.threshold === other.threshold;
+  const sexSpecific = (test: Test): boolean => typeof test.threshold === 'object' && 'female' in test.threshold;
+  if (!sexSpecific(one) || !sexSpecific(other)) return meet(one, other);
+  return (['female', 'male'] as const).some((sex) => meet(forSex(one, sex), forSex(other, sex)));
+}
+
+function forSex(test: Test, sex: 'female' | 'male'): Test {
+  const { threshold } = test;
+  return typeof threshold === 'object' && 'female' in threshold ? { ...test, threshold: threshold[sex] } : test;
+}
+
+function uncovered(rules: readonly Rule[], movements: readonly Movement[]): RuleProblem[] {
+  return movements.flatMap((movement) =>
+    movement.phases.flatMap((phase) =>
+      (['intervention', 'confirmation'] as const)
+        .filter(
+          (kind) =>
+            !rules.some((rule) => rule.movement === movement.id && rule.phase === phase.id && rule.kind === kind),
+        )
+        .map((kind) => ({ about: `${movement.id}/${phase.id}`, problem: `the phase has no ${kind}` })),
+    ),
+  );
+}
