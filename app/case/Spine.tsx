@@ -11,7 +11,7 @@ export function Spine({ section: here }: { section: SectionId }) {
   const { file, assessment } = useCase();
   const { id: caseId, number, purpose, openedOn, isInvented, archivedOn } = file.case;
   return (
-    <header className="spine">
+    <nav className="spine" aria-label="Sections">
       <h1 className="spine-name">{file.athlete.name.trim() === '' ? 'Athlete not named yet' : file.athlete.name}</h1>
       <p className="quiet">
         {number}, {PURPOSE_WORDS[purpose].label.toLowerCase()}
@@ -20,27 +20,25 @@ export function Spine({ section: here }: { section: SectionId }) {
       </p>
       {isInvented && <p className="spine-notice">Invented data. Not a real person.</p>}
       {archivedOn !== null && <p className="spine-notice">Archived {formatDate(archivedOn)}.</p>}
-      <nav aria-label="Sections">
-        <ol className="spine-sections">
-          {SECTIONS.map((section, index) => {
-            const state = assessment.sections.find((one) => one.section === section);
-            return (
-              <li key={section}>
-                <a
-                  className="spine-section"
-                  href={hrefOf({ screen: 'case', caseId, section })}
-                  aria-current={section === here ? 'page' : undefined}
-                  title={chordWords(index + 1)}
-                >
-                  <span className="spine-title">{SECTION_TITLES[section]}</span>
-                  {state !== undefined && <span className={markOf(state)}>{state.words}</span>}
-                </a>
-              </li>
-            );
-          })}
-        </ol>
-      </nav>
-    </header>
+      <ol className="spine-sections">
+        {SECTIONS.map((section, index) => {
+          const state = assessment.sections.find((one) => one.section === section);
+          return (
+            <li key={section}>
+              <a
+                className="spine-section"
+                href={hrefOf({ screen: 'case', caseId, section })}
+                aria-current={section === here ? 'page' : undefined}
+                title={chordWords(index + 1)}
+              >
+                <span className="spine-title">{SECTION_TITLES[section]}</span>
+                {state !== undefined && <span className={markOf(state)}>{state.words}</span>}
+              </a>
+            </li>
+          );
+        })}
+      </ol>
+    </nav>
   );
 }
 

@@ -14,12 +14,12 @@ export function Dialog({ title, onClose, children }: { title: string; onClose: (
   }, []);
   return (
     <dialog ref={dialog} className="dialog" aria-labelledby={id} onClose={onClose}>
-      <header className="dialog-head">
+      <div className="dialog-head">
         <h2 id={id}>{title}</h2>
         <Button look="quiet" onClick={() => dialog.current?.close()}>
           Close
         </Button>
-      </header>
+      </div>
       {children}
     </dialog>
   );

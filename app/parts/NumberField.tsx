@@ -47,7 +47,7 @@ export function NumberField(props: NumberFieldProps) {
       >
         {entry.map((unit) => (
           <option key={unit} value={unit}>
-            {unit === 'ft and in' ? 'ft and in' : UNITS[unit].label}
+            {unit === 'ft and in' ? 'ft, in' : UNITS[unit].label}
           </option>
         ))}
       </select>

@@ -131,7 +131,7 @@ function Sport() {
   const field = useFields('athlete', useCase().file.athlete);
   return (
     <section aria-labelledby="athlete-sport">
-      <h3 id="athlete-sport">Sport</h3>
+      <h3 id="athlete-sport">Sport and goals</h3>
       <div className="form">
         <TextField label="Sport" {...field('sport')} />
         <TextField label="Position or event" {...field('position')} />
