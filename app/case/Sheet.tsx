@@ -1,11 +1,12 @@
 import { type ComponentType, lazy, type LazyExoticComponent, Suspense, useEffect, useRef } from 'react';
-import type { SectionId } from '../../shared/assess/assessment.ts';
+import type { Assessment, SectionId } from '../../shared/assess/assessment.ts';
+import { Button } from '../parts/Button.tsx';
 import { Words } from '../parts/Words.tsx';
 import { ErrorBoundary } from '../workbench/ErrorBoundary.tsx';
 import { AthleteSection } from './athlete/AthleteSection.tsx';
 import { InjuriesSection } from './injuries/InjuriesSection.tsx';
 import { SECTION_TITLES } from './sectionTitles.ts';
-import { useSelect } from './selection.ts';
+import { type Selection, useSelect } from './selection.ts';
 import { useCase } from './useCase.ts';
 
 /** Sections with plots come with the plotting library, so they load when first opened. */
@@ -18,6 +19,11 @@ const CONTENT: Readonly<Record<SectionId, ComponentType | LazyExoticComponent<Co
   findings: lazy(async () => ({ default: (await import('./findings/FindingsSection.tsx')).FindingsSection })),
   report: lazy(async () => ({ default: (await import('./report/ReportSection.tsx')).ReportSection })),
 };
+
+/** A notice speaks of a fact where it can name one, otherwise of the finding itself. */
+function selectionOf(about: string, { facts }: Assessment): Selection {
+  return { kind: facts.some(({ key }) => key === about) ? 'fact' : 'finding', key: about };
+}
 
 /** The section at hand, laid out like the page it will become. */
 export function Sheet({ section }: { section: SectionId }) {
@@ -43,10 +49,14 @@ export function Sheet({ section }: { section: SectionId }) {
       <article className="sheet-page">
         {assessment.stops.length > 0 && (
           <section className="sheet-stops" aria-label="Stop and be seen">
-            <Words weight="stop">Stop and be seen</Words>
             <ul>
               {assessment.stops.map(({ words, about }) => (
-                <li key={`${about} ${words}`}>{words}</li>
+                <li key={`${about} ${words}`}>
+                  <Words weight="stop">{words}</Words>{' '}
+                  <Button look="quiet" onClick={() => select(selectionOf(about, assessment))}>
+                    What stands behind it
+                  </Button>
+                </li>
               ))}
             </ul>
           </section>

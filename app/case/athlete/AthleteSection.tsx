@@ -1,4 +1,5 @@
 import { PURPOSES } from '../../../shared/model/case.ts';
+import { missingOfAthlete } from '../../../shared/assess/sectionStates.ts';
 import { REFERENCE_SEXES } from '../../../shared/model/athlete.ts';
 import { plausibleRangeSi } from '../../../shared/knowledge/measures/index.ts';
 import type { Source } from '../../../shared/quantity.ts';
@@ -38,11 +39,13 @@ const SIDES = [
 ] as const;
 
 function Who() {
-  const { athlete } = useCase().file;
+  const { file } = useCase();
+  const { athlete } = file;
   const field = useFields('athlete', athlete);
+  const missing = missingOfAthlete(file);
   return (
     <section aria-label="Who" className="form">
-      <TextField label="Name or pseudonym" {...field('name')} />
+      <TextField label="Name or pseudonym" isNeeded={missing.includes('name')} {...field('name')} />
       <ChoiceField
         label="This name is"
         choices={[
@@ -55,6 +58,7 @@ function Who() {
       />
       <DateField
         label="Date of birth"
+        isNeeded={missing.includes('date of birth')}
         latest={today()}
         hint="Reference values for adults are not used under 16."
         {...field('birthDate')}
@@ -62,6 +66,7 @@ function Who() {
       <div className="wide">
         <ChoiceField
           label="Reference values to use"
+          isNeeded={missing.includes('reference values')}
           empty="Not given yet"
           choices={REFERENCE_SEXES.map((value) => ({ value, label: SEX_WORDS[value] }))}
           {...field('referenceSex')}
@@ -78,7 +83,9 @@ function usual(measure: string) {
 }
 
 function Body() {
-  const { athlete } = useCase().file;
+  const { file } = useCase();
+  const { athlete } = file;
+  const missing = missingOfAthlete(file);
   const field = useFields('athlete', athlete);
   return (
     <section aria-labelledby="athlete-body">
@@ -86,6 +93,7 @@ function Body() {
       <div className="form">
         <NumberField
           label="Body mass"
+          isNeeded={missing.includes('body mass')}
           unit="kg"
           entry={['kg', '[lb_av]']}
           possible={[0, 400]}
@@ -104,6 +112,7 @@ function Body() {
         <DateField label="Weighed on" latest={today()} {...field('massOn')} />
         <NumberField
           label="Stature"
+          isNeeded={missing.includes('stature')}
           unit="m"
           entry={['cm', 'm', 'ft and in']}
           possible={[0, 2.8]}
@@ -120,7 +129,13 @@ function Body() {
         />
         <DateField label="Measured on" latest={today()} {...field('statureOn')} />
         <div className="wide">
-          <ChoiceField label="Dominant side" empty="Not given yet" choices={SIDES} {...field('dominantSide')} />
+          <ChoiceField
+            label="Dominant side"
+            isNeeded={missing.includes('dominant side')}
+            empty="Not given yet"
+            choices={SIDES}
+            {...field('dominantSide')}
+          />
         </div>
       </div>
     </section>
@@ -145,7 +160,8 @@ function Sport() {
 }
 
 function Consent() {
-  const field = useFields('athlete', useCase().file.athlete);
+  const { file } = useCase();
+  const field = useFields('athlete', file.athlete);
   return (
     <section aria-labelledby="athlete-consent">
       <h3 id="athlete-consent">Consent</h3>
@@ -157,7 +173,12 @@ function Consent() {
             {...field('consentFor')}
           />
         </div>
-        <DateField label="Agreed on" latest={today()} {...field('consentOn')} />
+        <DateField
+          label="Agreed on"
+          isNeeded={missingOfAthlete(file).includes('consent')}
+          latest={today()}
+          {...field('consentOn')}
+        />
         <YesNoField label="Pictures and film may be used" {...field('consentToImages')} />
       </div>
     </section>
@@ -165,7 +186,8 @@ function Consent() {
 }
 
 function RedFlags() {
-  const { athlete } = useCase().file;
+  const { file } = useCase();
+  const { athlete } = file;
   const field = useFields('athlete', athlete);
   return (
     <section aria-labelledby="athlete-flags">
@@ -173,6 +195,7 @@ function RedFlags() {
       <div className="form">
         <YesNoField
           label="Any red flag for taking part"
+          isNeeded={missingOfAthlete(file).includes('red flags')}
           hint="Your own summary: chest pain, fainting, breathlessness out of proportion, a recent head injury, and the like."
           {...field('hasRedFlags')}
         />
