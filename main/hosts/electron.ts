@@ -30,12 +30,9 @@ async function start(): Promise<void> {
   const isDemo = options['demo'] === true;
   const named = typeof options['folder'] === 'string' ? options['folder'] : undefined;
   const folder = storeFolder({ folder: named, demo: isDemo });
-  let service: Service;
-  try {
-    service = isDemo ? await openDemoStore(folder, 'electron') : await openService({ folder, host: 'electron' });
-  } catch (thrown) {
-    return fail(thrown);
-  }
+  const { service, landing } = isDemo
+    ? await openDemoStore(folder, 'electron')
+    : { service: await openService({ folder, host: 'electron' }), landing: '/' };
   const web = createWeb({
     rendererFolder: path.join(import.meta.dirname, '../renderer'),
     mediaFile: (sha256) => service.mediaFile(sha256),
@@ -43,7 +40,7 @@ async function start(): Promise<void> {
   protocol.handle('app', (request) => (isOurs(request.url) ? web(request) : new Response('No.', { status: 404 })));
   serveContract(service);
   if (app.isPackaged) Menu.setApplicationMenu(null);
-  openWindow(service);
+  openWindow(service, landing);
 
   app.on('window-all-closed', () => app.quit());
   app.once('will-quit', (event) => {
@@ -93,7 +90,7 @@ function serveContract(service: Service): void {
   }
 }
 
-function openWindow(service: Service): void {
+function openWindow(service: Service, landing: string): void {
   const window = new BrowserWindow({
     width: 1360,
     height: 900,
@@ -122,5 +119,5 @@ function openWindow(service: Service): void {
     if (window.isMinimized()) window.restore();
     window.focus();
   });
-  void window.loadURL(`${ORIGIN}/`);
+  void window.loadURL(`${ORIGIN}${landing}`);
 }

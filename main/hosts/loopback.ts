@@ -26,7 +26,7 @@ const { values: options } = parseArgs({
 });
 
 const folder = storeFolder(options);
-const service = await open();
+const { service, landing } = await open();
 const web = createWeb({
   rendererFolder: path.resolve(import.meta.dirname, '../../out/renderer'),
   mediaFile: (sha256) => service.mediaFile(sha256),
@@ -37,7 +37,7 @@ let isStopping = false;
 
 for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.on(signal, () => void stop());
 
-const ticket = loopback.issueTicket();
+const ticket = loopback.issueTicket(landing);
 if (options.json === true) {
   console.log(JSON.stringify({ ready: true, url: ticket.url, origin: loopback.origin }));
   process.stdin.resume().on('close', () => void stop());
@@ -45,11 +45,10 @@ if (options.json === true) {
 if (options['no-open'] !== true) openWindow(ticket);
 else if (options.json !== true) sayAddress(ticket);
 
-async function open(): Promise<Service> {
+async function open(): Promise<{ service: Service; landing: string }> {
   try {
-    return options.demo === true
-      ? await openDemoStore(folder, 'loopback')
-      : await openService({ folder, host: 'loopback' });
+    if (options.demo === true) return await openDemoStore(folder, 'loopback');
+    return { service: await openService({ folder, host: 'loopback' }), landing: '/' };
   } catch (thrown) {
     console.error(toFailure(thrown).message);
     return process.exit(4);
@@ -94,7 +93,7 @@ function openWindow(ticket: Ticket): void {
     if (isSpent) return void stop();
     fs.rmSync(launch, { force: true });
     console.log(`The browser window could not be opened (${how}).`);
-    sayAddress(loopback.issueTicket());
+    sayAddress(loopback.issueTicket(landing));
   };
   window.on('error', (error) => onEnd(error.message));
   window.on('exit', (code) => {

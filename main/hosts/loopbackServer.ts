@@ -21,7 +21,8 @@ export interface Ticket {
 
 export interface Loopback {
   readonly origin: string;
-  issueTicket(): Ticket;
+  /** @param landing where in the workbench the ticket leads: `/`, `/#/case/…` */
+  issueTicket(landing?: string): Ticket;
   close(): Promise<void>;
 }
 
@@ -32,7 +33,10 @@ export interface Loopback {
  */
 export async function startLoopback(service: Service, web: Web): Promise<Loopback> {
   const session = randomBytes(32).toString('base64url');
-  const tickets = new Map<string, { readonly expiresAt: number; readonly spend: () => void }>();
+  const tickets = new Map<
+    string,
+    { readonly expiresAt: number; readonly landing: string; readonly spend: () => void }
+  >();
 
   const server = http.createServer(
     { maxHeaderSize: 16 * 1024, requestTimeout: 60_000, headersTimeout: 10_000, keepAliveTimeout: 60_000 },
@@ -94,7 +98,7 @@ export async function startLoopback(service: Service, web: Web): Promise<Loopbac
     }
     tickets.delete(found[0]);
     found[1].spend();
-    answer(response, 200, movePage('/'), {
+    answer(response, 200, movePage(found[1].landing), {
       'content-type': 'text/html; charset=utf-8',
       'set-cookie': `${cookieName}=${session}; Secure; HttpOnly; SameSite=Strict; Path=/`,
     });
@@ -154,10 +158,10 @@ export async function startLoopback(service: Service, web: Web): Promise<Loopbac
 
   return {
     origin,
-    issueTicket() {
+    issueTicket(landing = '/') {
       const ticket = randomBytes(32).toString('base64url');
       const { promise, resolve } = Promise.withResolvers<void>();
-      tickets.set(ticket, { expiresAt: Date.now() + TICKET_LIFE_MS, spend: resolve });
+      tickets.set(ticket, { expiresAt: Date.now() + TICKET_LIFE_MS, landing, spend: resolve });
       return { url: `${origin}/enter?ticket=${ticket}`, spent: promise };
     },
     async close() {

@@ -50,7 +50,7 @@ vi.mock('../../../main/service.ts', () => ({
     return opened.refusal === null ? Promise.resolve(fake.service) : Promise.reject(opened.refusal);
   },
 }));
-vi.mock('../../../main/demo/demoStore.ts', () => ({ openDemoStore: () => Promise.resolve(fake.service) }));
+vi.mock('../../../main/demo/demoStore.ts', () => ({ openDemoStore: () => Promise.reject(new Error('not asked for')) }));
 
 vi.mock('electron', async () => {
   const { EventEmitter } = await import('node:events');
