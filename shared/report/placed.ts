@@ -41,20 +41,19 @@ function shiftPath(d: string, dx: number, dy: number): string {
   return d.replace(NUMBER, (n) => String(Number((Number(n) + (i++ % 2 === 0 ? dx : dy)).toFixed(3))));
 }
 
-/** Neighbours with one id become one element: the lines of a paragraph, the rows of a table. */
-export function mergeNeighbours(elements: readonly Placed[]): Placed[] {
-  const merged: Placed[] = [];
+/** Siblings with one id become one element, where the first stood: the lines of a paragraph, of a cell, the rows of a table. */
+export function mergeSame(elements: readonly Placed[]): Placed[] {
+  const merged = new Map<string, { readonly first: Placed; marks: Mark[]; children: Placed[] }>();
   for (const next of elements) {
-    const last = merged.at(-1);
-    if (last !== undefined && last.id === next.id) {
-      merged[merged.length - 1] = {
-        ...last,
-        marks: [...last.marks, ...next.marks],
-        children: [...last.children, ...next.children],
-      };
-    } else merged.push(next);
+    const known = merged.get(next.id);
+    if (known === undefined) {
+      merged.set(next.id, { first: next, marks: [...next.marks], children: [...next.children] });
+    } else {
+      known.marks.push(...next.marks);
+      known.children.push(...next.children);
+    }
   }
-  return merged.map((one) => ({ ...one, children: mergeNeighbours(one.children) }));
+  return [...merged.values()].map(({ first, marks, children }) => ({ ...first, marks, children: mergeSame(children) }));
 }
 
 /** All marks of an element and of what it holds. */
@@ -69,7 +68,7 @@ export interface Bounds {
   readonly bottom: number;
 }
 
-/** The box around everything an element draws. Text counts from its size above the baseline to a quarter of it below. */
+/** The box around everything an element draws. Text counts from 0.8 of its size above the baseline to 0.25 below. */
 export function boundsOf(placed: Placed): Bounds {
   const boxes = marksOf(placed).map(boundsOfMark);
   return {
@@ -85,7 +84,7 @@ export function boundsOfMark(mark: Mark): Bounds {
     case 'text':
       return {
         left: mark.x,
-        top: mark.baseline - mark.size,
+        top: mark.baseline - mark.size * 0.8,
         right: mark.x + mark.width,
         bottom: mark.baseline + mark.size / 4,
       };

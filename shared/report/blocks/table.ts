@@ -1,6 +1,6 @@
 import type { FontMetrics } from '../metrics.ts';
 import type { Mark, Placed } from '../page.ts';
-import { element, mergeNeighbours, shiftMark, shiftPlaced } from '../placed.ts';
+import { element, mergeSame, shiftMark, shiftPlaced } from '../placed.ts';
 import { plain, type Runs } from '../runs.ts';
 import { STYLES, type TypeStyle } from '../sheet.ts';
 import { breakLines, type Line, widestWord, widthOf } from '../steps/breakLines.ts';
@@ -66,7 +66,7 @@ export function layTable(block: Table, { width, metrics, id }: Setting): Strip[]
     headContent.push(...one.content.map((placed) => shiftPlaced(placed, 0, top)));
     top += one.height;
   }
-  const head = { id, height: top, content: mergeNeighbours(headContent) };
+  const head = { id, height: top, content: mergeSame(headContent) };
   const body = block.rows.flatMap((row, r) => {
     const strips = rowStrips(row, block, widths, STYLES.cell, `${id}.r${r}`, metrics, 'body');
     const kept = keepTogether(strips, KEEP_ROW_UP_TO);

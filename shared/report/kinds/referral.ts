@@ -34,6 +34,7 @@ export function composeReferral(writing: Writing): Composition {
       heading(1, `Referral letter: ${athlete.name}`),
       paragraph(quiet(`${born} · case ${record.number} · ${formatDate(createdAt)}`)),
       ...(record.isInvented ? [paragraph(strong('Invented data. No real person is described on these pages.'))] : []),
+      ...(missing.length === 0 ? [] : [beside('Draft: still missing', [paragraph(missing.join(' '))])]),
       beside('To', [paragraph(record.addressee === '' ? 'Addressee not recorded.' : record.addressee)]),
       beside('Urgency', [
         paragraph(
@@ -96,7 +97,6 @@ export function composeReferral(writing: Writing): Composition {
       ]),
       beside('From', [paragraph(record.practitioner === '' ? 'Practitioner not recorded.' : record.practitioner)]),
       signatureBox,
-      ...(missing.length === 0 ? [] : [beside('Missing before it can be final', [list(missing)])]),
       ...screening(writing),
       ...jumps(writing),
       ...notAssessed(writing),

@@ -1,6 +1,6 @@
 import type { Strip } from '../blocks/block.ts';
 import type { FontMetrics } from '../metrics.ts';
-import { element, marksOf, mergeNeighbours, shiftPlaced } from '../placed.ts';
+import { element, marksOf, mergeSame, shiftPlaced } from '../placed.ts';
 import type { Page, Placed } from '../page.ts';
 import type { Sheet } from '../sheet.ts';
 import type { PagePlan } from './paginate.ts';
@@ -29,7 +29,7 @@ export function place(
       width: sheet.width,
       height: sheet.height,
       // Furniture lies under the content: it is drawn first.
-      content: [...furniture(number, plans.length, metrics), ...mergeNeighbours(body)],
+      content: [...furniture(number, plans.length, metrics), ...mergeSame(body)],
     };
   });
 }
