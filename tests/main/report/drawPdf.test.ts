@@ -1,0 +1,138 @@
+import { execFileSync, spawnSync } from 'node:child_process';
+import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { beforeAll, describe, expect, test } from 'vitest';
+import { drawPdf } from '../../../main/report/drawPdf.ts';
+import { loadFontMetrics } from '../../../main/report/fontMetrics.ts';
+import { movementById } from '../../../shared/knowledge/movements/index.ts';
+import { placeReport, type ReportKind } from '../../../shared/report/compose.ts';
+import { SAMPLE_CREATED_AT, SAMPLE_SHA256, sampleAssessment, sampleCase } from '../../support/sampleCase.ts';
+
+const metrics = loadFontMetrics();
+const folder = mkdtempSync(join(tmpdir(), 'caseframe-report-'));
+const has = (tool: string): boolean => spawnSync(tool, ['-v']).error === undefined;
+const run = (tool: string, ...args: string[]): string => execFileSync(tool, args, { encoding: 'utf8' });
+const pathOf = (kind: ReportKind): string => join(folder, `${kind}.pdf`);
+
+beforeAll(async () => {
+  for (const kind of ['client', 'study', 'referral'] as const) {
+    const report = placeReport({
+      file: sampleCase(),
+      assessment: sampleAssessment(),
+      kind,
+      paper: 'a4',
+      metrics,
+      createdAt: SAMPLE_CREATED_AT,
+      caseSha256: SAMPLE_SHA256,
+    });
+    writeFileSync(pathOf(kind), await drawPdf(report));
+  }
+});
+
+describe.skipIf(!has('qpdf'))('qpdf, a general-purpose library', () => {
+  test.each(['client', 'study', 'referral'] as const)('finds no fault in the %s report', (kind) => {
+    expect(run('qpdf', '--check', pathOf(kind))).toContain('No syntax or stream encoding errors');
+  });
+
+  test('ISO 32000-1, 14.7 and 14.9.2: the file is tagged, names its language and shows its title', () => {
+    const json = JSON.parse(run('qpdf', '--json', '--json-key=qpdf', pathOf('client'))) as {
+      qpdf: [unknown, Record<string, { value?: unknown }>];
+    };
+    const values = Object.values(json.qpdf[1]).map((one) => JSON.stringify(one.value ?? null));
+    const catalog = values.find((value) => value.includes('"/Type":"/Catalog"'));
+    expect(catalog).toContain('"/Lang":"u:en-GB"');
+    expect(catalog).toContain('/StructTreeRoot');
+    expect(catalog).toContain('/Outlines');
+    expect(values.some((value) => value.includes('"/DisplayDocTitle":true'))).toBe(true);
+    expect(values.some((value) => value.includes('"/Marked":true'))).toBe(true);
+  });
+});
+
+describe.skipIf(!has('pdffonts'))('pdffonts', () => {
+  test('every typeface is embedded, subset and mapped to Unicode', () => {
+    const rows = run('pdffonts', pathOf('study')).trim().split('\n').slice(2);
+    expect(rows.length).toBeGreaterThan(3);
+    for (const row of rows) {
+      expect(row).toMatch(/^[A-Z]{6}\+SourceS/);
+      expect(row).toMatch(/yes\s+yes\s+yes/);
+    }
+  });
+});
+
+describe.skipIf(!has('pdftotext'))('pdftotext', () => {
+  const textOf = (kind: ReportKind): string => run('pdftotext', '-layout', pathOf(kind), '-').replace(/\s+/g, ' ');
+
+  test('the client report holds the pseudonym, every phase, what was held back and why, and the cautions', () => {
+    const text = textOf('client');
+    expect(text).toContain('Movement assessment: Tern');
+    expect(text).toContain('Invented data');
+    for (const phase of movementById('handball-jump-throw')?.phases ?? []) expect(text).toContain(phase.label);
+    expect(text).toContain('Held back: what is usually suggested here, because of shoulder instability, posterior');
+    expect(text).toContain('Screening is not diagnosis');
+    expect(text).toContain(SAMPLE_SHA256);
+    expect(text).toContain('Page 1 of');
+  });
+
+  test('law: advice that was withheld reaches no report', () => {
+    for (const kind of ['client', 'study', 'referral'] as const) {
+      const text = textOf(kind);
+      for (const finding of sampleAssessment().findings) {
+        if (finding.withheld !== null) expect(text).not.toContain(finding.withheld.text.slice(0, 24));
+      }
+    }
+  });
+
+  test('the practitioner’s decisions stand: the reworded advice instead of the rule’s, the reason of what was set aside', () => {
+    const text = textOf('client');
+    expect(text).toContain('Split squats with a slow way down');
+    expect(text).not.toContain('Drop landings from a low box');
+    expect(text).toContain('Set aside by the practitioner: The camera stood oblique');
+    expect(text).not.toContain('Run-up drills with a tall last step');
+  });
+
+  test('the letter says draft until a person signs, and what it still lacks', () => {
+    const text = textOf('referral');
+    expect(text).toContain('DRAFT, not signed');
+    expect(text).toContain('Draft: still missing Addressee. Urgency.');
+  });
+
+  test('law: every number with decimals carries a unit, and true minus signs only', () => {
+    const text = textOf('study')
+      .replace(/(Caseframe|kernel|rules) \d+\.\d+\.\d+/g, '')
+      // Volume and issue numbers of the works cited.
+      .replace(/Sources .*? Case-report checklist/g, '');
+    const bare = text.match(/\d\.\d+(?![\d.]*(\s?(±|°|%|cm|mm|m|s|ms|kg|N|Hz|W|to\s\d)))[^\d.].{0,12}/g) ?? [];
+    expect(bare).toEqual([]);
+    expect(text).not.toMatch(/[=\s(]-\d/);
+  });
+});
+
+test('same case, same bytes: two processes with different time zones and locales', () => {
+  const script = fileURLToPath(new URL('../../support/drawSample.ts', import.meta.url));
+  const digest = (env: Record<string, string>): string =>
+    execFileSync(process.execPath, [script, 'client'], { encoding: 'utf8', env: { ...process.env, ...env } });
+  const here = digest({ TZ: 'America/New_York', LANG: 'en_US.UTF-8', LC_ALL: 'en_US.UTF-8' });
+  const there = digest({ TZ: 'Asia/Tokyo', LANG: 'de_DE.UTF-8', LC_ALL: 'de_DE.UTF-8' });
+  expect(here).toMatch(/^[0-9a-f]{64}$/);
+  expect(there).toBe(here);
+});
+
+test('a title with & and < leaves the metadata well formed', async () => {
+  const file = sampleCase();
+  file.athlete.name = 'A & B <c>';
+  const report = placeReport({
+    file,
+    assessment: sampleAssessment(),
+    kind: 'client',
+    paper: 'a4',
+    metrics,
+    createdAt: SAMPLE_CREATED_AT,
+    caseSha256: SAMPLE_SHA256,
+  });
+  const path = join(folder, 'ampersand.pdf');
+  writeFileSync(path, await drawPdf(report));
+  const xmp = /<x:xmpmeta[\s\S]*<\/x:xmpmeta>/.exec(readFileSync(path, 'latin1'))?.[0] ?? '';
+  expect(xmp).toContain('Movement assessment: A &#38; B &#60;c&#62;');
+});
