@@ -80,6 +80,16 @@ import { softLanding as countermovementJumpSoftLanding } from './entries/counter
 import { stiffLanding as countermovementJumpStiffLanding } from './entries/countermovement-jump/stiff-landing.ts';
 import { straightKneeAtContact as countermovementJumpStraightKneeAtContact } from './entries/countermovement-jump/straight-knee-at-contact.ts';
 import { trialsScatter as countermovementJumpTrialsScatter } from './entries/countermovement-jump/trials-scatter.ts';
+import { bendEnough as dropLandingBendEnough } from './entries/drop-landing/bend-enough.ts';
+import { bentKneeAtContact as dropLandingBentKneeAtContact } from './entries/drop-landing/bent-knee-at-contact.ts';
+import { fewerThanFiveErrors as dropLandingFewerThanFiveErrors } from './entries/drop-landing/fewer-than-five-errors.ts';
+import { fiveErrorsOrMore as dropLandingFiveErrorsOrMore } from './entries/drop-landing/five-errors-or-more.ts';
+import { kneeInward as dropLandingKneeInward } from './entries/drop-landing/knee-inward.ts';
+import { kneeOverFoot as dropLandingKneeOverFoot } from './entries/drop-landing/knee-over-foot.ts';
+import { littleBend as dropLandingLittleBend } from './entries/drop-landing/little-bend.ts';
+import { straightKneeAtContact as dropLandingStraightKneeAtContact } from './entries/drop-landing/straight-knee-at-contact.ts';
+import { trunkNotOverFeet as dropLandingTrunkNotOverFeet } from './entries/drop-landing/trunk-not-over-feet.ts';
+import { trunkOverFeet as dropLandingTrunkOverFeet } from './entries/drop-landing/trunk-over-feet.ts';
 import { armAtShoulderHeight as handballJumpThrowArmAtShoulderHeight } from './entries/handball-jump-throw/arm-at-shoulder-height.ts';
 import { armOffShoulderHeight as handballJumpThrowArmOffShoulderHeight } from './entries/handball-jump-throw/arm-off-shoulder-height.ts';
 import { contactQuick as handballJumpThrowContactQuick } from './entries/handball-jump-throw/contact-quick.ts';
@@ -206,6 +216,16 @@ const entries: readonly RuleEntry[] = [
   anyDrillPivotsBeforeClearance,
   anyDrillThrowsBeforeElbowCleared,
   anyDrillImpactSoonAfterBirth,
+  dropLandingStraightKneeAtContact,
+  dropLandingBentKneeAtContact,
+  dropLandingKneeInward,
+  dropLandingKneeOverFoot,
+  dropLandingLittleBend,
+  dropLandingBendEnough,
+  dropLandingTrunkNotOverFeet,
+  dropLandingTrunkOverFeet,
+  dropLandingFiveErrorsOrMore,
+  dropLandingFewerThanFiveErrors,
 ];
 
 /** Every rule that comes with the program, sources and effects written out. */

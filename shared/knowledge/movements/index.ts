@@ -1,10 +1,11 @@
 import type { Movement } from '../movement.ts';
 import { basketballJumpShot } from './basketball-jump-shot.ts';
 import { countermovementJump } from './countermovement-jump.ts';
+import { dropLanding } from './drop-landing.ts';
 import { handballJumpThrow } from './handball-jump-throw.ts';
 
 /** Every movement the program knows, in the order it offers them. */
-export const MOVEMENTS: readonly Movement[] = [handballJumpThrow, basketballJumpShot, countermovementJump];
+export const MOVEMENTS: readonly Movement[] = [handballJumpThrow, basketballJumpShot, countermovementJump, dropLanding];
 
 const byId = new Map(MOVEMENTS.map((movement) => [movement.id, movement]));
 

@@ -1,0 +1,21 @@
+import type { RuleEntry } from '../../ruleEntry.ts';
+
+export const fiveErrorsOrMore = {
+  id: 'drop-landing/five-errors-or-more',
+  kind: 'intervention',
+  movement: 'drop-landing',
+  phase: 'whole',
+  region: 'knee',
+  all: [{ measure: 'landing.errors', comparator: '>=', threshold: 5, unit: '{errors}' }],
+  finding: 'Five or more landing errors: {value}.',
+  intervention: 'A warm-up with landing, trunk and hip control, two to three times a week for at least six weeks.',
+  retest: { measure: 'landing.errors', afterDays: 42 },
+  loads: ['jumping', 'effort'],
+  effects: [],
+  sources: ['padua2015', 'padua2009'],
+  evidence: 'moderate',
+  basis: 'published',
+  defersTo: ['a qualified coach, within scope'],
+  since: '0.1.0',
+  supersededBy: null,
+} as const satisfies RuleEntry;
