@@ -10,7 +10,7 @@ import {
   type MovementTrial,
   type TrialEvent,
 } from '../model/trial.ts';
-import { isUnit, type Unit, UNITS } from '../units.ts';
+import { isUnit, UNITS } from '../units.ts';
 
 /**
  * The JSON file one filmed trial arrives in: landmarks frame by frame, calibration, events, and values measured
@@ -23,8 +23,7 @@ const sample = z
 
 const unit = z
   .string()
-  .refine(isUnit, 'a unit by its UCUM code that this program knows, such as deg, m, cm or m/s')
-  .transform((code) => code as Unit);
+  .refine((code) => isUnit(code), 'a unit by its UCUM code that this program knows, such as deg, m, cm or m/s');
 
 const where = { measure: line.min(1), phase: line.nullable().default(null), side: sideOrNone.default('none') };
 

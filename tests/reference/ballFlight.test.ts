@@ -33,6 +33,30 @@ const known = (reading: Reading): number => {
 const drag = (k: number, lift = 0) => ({ drag: perMetre(k), lift: lift === 0 ? null : perMetre(lift) });
 const RING = 3.05;
 
+const K_BASKETBALL = 0.022941;
+const custom = (cd: number, diameter = 0.2435): Ball => ({
+  id: 'custom',
+  label: 'custom',
+  sport: '',
+  massKg: [0.609, 0.609],
+  diameterM: [diameter, diameter],
+  source: { cite: 'worked example', status: 'derived' },
+  drag: { coefficient: cd, u: 0, source: { cite: 'worked example', status: 'derived' } },
+});
+
+const heightAt = (v: number, angle: number, y0: number, d: number, air = NO_AIR) => {
+  const arrival = forwardFlight(release(v, angle, y0), air).passing(m(d));
+  if ('unknown' in arrival) throw new Error(arrival.unknown);
+  return arrival;
+};
+
+const rangeOf = (v: number, angle: number, y0: number, air = NO_AIR) => {
+  const arrival = forwardFlight(release(v, angle, y0), air).fallingTo(m(0));
+  return 'unknown' in arrival ? Number.NaN : arrival.distance.value;
+};
+
+const kOf = (cd: number) => (K_BASKETBALL * cd) / 0.5;
+
 describe('closed forms of vacuum flight (Brancazio 1981, Am J Phys 49:356), ring at 3.05 m', () => {
   test.each([
     [4.225, 2.1, 51.336, 7.1961, 38.664],
@@ -159,19 +183,7 @@ describe('margins of a free throw, d 4.225 m, y0 2.10 m, ball 0.2435 m, ring 0.4
   });
 });
 
-const K_BASKETBALL = 0.022941;
-
 describe('drag (quadratic drag; closed forms and an independent fourth-order Runge-Kutta)', () => {
-  const custom = (cd: number, diameter = 0.2435): Ball => ({
-    id: 'custom',
-    label: 'custom',
-    sport: '',
-    massKg: [0.609, 0.609],
-    diameterM: [diameter, diameter],
-    source: { cite: 'worked example', status: 'derived' },
-    drag: { coefficient: cd, u: 0, source: { cite: 'worked example', status: 'derived' } },
-  });
-
   test('0.609 kg, circumference 0.765 m, C_d 0.50: k 0.022941 /m, terminal speed 20.675 m/s', () => {
     const k = dragFactor(custom(0.5, 0.765 / Math.PI)).value;
     expect(k).toBeCloseTo(0.022941, 6);
@@ -192,7 +204,6 @@ describe('drag (quadratic drag; closed forms and an independent fourth-order Run
   });
 
   const free = release(7.1973, 52, 2.1);
-  const k = (cd: number) => (K_BASKETBALL * cd) / 0.5;
   test.each([
     [0, 0, 4.2249, 7.1973],
     [0.47, 0, 3.8416, 7.4944],
@@ -202,7 +213,7 @@ describe('drag (quadratic drag; closed forms and an independent fourth-order Run
   ])(
     'a free throw at 52° with C_d %d, C_L %d: falls through the ring plane at %d m; needs %d m/s',
     (cd, cl, lands, needs) => {
-      const air = drag(k(cd), k(cl));
+      const air = drag(kOf(cd), kOf(cl));
       const arrival = forwardFlight(free, air).fallingTo(m(RING));
       if ('unknown' in arrival) throw new Error(arrival.unknown);
       expect(arrival.distance.value).toBeCloseTo(lands, 3);
@@ -211,13 +222,13 @@ describe('drag (quadratic drag; closed forms and an independent fourth-order Run
   );
 
   test('the last of these comes in at 42.67°', () => {
-    const air = drag(k(0.5), k(0.1));
+    const air = drag(kOf(0.5), kOf(0.1));
     const arrival = forwardFlight(release(7.4968, 52, 2.1), air).fallingTo(m(RING));
     expect('unknown' in arrival ? Number.NaN : inDegrees(arrival.entryAngle.value)).toBeCloseTo(42.67, 2);
   });
 
   test('a three-point shot at 50° needs 9.2075 m/s instead of 8.6097', () => {
-    expect(known(speedToScore(m(6.75), m(0.75), deg(50), drag(k(0.5)), true))).toBeCloseTo(9.2075, 3);
+    expect(known(speedToScore(m(6.75), m(0.75), deg(50), drag(kOf(0.5)), true))).toBeCloseTo(9.2075, 3);
   });
 
   test.each([
@@ -234,33 +245,20 @@ describe('drag (quadratic drag; closed forms and an independent fourth-order Run
 
 describe('shot put (closed forms; Linthorne, Brunel University, on why real throwers stay near 37°)', () => {
   const k = 0.000467;
-  const range = (v: number, angle: number, h: number, air = NO_AIR) => {
-    const arrival = forwardFlight(release(v, angle, h), air).fallingTo(m(0));
-    return 'unknown' in arrival ? Number.NaN : arrival.distance.value;
-  };
   test.each([
     [41.88, 19.219],
     [37, 18.996],
     [45, 19.125],
   ])('13 m/s from 2.1 m at %d°: %d m', (angle, expected) => {
-    expect(range(13, angle, 2.1)).toBeCloseTo(expected, 3);
+    expect(rangeOf(13, angle, 2.1)).toBeCloseTo(expected, 3);
   });
   test('with drag 19.102 m; 10 m/s from 2.0 m at 40.28°: 12.032 m', () => {
-    expect(range(13, 41.88, 2.1, drag(k))).toBeCloseTo(19.102, 2);
-    expect(range(10, 40.28, 2)).toBeCloseTo(12.032, 3);
+    expect(rangeOf(13, 41.88, 2.1, drag(k))).toBeCloseTo(19.102, 2);
+    expect(rangeOf(10, 40.28, 2)).toBeCloseTo(12.032, 3);
   });
 });
 
 describe('serves and throws at nets and goals (closed forms and an independent integrator)', () => {
-  const heightAt = (v: number, angle: number, y0: number, d: number, air = NO_AIR) => {
-    const arrival = forwardFlight(release(v, angle, y0), air).passing(m(d));
-    if ('unknown' in arrival) throw new Error(arrival.unknown);
-    return arrival;
-  };
-  const rangeOf = (v: number, angle: number, y0: number, air = NO_AIR) => {
-    const arrival = forwardFlight(release(v, angle, y0), air).fallingTo(m(0));
-    return 'unknown' in arrival ? Number.NaN : arrival.distance.value;
-  };
   test('volleyball serve 15 m/s, +10° from 2.60 m: 2.3669 m high at 9 m, hits a 2.43 m net; 15.374 m far, with drag 12.494', () => {
     expect(heightAt(15, 10, 2.6, 9).height.value).toBeCloseTo(2.3669, 4);
     expect(rangeOf(15, 10, 2.6)).toBeCloseTo(15.374, 3);

@@ -1,7 +1,7 @@
 import type { Quantity } from '../../quantity.ts';
 import { standardGravity } from '../constants/standardGravity.ts';
 import { derive } from '../quantity/derive.ts';
-import { highest, launch } from './path.ts';
+import { highest, launch, type State } from './path.ts';
 import {
   airOf,
   type AirQuantities,
@@ -24,8 +24,6 @@ import {
 export function apex(release: Release, air: AirQuantities): { time: Quantity<'s'>; height: Quantity<'m'> } {
   refuseImpossibleRelease('apex', release, air);
   const inputs = flightInputs(release, air);
-  const at = (p: { v: number; θ: number; y_0: number; k: number; l: number }) =>
-    highest(launch(p.v, p.θ, p.y_0), airOf(p));
   const still = isVacuum(air);
   const source = still ? VACUUM_SOURCE : PATH_SOURCE;
   const variant = still ? `in a vacuum, g = ${standardGravity.value} m/s²` : 'with drag';
@@ -55,4 +53,8 @@ export function apex(release: Release, air: AirQuantities): { time: Quantity<'s'
       (p) => at(p).y,
     ),
   };
+}
+
+function at(p: { v: number; θ: number; y_0: number; k: number; l: number }): State {
+  return highest(launch(p.v, p.θ, p.y_0), airOf(p));
 }

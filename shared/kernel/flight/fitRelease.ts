@@ -118,7 +118,7 @@ export function fitRelease(
         source: SOURCE,
       },
       { [`${symbol}_fit`]: fitted, s: scale },
-      (p) => (p[`${symbol}_fit`] as number) * (p.s as number),
+      (p) => (p[`${symbol}_fit`] as number) * p.s,
     );
   };
   const gravity = value(
@@ -178,7 +178,7 @@ export function fitRelease(
         [`v_${axis}`]: measured(`v_${axis}`, velocity.working.name, velocity.value, 'm/s', 0),
         δt: measured('δt', 'Timing of release', 0, 's', releaseU),
       },
-      (p) => (p[`${axis}_fit`] as number) + (p[`v_${axis}`] as number) * (p.δt as number),
+      (p) => (p[`${axis}_fit`] as number) + (p[`v_${axis}`] as number) * p.δt,
     );
   const residual: Quantity<'m'> = {
     ...measured('r', 'Residual', free.rms, 'm', 'it describes the scatter itself', SOURCE),
@@ -304,9 +304,8 @@ function fit(samples: readonly FlightSample[], air: Air, knownG: number | null):
         const dy = y - (bend[i]?.y ?? 0) - y0 - vy * t + (g * t * t) / 2;
         return sum + dx * dx + dy * dy;
       }, 0);
-      const se = (design: Matrix) => inverse(design.transpose().mmul(design)).diagonal().map(Math.sqrt);
-      const [seX0 = 0, seVx = 0] = se(across);
-      const [seY0 = 0, seVy = 0, seG = 0] = se(up);
+      const [seX0 = 0, seVx = 0] = standardErrors(across);
+      const [seY0 = 0, seVy = 0, seG = 0] = standardErrors(up);
       const freedom = 2 * n - across.columns - up.columns;
       return {
         x0,
@@ -333,6 +332,11 @@ function fit(samples: readonly FlightSample[], air: Air, knownG: number | null):
     'no-solution',
     'fitRelease did not settle on a flight with drag: check the drag factor and the units',
   );
+}
+
+/** Of each parameter, for observations with a standard deviation of 1. */
+function standardErrors(design: Matrix): number[] {
+  return inverse(design.transpose().mmul(design)).diagonal().map(Math.sqrt);
 }
 
 function leastSquares(design: Matrix, right: readonly number[]): number[] {

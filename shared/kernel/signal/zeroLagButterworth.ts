@@ -28,17 +28,17 @@ export function zeroLagButterworth(samples: readonly number[], rateHz: number, c
   const padded = [
     ...level
       .slice(1, pad + 1)
-      .reverse()
+      .toReversed()
       .map(negate),
     ...level,
     ...level
       .slice(-pad - 1, -1)
-      .reverse()
+      .toReversed()
       .map(negate),
   ];
   const forwards = onePass(padded, filter);
-  return onePass(forwards.reverse(), filter)
-    .reverse()
+  return onePass(forwards.toReversed(), filter)
+    .toReversed()
     .slice(pad, pad + n)
     .map((y, i) => y + origin + slope * i);
 }

@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { apparentInclination } from '../../../../shared/kernel/angle/apparentInclination.ts';
 import { flexion } from '../../../../shared/kernel/angle/flexion.ts';

@@ -58,8 +58,9 @@ describeOpenData('gait-winter', 'residuals of the heel of Winter 2009, table A.1
   });
 });
 
+const f = (t: number) => 1 + 2 * t - 3 * t * t + 0.5 * t ** 3;
+
 test('law: resampling a cubic in time is exact, whatever the spacing, and says that it was uneven', () => {
-  const f = (t: number) => 1 + 2 * t - 3 * t * t + 0.5 * t ** 3;
   const times = [0, 0.03, 0.07, 0.1, 0.135, 0.165, 0.2, 0.24];
   const even = resample(times, times.map(f), 60);
   even.values.forEach((value, i) => expect(value).toBeCloseTo(f(i / 60), 12));

@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { derivative } from '../../../../shared/kernel/signal/derivative.ts';
 import { fillGaps } from '../../../../shared/kernel/signal/fillGaps.ts';
@@ -90,8 +90,9 @@ test('refuses NaN, too few samples and a cut-off above half the rate, saying whi
   expect(() => derivative([1, 2, 3], 0, 1)).toThrow(/above 0 Hz/);
 });
 
+const height = (frame: number) => 2 + 0.05 * frame - 0.0014 * frame * frame;
+
 test('a short gap in free flight is filled with the flight itself, and marked', () => {
-  const height = (frame: number) => 2 + 0.05 * frame - 0.0014 * frame * frame;
   const filled = fillGaps(
     [0, 1, 2, 5, 6, 7].map((frame) => [frame, height(frame)] as const),
     3,
