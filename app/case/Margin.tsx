@@ -28,13 +28,14 @@ export function Margin() {
     );
   }
   const { facts, findings, injuries, checks } = behind(selection, file, assessment);
+  const title = titleOf(selection, facts, findings);
   const isBare = facts.length + findings.length + injuries.length + checks.length === 0;
   return (
     <aside id="margin" className="margin" aria-label="Margin" tabIndex={-1}>
-      <h2>{titleOf(selection, facts, findings)}</h2>
+      <h2>{title}</h2>
       {isBare && <p className="quiet">Nothing rests on this yet.</p>}
       {facts.map((fact) => (
-        <FactBehind key={fact.key} fact={fact} isAlone={facts.length === 1} findings={findings} />
+        <FactBehind key={fact.key} fact={fact} title={title} isAlone={facts.length === 1} findings={findings} />
       ))}
       {selection.kind === 'finding' ? (
         findings.map((finding) => <FindingBehind key={finding.key} finding={finding} />)
@@ -69,7 +70,17 @@ function titleOf(selection: Selection, facts: readonly Fact[], findings: readonl
 const capital = (words: string) => words.slice(0, 1).toUpperCase() + words.slice(1);
 
 /** One value with its working; several fold up so that each can be found. */
-function FactBehind({ fact, isAlone, findings }: { fact: Fact; isAlone: boolean; findings: readonly Finding[] }) {
+function FactBehind({
+  fact,
+  title,
+  isAlone,
+  findings,
+}: {
+  fact: Fact;
+  title: string;
+  isAlone: boolean;
+  findings: readonly Finding[];
+}) {
   const { value, displayUnit } = fact;
   const reading = value.kind === 'number' ? value.reading : null;
   const quantity = reading !== null && isKnown(reading) ? reading : null;
@@ -83,7 +94,7 @@ function FactBehind({ fact, isAlone, findings }: { fact: Fact; isAlone: boolean;
   );
   const details = (
     <>
-      {quantity !== null && <WorkingView quantity={quantity} unit={displayUnit} />}
+      {quantity !== null && <WorkingView quantity={quantity} />}
       {quantity !== null && <Bands quantity={quantity} fact={fact} findings={findings} />}
       <p className="working-note">
         {capital(fact.provenance)}
@@ -94,6 +105,7 @@ function FactBehind({ fact, isAlone, findings }: { fact: Fact; isAlone: boolean;
   if (isAlone) {
     return (
       <>
+        {title !== fact.label && <p className="quiet">{fact.label}</p>}
         <p className="margin-value">{shown}</p>
         {details}
       </>

@@ -8,7 +8,7 @@ export function StopWords({ about }: { about: string }) {
     <div role="alert" className="stop-words">
       {stops.map((stop) => (
         <p key={stop.words}>
-          <Words weight="stop">stop and be seen</Words> {stop.words}
+          <Words weight="stop">{stop.words}</Words>
         </p>
       ))}
     </div>

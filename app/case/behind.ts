@@ -40,8 +40,29 @@ function isOf(fact: Fact, selection: Selection, assessment: Assessment): boolean
         ({ key, tests }) => key === selection.key && tests.some(({ factKey }) => factKey === fact.key),
       );
     case 'record':
-      return fact.from.kind === selection.recordKind && fact.from.id === selection.id;
+      return (
+        fact.from.kind === selection.recordKind && fact.from.id === selection.id && concerns(fact, selection.field)
+      );
   }
+}
+
+/** Records from which many things follow: what follows from which field. */
+const FOLLOWS: Readonly<Record<string, readonly string[]>> = {
+  massKg: ['body.mass', 'body.weight'],
+  massUKg: ['body.mass', 'body.weight'],
+  massOn: ['body.mass'],
+  statureM: ['body.stature'],
+  statureUM: ['body.stature'],
+  statureOn: ['body.stature'],
+  birthDate: ['body.age'],
+  hasRedFlags: ['flag.preparticipation'],
+  redFlagsClearedBy: ['flag.preparticipation'],
+};
+
+/** From an athlete and from a filmed trial too much follows to show it all beside one field. */
+function concerns(fact: Fact, field: string | null): boolean {
+  const isWide = fact.from.kind === 'athlete' || fact.from.kind === 'movementTrial';
+  return !isWide || field === null || (FOLLOWS[field]?.includes(fact.measure) ?? false);
 }
 
 /** A finding about a selected trial, or one that a selected injury changed. */

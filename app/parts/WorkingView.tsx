@@ -1,10 +1,9 @@
 import type { Quantity, Source, Working } from '../../shared/quantity.ts';
-import type { Unit } from '../../shared/units.ts';
 import { Formula } from './Formula.tsx';
 import { ReadingText } from './ReadingText.tsx';
 
-/** How a number came about: formula, what was put in, variant, source, and the same for each number put in. */
-export function WorkingView({ quantity, unit }: { quantity: Quantity; unit?: Unit | null }) {
+/** How a number, shown beside it, came about: formula, what was put in, variant, source, and the same for each number put in. */
+export function WorkingView({ quantity }: { quantity: Quantity }) {
   const { working } = quantity;
   return (
     <div className="working">
@@ -13,10 +12,6 @@ export function WorkingView({ quantity, unit }: { quantity: Quantity; unit?: Uni
           <Formula text={working.formula} />
         </p>
       )}
-      <p className="working-result">
-        <Formula text={working.symbol} /> <span className="formula-relation">=</span>{' '}
-        <ReadingText reading={quantity} unit={unit} />
-      </p>
       {quantity.u === null && quantity.uReason !== null && (
         <p className="working-note">No uncertainty: {quantity.uReason}.</p>
       )}

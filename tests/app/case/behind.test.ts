@@ -3,7 +3,8 @@ import { behind } from '../../../app/case/behind.ts';
 import type { Assessment, CaseCheck, Fact, Finding, HistoryEffect } from '../../../shared/assess/assessment.ts';
 import type { CaseFile } from '../../../shared/model/records.ts';
 
-const fact = (key: string, id: string) => ({ key, from: { kind: 'jumpTrial', id } }) as Fact;
+const fact = (key: string, id: string, kind = 'jumpTrial', measure = 'jump.height') =>
+  ({ key, measure, from: { kind, id } }) as Fact;
 const effect = (injuryId: string, change: string) => ({ injuryId, effect: 'replace', change }) as HistoryEffect;
 const finding = (key: string, factKey: string, effects: HistoryEffect[], trialId: string | null = null) =>
   ({ key, trialId, tests: [{ factKey }], effects }) as unknown as Finding;
@@ -11,7 +12,12 @@ const check = (id: string, about: string | null) => ({ id, about }) as CaseCheck
 
 const file = { injuries: [{ id: 'shoulder' }, { id: 'ankle' }] } as CaseFile;
 const assessment = {
-  facts: [fact('height/1', 'one'), fact('height/2', 'two')],
+  facts: [
+    fact('height/1', 'one'),
+    fact('height/2', 'two'),
+    fact('weight', 'athlete', 'athlete', 'body.weight'),
+    fact('age', 'athlete', 'athlete', 'body.age'),
+  ],
   findings: [
     finding('low', 'height/1', [effect('ankle', 'Land softly.')]),
     finding('press', 'strength', [effect('shoulder', 'Row instead.'), effect('shoulder', 'Row instead.')], 'trial'),
@@ -55,6 +61,13 @@ test('a record brings its own facts and checks, an injury the findings it change
   expect(record('jumpTrial', 'two')).toEqual({ facts: ['height/2'], findings: [], injuries: [], checks: ['trial'] });
   expect(record('injury', 'ankle').findings).toEqual(['low']);
   expect(record('movementTrial', 'trial').findings).toEqual(['press']);
+});
+
+test('a field of the athlete brings what follows from that field only', () => {
+  const athlete = { kind: 'record', recordKind: 'athlete', id: 'athlete' } as const;
+  expect(keys({ ...athlete, field: 'massKg' }).facts).toEqual(['weight']);
+  expect(keys({ ...athlete, field: 'birthDate' }).facts).toEqual(['age']);
+  expect(keys({ ...athlete, field: 'sport' }).facts).toEqual([]);
 });
 
 test('something no longer there has nothing behind it', () => {
