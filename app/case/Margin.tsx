@@ -61,7 +61,7 @@ function titleOf(selection: Selection, facts: readonly Fact[], findings: readonl
     case 'fact':
       return facts[0]?.label ?? 'No longer there';
     case 'finding':
-      return findings[0]?.finding ?? 'No longer there';
+      return findings[0]?.finding.replace(/\.$/, '') ?? 'No longer there';
     case 'record':
       return capital(selection.field === null ? KIND_WORDS[selection.recordKind] : fieldWords(selection.field));
   }

@@ -53,7 +53,11 @@ export function Sheet({ section }: { section: SectionId }) {
               {assessment.stops.map(({ words, about }) => (
                 <li key={`${about} ${words}`}>
                   <Words weight="stop">{words}</Words>{' '}
-                  <Button look="quiet" onClick={() => select(selectionOf(about, assessment))}>
+                  <Button
+                    look="quiet"
+                    aria-label={`What stands behind it: ${words}`}
+                    onClick={() => select(selectionOf(about, assessment))}
+                  >
                     What stands behind it
                   </Button>
                 </li>

@@ -59,11 +59,12 @@ const STATUS_WORDS: Readonly<Record<Source['status'], string>> = {
   'from memory': 'From memory, not yet checked',
 };
 
-/** A source with the word that says how sure we are of it. */
-export function SourceLine({ source }: { source: Source }) {
+/** A source with the word that says how sure we are of it, unless the citation begins with that word itself. */
+export function SourceLine({ source: { cite, status } }: { source: Source }) {
+  const saysSo = cite.toLowerCase().startsWith(status);
   return (
     <p className="source">
-      <span className="source-status">{STATUS_WORDS[source.status]}:</span> {source.cite}
+      {!saysSo && <span className="source-status">{STATUS_WORDS[status]}:</span>} {cite}
     </p>
   );
 }
