@@ -27,9 +27,9 @@ export function historyEffects(rule: Rule, history: readonly Injury[]): EffectsO
   for (const injury of history.toSorted((a, b) => (a.id < b.id ? -1 : 1))) {
     const stated = strictestFor(rule, injury.condition);
     const touches = regionsTouch(injury.region, rule.region);
-    // A referral or caution needs nobody's agreement.
-    const isAlert = rule.kind === 'referral' || rule.kind === 'caution';
-    if (stated === null && (isAlert || !touches)) continue;
+    // Only what is suggested needs anybody's agreement.
+    const isSuggesting = rule.kind === 'intervention' || rule.kind === 'monitor';
+    if (stated === null && !(isSuggesting && touches)) continue;
     const entry = conditionEntry(injury.condition);
     const name = nameOf(injury, entry.label);
     const lifted = liftedBy(injury);
