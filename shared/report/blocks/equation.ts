@@ -15,21 +15,28 @@ export interface Equation {
   readonly block: 'equation';
   readonly formula: string;
   readonly inputs: readonly WorkingInput[];
+  /** What comes out, with its unit; null: only the formula. */
+  readonly result: string | null;
 }
 
-export function equation(formula: string, inputs: readonly WorkingInput[] = []): Equation {
-  return { block: 'equation', formula, inputs };
+export function equation(
+  formula: string,
+  inputs: readonly WorkingInput[] = [],
+  result: string | null = null,
+): Equation {
+  return { block: 'equation', formula, inputs, result };
 }
 
 const SIZE = 10.5;
 const GAP = 5;
 
 /** What is no equation, or wider than the column, is set as a line of text. */
-export function layEquation({ formula, inputs }: Equation, { width, metrics, id }: Setting): Strip[] {
+export function layEquation({ formula, inputs, result }: Equation, { width, metrics, id }: Setting): Strip[] {
   const values = substitution(inputs);
-  const linear = formula.replace(SYMBOL, (symbol) => values(symbol) ?? symbol);
+  const outcome = result === null ? '' : ` = ${result}`;
+  const linear = formula.replace(SYMBOL, (symbol) => values(symbol) ?? symbol) + outcome;
   const tree = formula.includes('=') ? parseFormula(formula) : null;
-  const box = tree === null ? null : setFormula(tree, SIZE, metrics, values);
+  const box = tree === null ? null : setFormula(tree, SIZE, metrics, values, outcome);
   if (box === null || box.width > width) {
     const lines = breakLines(plain(linear), STYLES.body, width, metrics);
     return withGap(textStrips(lines, STYLES.body, 'P', id, metrics), GAP);

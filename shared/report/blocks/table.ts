@@ -138,18 +138,22 @@ function alignLine(
 }
 
 /**
- * Every column as wide as its longest line where all fit, with a little air; else each keeps its widest
- * word and the remainder is shared by how much more it asks for.
+ * Every column as wide as its longest line where all fit, with a little air; else each keeps its widest word and the
+ * rest is shared by how much its cells ask for, on average and at most, none getting more than its longest line.
  */
 function columnWidths({ columns, rows }: Table, tableWidth: number, metrics: FontMetrics): number[] {
   const width = tableWidth - COLUMN_GAP * (columns.length - 1);
   const asks = columns.map((column, c) => {
     const cells: [Runs, TypeStyle][] = rows.map((row) => [row[c] ?? [], STYLES.cell]);
     const all: [Runs, TypeStyle][] = [[plain(column.head), STYLES.head], ...cells];
+    const natural = all.map(([runs, style]) => widthOf(runs, style, metrics));
     // Half a point more than measured, so that rounding never breaks a line that fits.
-    const most = Math.max(...all.map(([runs, style]) => widthOf(runs, style, metrics))) + 0.5;
-    const least = Math.max(...all.map(([runs, style]) => widestWord(runs, style, metrics))) + 0.5;
-    return { most: Math.min(width, most), least: Math.min(width * 0.4, least) };
+    const most = Math.max(...natural) + 0.5;
+    const least = Math.min(
+      width * 0.4,
+      Math.max(...all.map(([runs, style]) => widestWord(runs, style, metrics))) + 0.5,
+    );
+    return { most, least, wants: Math.sqrt((most * sum(natural)) / natural.length) };
   });
   const most = sum(asks.map((ask) => ask.most));
   const least = sum(asks.map((ask) => ask.least));
@@ -160,7 +164,27 @@ function columnWidths({ columns, rows }: Table, tableWidth: number, metrics: Fon
       columns.at(-1)?.align === 'left',
     );
   if (least > width) return asks.map((ask) => (ask.least * width) / least);
-  return asks.map((ask) => ask.least + ((ask.most - ask.least) * (width - least)) / (most - least));
+  return shared(asks, width);
+}
+
+interface Ask {
+  readonly most: number;
+  readonly least: number;
+  readonly wants: number;
+}
+
+/** Shares the width; a column that would get more than its longest line gives the surplus back to the others. */
+function shared(asks: readonly Ask[], width: number): number[] {
+  const full = new Set<number>();
+  for (;;) {
+    const open = asks.filter((_, c) => !full.has(c));
+    const spare = width - sum(asks.map((ask, c) => (full.has(c) ? ask.most : ask.least)));
+    const wanted = sum(open.map((ask) => ask.wants));
+    const widths = asks.map((ask, c) => (full.has(c) ? ask.most : ask.least + (spare * ask.wants) / wanted));
+    const over = asks.flatMap((ask, c) => (!full.has(c) && (widths[c] ?? 0) > ask.most ? [c] : []));
+    if (over.length === 0 || over.length === open.length) return widths;
+    for (const c of over) full.add(c);
+  }
 }
 
 /** Some air for every column; what is left goes to a last column of words, and a last column of numbers stays near. */

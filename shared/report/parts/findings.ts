@@ -2,8 +2,8 @@ import type { Fact, Finding, TestResult } from '../../assess/assessment.ts';
 import { standingOf } from '../../assess/standing.ts';
 import { BASIS_WORDS, OUTCOME_WORDS } from '../../assess/words.ts';
 import { addDays, counted, formatDate, formatQuantity, type Quantified, withUnit } from '../../format/number.ts';
-import { conditionEntry } from '../../knowledge/conditions/index.ts';
 import { movementById } from '../../knowledge/movements/index.ts';
+import type { FindingDecision } from '../../model/outcome.ts';
 import type { MovementTrial, TrialEvent } from '../../model/trial.ts';
 import { isKnown } from '../../quantity.ts';
 import { beside } from '../blocks/beside.ts';
@@ -17,6 +17,7 @@ import { drawPhaseRibbon } from '../figures/phaseRibbon.ts';
 import { plain, quiet, quantityRuns, type Runs, strong, textOf } from '../runs.ts';
 import { DECISION_WORDS, SIDE_WORDS } from '../words.ts';
 import { adviceOf } from './firstSteps.ts';
+import { whyHeldBack } from './limits.ts';
 import { cite, sentenceCase, type Writing } from './writing.ts';
 
 /** What was found in each filmed trial, phase by phase in the order of the movement. */
@@ -24,12 +25,14 @@ export function trialFindings(writing: Writing): Block[] {
   const trials = [...writing.file.movementTrials].sort((a, b) =>
     a.filmedOn < b.filmedOn ? -1 : a.filmedOn > b.filmedOn ? 1 : 0,
   );
-  return trials.flatMap((trial) => oneTrial(writing, trial));
+  return trials.flatMap((trial) => {
+    const own = writing.assessment.findings.filter((finding) => belongsTo(finding, trial, trials));
+    return oneTrial(writing, trial, own);
+  });
 }
 
-function oneTrial(writing: Writing, trial: MovementTrial): Block[] {
+function oneTrial(writing: Writing, trial: MovementTrial, own: readonly Finding[]): Block[] {
   const movement = movementById(trial.movementId);
-  const own = writing.assessment.findings.filter((finding) => finding.trialId === trial.id);
   const named = movement?.label ?? trial.movementId;
   const blocks: Block[] = [heading(2, `What was found: ${named.toLowerCase()}`), paragraph(quiet(trialLine(trial)))];
   const events = writing.file.trialEvents.filter((event) => event.trialId === trial.id);
@@ -44,17 +47,21 @@ function oneTrial(writing: Writing, trial: MovementTrial): Block[] {
   }
   const phases = movement?.phases ?? [];
   for (const phase of phases) {
-    blocks.push(heading(3, phase.label), paragraph(quiet(phase.means)));
-    blocks.push(
-      ...findingBlocks(
-        writing,
-        own.filter((finding) => finding.phase === phase.id),
-      ),
-    );
+    const here = own.filter((finding) => finding.phase === phase.id);
+    const blocksHere = findingBlocks(writing, here);
+    blocks.push(heading(3, phase.label), paragraph(quiet(`${phase.means} ${openWords(here)}`)), ...blocksHere);
   }
   const rest = own.filter((finding) => !phases.some((phase) => phase.id === finding.phase));
-  if (rest.length > 0) blocks.push(heading(3, 'The whole movement'), ...findingBlocks(writing, rest));
+  if (rest.length > 0) {
+    blocks.push(heading(3, 'The whole movement'), paragraph(quiet(openWords(rest))), ...findingBlocks(writing, rest));
+  }
   return blocks;
+}
+
+/** What could not be judged has no trial; it stands with the first trial of its movement. */
+function belongsTo(finding: Finding, trial: MovementTrial, trials: readonly MovementTrial[]): boolean {
+  if (finding.trialId !== null) return finding.trialId === trial.id;
+  return trials.find((one) => one.movementId === finding.movement) === trial;
 }
 
 function eventUncertainty(events: readonly TrialEvent[]): string {
@@ -77,31 +84,34 @@ function trialLine(trial: MovementTrial): string {
     .join(' · ');
 }
 
-/** Findings that belong to no trial: screening, jumps, the plan. */
+/** Findings that belong to no filmed movement: screening, jumps, the plan. */
 export function profileFindings(writing: Writing): Block[] {
+  const trials = writing.file.movementTrials;
   const own = writing.assessment.findings.filter(
-    (finding) => !writing.file.movementTrials.some((trial) => trial.id === finding.trialId),
+    (finding) => !trials.some((trial) => trial.id === finding.trialId || trial.movementId === finding.movement),
   );
   if (own.length === 0) return [];
-  return [heading(2, 'What was found: tests and profile'), ...findingBlocks(writing, own)];
+  return [
+    heading(2, 'What was found: tests and profile'),
+    paragraph(quiet(openWords(own))),
+    ...findingBlocks(writing, own),
+  ];
 }
 
-/** Judged findings in full; what could not be judged in one line, since a section of its own lists what it would need. */
+/** What could not be judged, in a sentence; a section of its own lists it. */
+function openWords(findings: readonly Finding[]): string {
+  const open = findings.filter((finding) => finding.outcome === 'not-assessed').length;
+  if (findings.length === 0) return 'No rule of this program looks at this, or nothing was recorded for it.';
+  if (open === 0) return '';
+  return open === findings.length
+    ? `Nothing could be judged here: see “What was not assessed”.`
+    : `${counted(open, 'point')} could not be judged: see “What was not assessed”.`;
+}
+
 function findingBlocks(writing: Writing, findings: readonly Finding[]): Block[] {
-  const judged = findings.filter((finding) => finding.outcome !== 'not-assessed');
-  const open = findings.length - judged.length;
-  const blocks: Block[] = judged.map((finding) => oneFinding(writing, finding));
-  if (open > 0) {
-    const also = judged.length > 0 ? 'Not assessed here as well' : 'Not assessed here';
-    blocks.push(
-      beside(quiet('Not assessed'), [
-        paragraph(quiet(`${also}: ${counted(open, 'point')}, listed under “What was not assessed”.`)),
-      ]),
-    );
-  }
-  if (findings.length === 0)
-    blocks.push(paragraph(quiet('No rule of this program looks at this phase yet, or nothing was recorded for it.')));
-  return blocks;
+  return findings
+    .filter((finding) => finding.outcome !== 'not-assessed')
+    .map((finding) => oneFinding(writing, finding));
 }
 
 function oneFinding(writing: Writing, finding: Finding): Block {
@@ -119,7 +129,7 @@ function oneFinding(writing: Writing, finding: Finding): Block {
     body.push(paragraph([...strong('Set aside by the practitioner: '), ...plain(reason)]));
   } else {
     body.push(...adviceBlocks(finding, adviceOf(writing, finding)));
-    if (decision !== null) body.push(paragraph(quiet(`${sentenceCase(DECISION_WORDS[decision.decision])}.`)));
+    if (decision !== null) body.push(paragraph(quiet(decisionWords(decision.decision, finding))));
   }
   if (standing.state === 'to decide') body.push(paragraph(quiet('Not yet decided on by the practitioner.')));
   if (standing.state === 'changed since') {
@@ -129,24 +139,43 @@ function oneFinding(writing: Writing, finding: Finding): Block {
   return beside(label, body);
 }
 
+/** A rewording of what may not be suggested is kept, not printed: nobody has cleared it. */
+function decisionWords(decision: FindingDecision['decision'], finding: Finding): string {
+  const words = `${sentenceCase(DECISION_WORDS[decision])}.`;
+  const isSilenced = decision === 'reworded' && finding.intervention === null;
+  return isSilenced ? `${words} The wording stays in the case: nothing is suggested here until it is cleared.` : words;
+}
+
+/** What stands before the suggestion, by what kind of finding it is. */
+function adviceHead({ kind, outcome }: Finding): string {
+  if (outcome === 'replaced') return 'Instead: ';
+  if (outcome === 'borderline') return 'Only if a re-test agrees: ';
+  return ADVICE_HEADS[kind];
+}
+
+const ADVICE_HEADS = {
+  referral: 'Be seen: ',
+  caution: 'Take care: ',
+  intervention: 'What to work on: ',
+  monitor: 'Watch: ',
+  confirmation: 'Keep: ',
+} as const satisfies Record<Finding['kind'], string>;
+
 function adviceBlocks(finding: Finding, advice: string | null): Block[] {
   const blocks: Block[] = [];
-  if (finding.withheld !== null) {
-    const because = [
-      ...new Set(finding.withheld.because.map((effect) => conditionEntry(effect.condition).label.toLowerCase())),
-    ];
-    const clears = [...new Set(finding.withheld.because.map((effect) => effect.clears))];
+  const held = whyHeldBack(finding);
+  if (held !== null) {
     blocks.push(
       paragraph([
         ...strong('Held back: '),
-        ...plain(`what is usually suggested here, because of ${because.join(' and ') || 'the history on file'}.`),
-        ...plain(clears.length === 0 ? '' : ` Cleared only by ${clears.join('; ')}.`),
+        ...plain(
+          `what is usually suggested here. Reason: ${lower(held.because)}. Cleared only by ${lower(held.clears)}.`,
+        ),
       ]),
     );
   }
   if (advice !== null) {
-    const head = finding.outcome === 'replaced' ? 'Instead: ' : 'What to work on: ';
-    blocks.push(paragraph([...strong(head), ...plain(advice)]));
+    blocks.push(paragraph([...strong(adviceHead(finding)), ...plain(advice)]));
     if (finding.adjustments.length > 0) {
       blocks.push(
         paragraph(strong('Adjusted because of the history:'), { keepWithNext: true }),
@@ -169,7 +198,8 @@ function measureBlocks(writing: Writing, test: TestResult, finding: Finding): Bl
   const fact = writing.assessment.facts.find((one) => one.key === test.factKey) ?? null;
   const known = fact === null ? null : knownNumber(fact);
   const words = paragraph([...strong(`${test.label}: `), ...plain(test.words)], { keepWithNext: true });
-  if (fact === null || known === null || test.unit === null) return [words];
+  // A rating on a scale of words, like pain, has no axis to stand on.
+  if (fact === null || known === null || test.unit === null || test.unit === '{score}') return [words];
   const ground = groundOf(test, writing.file.athlete.referenceSex);
   if (ground === null) return [words];
   const { unit } = test;
@@ -217,7 +247,7 @@ function groundOf(
 }
 
 function grounds(writing: Writing, finding: Finding): Runs {
-  const defers = finding.defersTo.length === 0 ? '' : ` In the end ${finding.defersTo.join(', ')} decides.`;
+  const defers = finding.defersTo.length === 0 ? '' : ` Decides in the end: ${finding.defersTo.join('; ')}.`;
   return [
     { text: `Evidence: ${finding.evidence}; ${BASIS_WORDS[finding.basis]} ` },
     ...cite(writing, finding.sources),

@@ -1,4 +1,4 @@
-import type { Finding } from '../../assess/assessment.ts';
+import type { Finding, Outcome } from '../../assess/assessment.ts';
 import { standingOf } from '../../assess/standing.ts';
 import { counted } from '../../format/number.ts';
 import type { Block } from '../blocks/block.ts';
@@ -9,16 +9,20 @@ import { plain, quiet, type Runs } from '../runs.ts';
 import type { Writing } from './writing.ts';
 
 const AT_MOST = 3;
+const TO_WORK_ON: readonly Outcome[] = ['intervention', 'modified', 'replaced'];
 
 /** The first few things to work on, in the words that stand; what was held back is named as such only. */
 export function firstSteps(writing: Writing): Block[] {
   const { findings } = writing.assessment;
   const steps = findings.flatMap((finding) => {
     const advice = adviceOf(writing, finding);
-    return advice === null ? [] : [{ finding, advice }];
+    return advice === null || !TO_WORK_ON.includes(finding.outcome) ? [] : [{ finding, advice }];
   });
   const held = findings.filter((finding) => finding.withheld !== null).length;
   const blocks: Block[] = [heading(2, 'What to work on first')];
+  if (writing.assessment.stops.length > 0) {
+    blocks.push(paragraph('Being seen comes first: see “Safety first”. Until then nothing below replaces it.'));
+  }
   if (steps.length === 0) blocks.push(paragraph('Nothing to work on follows from what was recorded.'));
   else {
     blocks.push(
@@ -36,9 +40,7 @@ export function firstSteps(writing: Writing): Block[] {
   }
   if (held > 0) {
     blocks.push(
-      paragraph(
-        `${counted(held, 'usual suggestion')} held back because of an injury on file: see “What was held back, and who can clear it”.`,
-      ),
+      paragraph(`${counted(held, 'usual suggestion')} held back: see “What was held back, and who can clear it”.`),
     );
   }
   return blocks;

@@ -1,7 +1,7 @@
 import type { Finding } from '../../assess/assessment.ts';
 import { quantityText } from '../../format/number.ts';
 import { conditionEntry } from '../../knowledge/conditions/index.ts';
-import { movementById } from '../../knowledge/movements/index.ts';
+import { MOVEMENTS, movementById } from '../../knowledge/movements/index.ts';
 import { beside } from '../blocks/beside.ts';
 import type { Block } from '../blocks/block.ts';
 import { heading } from '../blocks/heading.ts';
@@ -12,64 +12,109 @@ import { plain, quiet } from '../runs.ts';
 import { SIDE_WORDS } from '../words.ts';
 import { sentenceCase, type Writing } from './writing.ts';
 
-/** What the injuries on file held back: how much, where, why, and who must clear it. Never what it was. */
+/** What the history held back: how much, where, why, and who must clear it. Never what it was. */
 export function heldBack({ file, assessment }: Writing): Block[] {
-  const withheld = assessment.findings.filter((finding) => finding.withheld !== null);
-  if (withheld.length === 0) return [];
-  const rows = withheld.map((finding) => [
-    placeOf(finding, file),
-    finding.intervention === null ? 'Held back; nothing is suggested' : 'Held back; something else is suggested',
-    (finding.withheld?.because ?? []).map((effect) => conditionEntry(effect.condition).label).join('; '),
-    sentenceCase([...new Set((finding.withheld?.because ?? []).map((effect) => effect.clears))].join('; ')),
-  ]);
+  const rows = assessment.findings.flatMap((finding) => {
+    const why = whyHeldBack(finding);
+    if (why === null) return [];
+    const instead = finding.intervention === null ? 'Nothing is suggested' : 'Something else is suggested';
+    return [[placeOf(finding, file), instead, why.because, why.clears]];
+  });
+  if (rows.length === 0) return [];
   return [
     heading(2, 'What was held back, and who can clear it'),
     paragraph(
-      'Some usual suggestions would load an injury on file. They are not printed as advice. Ask the person named here before doing more.',
+      'Some usual suggestions would load an injury on file, or must wait until someone has been seen. They are not printed as advice. Ask the person named here before doing more.',
     ),
-    table(
-      'Suggestions held back because of the history',
-      ['Where', 'What happened', 'Because of', 'Cleared only by'],
-      rows,
-    ),
+    table('Suggestions held back', ['Where', 'In their place', 'Because of', 'Cleared only by'], rows),
   ];
 }
 
-/** What could not be judged and what it would need, each once. */
+/** Why a usual suggestion is not printed, and who can change that; null: none was held back. */
+export function whyHeldBack({ withheld, defersTo }: Finding): { because: string; clears: string } | null {
+  if (withheld === null) return null;
+  const unique = (words: readonly string[]) => sentenceCase([...new Set(words)].join('; '));
+  const because = withheld.because.map((effect) => conditionEntry(effect.condition).label);
+  const referral =
+    withheld.referral === undefined
+      ? []
+      : [`being seen comes first (${lowerCase(withheld.referral.replace(/\.$/, ''))})`];
+  const clears = withheld.because.map((effect) => effect.clears);
+  return {
+    because: unique([...because, ...referral]) || 'The history on file',
+    clears: unique(clears.length > 0 ? clears : defersTo) || 'A clinician',
+  };
+}
+
+/** What could not be judged, by where it belongs, with what it would need. */
 export function notAssessed({ file, assessment }: Writing): Block[] {
   const open = assessment.findings.filter((finding) => finding.outcome === 'not-assessed');
   if (open.length === 0 && assessment.missing.length === 0) return [];
-  const rows = open.map((finding) => [placeOf(finding, file), whatOf(finding), finding.needed ?? 'not stated']);
-  const unique = [...new Map(rows.map((row) => [row.join('|'), row])).values()];
+  const place = (finding: Finding): string =>
+    [movementById(finding.movement)?.label ?? '', phaseWords(finding)].filter((part) => part !== '').join(', ');
+  const rows = unlike(open.toSorted(inOrder).map(place)).map((where) => {
+    const here = open.filter((finding) => place(finding) === where);
+    return [where, unlike(here.flatMap(openPoints)).join('; ')];
+  });
   return [
     heading(2, 'What was not assessed'),
     paragraph('A missing value is not a good value. Nothing is concluded from what follows.'),
     ...(assessment.missing.length > 0 ? [beside('Still needed', [list(assessment.missing.map(sentenceCase))])] : []),
-    ...(unique.length > 0 ? [table('Points without an answer', ['Where', 'What', 'What it would need'], unique)] : []),
+    ...(rows.length > 0
+      ? [table('Points without an answer', ['Where', 'Not recorded, or what it needs besides'], rows)]
+      : []),
   ];
 }
 
-function whatOf(finding: Finding): string {
-  const labels = [...new Set(finding.tests.map((test) => test.label))].join(', ');
-  return labels === '' ? finding.finding : labels;
+/** What is open in a finding; what it needs stands beside it where it is more than being recorded. */
+function openPoints({ tests, needed, finding }: Finding): string[] {
+  const needs = (needed ?? '').split(/(?<=\.)\s+/).map((need) => need.replace(/\.$/, ''));
+  const open = tests
+    .filter((test) => test.result === 'undetermined')
+    .map(({ label }) => {
+      const need = needs.find((one) => one.startsWith(`${label}: `))?.slice(label.length + 2);
+      return need === undefined || need === 'not recorded' ? label : `${label} (${need})`;
+    });
+  return open.length === 0 ? [needed ?? finding] : open;
 }
 
-/** `Handball jump throw, landing, left`. */
+function lowerCase(text: string): string {
+  return text.charAt(0).toLowerCase() + text.slice(1);
+}
+
+function unlike(words: readonly string[]): string[] {
+  return [...new Set(words)];
+}
+
+/** `Handball jump throw, landing, left`; for a test of no movement what was tested. */
 function placeOf(finding: Finding, file: Writing['file']): string {
   const movement = movementById(finding.movement);
-  const phase =
-    movement?.phases.find((one) => one.id === finding.phase)?.label ?? PHASE_WORDS[finding.phase] ?? finding.phase;
+  const tested = unlike(finding.tests.map((test) => test.label)).join(', ');
   const trial =
     file.movementTrials.length > 1 ? file.movementTrials.find((one) => one.id === finding.trialId) : undefined;
-  const parts = [movement?.label ?? '', trial?.label ?? '', phase.toLowerCase(), SIDE_WORDS[finding.side]];
-  return sentenceCase(parts.filter((part) => part !== '').join(', '));
+  const where = movement === null ? [tested] : [movement.label, trial?.label ?? '', phaseWords(finding).toLowerCase()];
+  return sentenceCase([...where, SIDE_WORDS[finding.side]].filter((part) => part !== '').join(', '));
+}
+
+function phaseWords({ movement, phase }: Finding): string {
+  return movementById(movement)?.phases.find((one) => one.id === phase)?.label ?? PHASE_WORDS[phase] ?? phase;
 }
 
 const PHASE_WORDS: Readonly<Record<string, string>> = {
-  whole: 'whole movement',
-  profile: 'profile',
-  session: 'session',
+  whole: 'Whole movement',
+  profile: 'Profile',
+  session: 'Tests of the day',
 };
+
+/** Movements in the order of the knowledge, phases in the order of their movement, then what belongs to none. */
+function inOrder(a: Finding, b: Finding): number {
+  const rank = ({ movement, phase }: Finding): number => {
+    const m = MOVEMENTS.findIndex((one) => one.id === movement);
+    const p = MOVEMENTS[m]?.phases.findIndex((one) => one.id === phase) ?? -1;
+    return (m < 0 ? MOVEMENTS.length : m) * 100 + (p < 0 ? 99 : p);
+  };
+  return rank(a) - rank(b);
+}
 
 /** Checks that question a number which these pages print, and those that could not be made. */
 export function openQuestions({ assessment }: Writing): Block[] {

@@ -24,7 +24,8 @@ export function jumps(writing: Writing): Block[] {
 
 function oneJumpTest({ file, assessment }: Writing, test: JumpTest): Block[] {
   const trials = file.jumpTrials.filter((trial) => trial.testId === test.id).sort((a, b) => a.number - b.number);
-  const numbers = assessment.facts.flatMap(numberOf);
+  // Pain has a column of its own.
+  const numbers = assessment.facts.filter((fact) => !fact.measure.startsWith('pain.')).flatMap(numberOf);
   const ofTrials = numbers.filter(({ fact }) => trials.some((trial) => trial.id === fact.from.id));
   const measures = [...new Set(ofTrials.map(({ fact }) => fact.measure))];
   const cell = (trial: JumpTrial, measure: string): Runs => {

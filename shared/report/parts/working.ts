@@ -8,8 +8,8 @@ import { equation } from '../blocks/equation.ts';
 import { heading } from '../blocks/heading.ts';
 import { paragraph } from '../blocks/paragraph.ts';
 import { table } from '../blocks/table.ts';
-import { plain, quantityRuns, quiet, type Runs, strong, symbolRuns } from '../runs.ts';
-import { SOURCE_STATUS_WORDS } from '../words.ts';
+import { plain, quantityRuns, type Runs, strong, symbolRuns } from '../runs.ts';
+import { SIDE_WORDS, SOURCE_STATUS_WORDS } from '../words.ts';
 import { cite, sentenceCase, type Writing } from './writing.ts';
 
 /** Every computed number with its equation and the numbers put in; every recorded one in a table. Each once. */
@@ -26,7 +26,7 @@ export function workingAppendix(writing: Writing): Block[] {
     paragraph(
       'How each number was obtained. ± is the standard uncertainty (JCGM 100). Numbers are shown to the place their uncertainty reaches; they were computed with all their digits.',
     ),
-    ...computed.map((entry) => oneEntry(writing, entry)),
+    ...grouped(computed).map((group) => oneGroup(writing, group)),
     ...(recorded.length === 0
       ? []
       : [
@@ -47,58 +47,87 @@ export function workingAppendix(writing: Writing): Block[] {
 interface Entry {
   readonly quantity: Quantity;
   readonly unit: Unit;
+  /** Which trial, item or clip it belongs to, in words; null for something that went into another number. */
+  readonly of: string | null;
 }
 
 /** Facts first, each followed by what went into it; a number that is used twice is worked once. */
-function collect({ assessment }: Writing): Entry[] {
+function collect({ file, assessment }: Writing): Entry[] {
   const entries = new Map<string, Entry>();
-  const add = (quantity: Quantity, unit: Unit) => {
+  const add = (quantity: Quantity, unit: Unit, of: string | null) => {
     const { symbol, name, formula } = quantity.working;
     const key = [symbol, name, formula, quantity.value, quantity.unit, quantity.u].join('|');
     if (entries.has(key)) return;
-    entries.set(key, { quantity, unit });
-    for (const input of quantity.working.inputs) add(input.quantity, input.quantity.unit);
+    entries.set(key, { quantity, unit, of });
+    for (const input of quantity.working.inputs) add(input.quantity, input.quantity.unit, of);
   };
-  for (const { value, displayUnit } of assessment.facts) {
-    if (value.kind === 'number' && isKnown(value.reading)) add(value.reading, displayUnit ?? value.reading.unit);
+  for (const { value, displayUnit, from } of assessment.facts) {
+    if (value.kind === 'number' && isKnown(value.reading)) {
+      add(value.reading, displayUnit ?? value.reading.unit, recordWords(file, from.id));
+    }
   }
   return [...entries.values()];
 }
 
-function oneEntry(writing: Writing, { quantity, unit }: Entry): Block {
-  const { working } = quantity;
+function recordWords(file: Writing['file'], id: string): string | null {
+  const jump = file.jumpTrials.find((one) => one.id === id);
+  if (jump !== undefined) return `trial ${jump.number}`;
+  const result = file.screeningResults.find((one) => one.id === id);
+  if (result !== undefined) return SIDE_WORDS[result.side] === '' ? null : SIDE_WORDS[result.side];
+  const trial = file.movementTrials.find((one) => one.id === id);
+  return trial === undefined || file.movementTrials.length === 1 || trial.label === '' ? null : trial.label;
+}
+
+/** Numbers found by one formula in one way, so that the formula is set once. */
+function grouped(entries: readonly Entry[]): Entry[][] {
+  const groups = new Map<string, Entry[]>();
+  for (const entry of entries) {
+    const { name, formula, variant, source } = entry.quantity.working;
+    const key = [name, formula, variant, source?.cite].join('|');
+    groups.set(key, [...(groups.get(key) ?? []), entry]);
+  }
+  return [...groups.values()];
+}
+
+function oneGroup(writing: Writing, group: readonly Entry[]): Block {
+  const [first] = group as readonly [Entry];
+  const { working } = first.quantity;
+  const formula = working.formula ?? '';
   return beside(sentenceCase(working.name), [
-    equation(working.formula ?? ''),
-    ...(working.inputs.length === 0 ? [] : [equation(working.formula ?? '', working.inputs)]),
-    paragraph([
-      ...symbolRuns(working.symbol),
-      ...plain(' = '),
-      ...strong(quantityText(quantity)),
-      ...(unit === quantity.unit ? [] : [...plain(', that is '), ...quantityRuns(quantity, unit)]),
+    equation(formula),
+    ...group.flatMap((entry) => [
+      equation(formula, entry.quantity.working.inputs, quantityText(entry.quantity)),
+      paragraph(instanceRuns(entry), { style: 'quiet' }),
     ]),
     paragraph(
       [
-        ...plain(working.inputs.length === 0 ? '' : 'with '),
-        ...working.inputs.flatMap(
-          (input, i): Runs => [
-            ...plain(i === 0 ? '' : ', '),
-            ...symbolRuns(input.symbol),
-            ...plain(' = '),
-            ...quantityRuns(input.quantity),
-          ],
-        ),
-      ],
-      { style: 'quiet' },
-    ),
-    paragraph(
-      [
-        ...quiet(working.variant === null ? '' : `${sentenceCase(working.variant)}. `),
-        ...quiet(quantity.u === null ? `${sentenceCase(uncertaintyWords(quantity))} ` : ''),
-        ...sourceRuns(writing, quantity),
+        ...plain(working.variant === null ? '' : `${sentenceCase(working.variant)}. `),
+        ...sourceRuns(writing, first.quantity),
       ],
       { style: 'quiet' },
     ),
   ]);
+}
+
+/** Which one, what went in with its uncertainty, and the result in the unit that people read. */
+function instanceRuns({ quantity, unit, of }: Entry): Runs {
+  const { symbol, inputs } = quantity.working;
+  return [
+    ...strong(of === null ? '' : `${sentenceCase(of)}: `),
+    ...(unit === quantity.unit
+      ? []
+      : [...symbolRuns(symbol), ...plain(' is '), ...quantityRuns(quantity, unit), ...plain('; ')]),
+    ...plain(inputs.length === 0 ? '' : 'with '),
+    ...inputs.flatMap(
+      (input, i): Runs => [
+        ...plain(i === 0 ? '' : ', '),
+        ...symbolRuns(input.symbol),
+        ...plain(' = '),
+        ...quantityRuns(input.quantity),
+      ],
+    ),
+    ...plain(quantity.u === null ? `; ${uncertaintyWords(quantity)}` : '.'),
+  ];
 }
 
 function named({ working }: Quantity): Runs {

@@ -16,7 +16,7 @@ export interface Writing {
 /** Sources in the order in which a reader meets them: findings, their checks, then the working. */
 export function collectSources({ findings, facts, checks }: Assessment): Source[] {
   const all = [
-    ...findings.flatMap((finding) => finding.sources),
+    ...findings.flatMap((finding) => (finding.outcome === 'not-assessed' ? [] : finding.sources)),
     ...checks.flatMap((check) => (check.source === null ? [] : [check.source])),
     ...facts.flatMap(({ value }) =>
       value.kind === 'number' && isKnown(value.reading) ? sourcesOf(value.reading) : [],

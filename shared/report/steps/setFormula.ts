@@ -23,13 +23,14 @@ const INK: Ink = 'ink';
 
 /**
  * A formula set as mathematics: symbols slanted, numbers and names upright, fractions built up, powers raised.
- * With `values` the same formula again with the numbers put in for the symbols they know.
+ * With `values` the same formula with numbers put in for the symbols they know; `outcome` is set after it.
  */
 export function setFormula(
   node: FormulaNode,
   size: number,
   metrics: FontMetrics,
   values: Substitution = () => null,
+  outcome = '',
 ): Box {
   const set = (part: FormulaNode, at: number): Box => {
     switch (part.node) {
@@ -59,7 +60,7 @@ export function setFormula(
     const sub = text(part.sub, 'sans', at * SMALL, metrics);
     return beside([base, lower(sub, at * 0.18)]);
   };
-  return set(node, size);
+  return outcome === '' ? set(node, size) : beside([set(node, size), text(outcome, 'sansBold', size, metrics)]);
 }
 
 /** Numerator and denominator are a little smaller than the line they stand in. */

@@ -69,7 +69,7 @@ describe.skipIf(!has('pdftotext'))('pdftotext', () => {
     expect(text).toContain('Movement assessment: Tern');
     expect(text).toContain('Invented data');
     for (const phase of movementById('handball-jump-throw')?.phases ?? []) expect(text).toContain(phase.label);
-    expect(text).toContain('Held back: what is usually suggested here, because of shoulder instability, posterior');
+    expect(text).toContain('Held back: what is usually suggested here. Reason: shoulder instability, posterior');
     expect(text).toContain('Screening is not diagnosis');
     expect(text).toContain(SAMPLE_SHA256);
     expect(text).toContain('Page 1 of');

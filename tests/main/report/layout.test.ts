@@ -5,6 +5,7 @@ import { placeReport, type ReportKind } from '../../../shared/report/compose.ts'
 import type { Page, Placed, PlacedReport } from '../../../shared/report/page.ts';
 import { boundsOfMark, marksOf } from '../../../shared/report/placed.ts';
 import type { Paper } from '../../../shared/report/sheet.ts';
+import type { TextMark } from '../../../shared/report/steps/breakLines.ts';
 import { anyCase } from '../../support/anyCase.ts';
 import { bodyOf, elementsOf, textOfReport } from '../../support/readPages.ts';
 import { SAMPLE_CREATED_AT, SAMPLE_SHA256, sampleAssessment, sampleCase } from '../../support/sampleCase.ts';
@@ -29,16 +30,20 @@ const SIDE = 58;
 const TOP = 74;
 const BOTTOM = 82;
 
+function inkWidth({ text, face, size }: TextMark): number {
+  return metrics.width(text.trimEnd(), face, size, true);
+}
+
 /** Marks that stand outside the text area, as sentences. */
 function overflowing(page: Page): string[] {
   return bodyOf(page)
     .flatMap(marksOf)
     .flatMap((mark) => {
-      const box = boundsOfMark(mark);
+      // A space at the end of a line may hang over.
+      const box = boundsOfMark(mark.mark === 'text' ? { ...mark, width: inkWidth(mark) } : mark);
       const isInside =
         box.left >= SIDE - 0.5 &&
-        // A space at the end of a line may hang over.
-        box.right <= page.width - SIDE + 4 &&
+        box.right <= page.width - SIDE + 0.5 &&
         box.top >= TOP - 1 &&
         box.bottom <= page.height - BOTTOM + 1;
       return isInside ? [] : [`page ${page.number}: ${JSON.stringify(mark)}`];
@@ -50,11 +55,7 @@ function colliding(page: Page): string[] {
   const texts = bodyOf(page)
     .flatMap(marksOf)
     .flatMap((mark) => (mark.mark === 'text' && mark.text.trim() !== '' ? [mark] : []))
-    .map((mark) => ({
-      mark,
-      left: mark.x,
-      right: mark.x + metrics.width(mark.text.trimEnd(), mark.face, mark.size, true),
-    }));
+    .map((mark) => ({ mark, left: mark.x, right: mark.x + inkWidth(mark) }));
   return texts.flatMap((one, i) =>
     texts.slice(i + 1).flatMap((other) => {
       const isOnLine =
