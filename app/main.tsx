@@ -1,4 +1,3 @@
-import './withoutEval.ts';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { Provider } from 'react-redux';
