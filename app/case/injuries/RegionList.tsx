@@ -23,7 +23,11 @@ export function RegionList({ onChoose }: { onChoose: (place: Place) => void }) {
               </Button>
             ))
           ) : (
-            <Button look="quiet" aria-label={`${REGION_WORDS[region]}, choose`} onClick={() => onChoose({ region, side: 'none' })}>
+            <Button
+              look="quiet"
+              aria-label={`${REGION_WORDS[region]}, choose`}
+              onClick={() => onChoose({ region, side: 'none' })}
+            >
               choose
             </Button>
           )}
