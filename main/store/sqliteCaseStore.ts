@@ -161,6 +161,8 @@ function caseStore(database: Database, folder: string, release: () => void): Sql
         requireCase(sql, caseId);
         return sql.siblings.all(caseId).map((row) => row.id);
       }),
+    keptFiles: () =>
+      read(() => sql.records.media.all.all().map((row) => fromRow(TABLES.media, row) as RecordOf<'media'>)),
     // Not in a transaction: the index check is written as an insert, and reading in one go needs no other writer anyway.
     verify: async () => verifyStore(database, sql),
     close: async () => {

@@ -1,4 +1,5 @@
 import type { Change, Edit } from '../model/edit.ts';
+import type { MediaRecord } from '../model/outcome.ts';
 import type { CaseFile } from '../model/records.ts';
 
 /** What the shelf shows of a case without opening it. Written by whoever last judged the case. */
@@ -46,6 +47,8 @@ export interface ReadableCaseStore {
   lastEditAt(caseId: string): Promise<string>;
   /** Every case of the athlete of this case, itself included: what one of them edits of the athlete, all of them show. */
   casesOfSameAthlete(caseId: string): Promise<string[]>;
+  /** Every file that some case refers to. */
+  keptFiles(): Promise<MediaRecord[]>;
   /** Everything wrong with what is stored, in words. Empty: sound. */
   verify(): Promise<string[]>;
 }

@@ -1,0 +1,54 @@
+import { blankAthlete, blankCase } from '../../shared/model/blank.ts';
+import type { Edit } from '../../shared/model/edit.ts';
+import type { Handlers } from './context.ts';
+import { judged } from './judged.ts';
+
+type CaseChannel =
+  | 'shelf.list'
+  | 'case.create'
+  | 'case.open'
+  | 'case.edit'
+  | 'case.undo'
+  | 'case.redo'
+  | 'case.history';
+
+export const caseHandlers: Handlers<CaseChannel> = {
+  'shelf.list': async ({ store }, query) => {
+    const { total, rows } = await store.shelf(query);
+    return {
+      total,
+      rows: rows.map((row) => ({ ...row, missing: [...row.missing], cautions: [...row.cautions] })),
+    };
+  },
+  'case.create': async (context, { purpose, athleteId, openedOn }) => {
+    const caseId = context.newId();
+    const athlete = athleteId === null ? blankAthlete(context.newId()) : null;
+    const number = await context.store.nextNumber(Number(openedOn.slice(0, 4)));
+    const ids = { id: caseId, athleteId: athlete?.id ?? athleteId ?? '' };
+    const opened: Edit = { op: 'create', kind: 'case', record: blankCase(ids, number, purpose, openedOn) };
+    const edits: Edit[] = athlete === null ? [opened] : [{ op: 'create', kind: 'athlete', record: athlete }, opened];
+    await context.store.create(edits, context.now());
+    await judged(context, caseId);
+    return { caseId };
+  },
+  'case.open': async ({ store }, { caseId }) => ({
+    file: await store.open(caseId),
+    edits: await store.editState(caseId),
+  }),
+  'case.edit': async (context, { caseId, edits }) => {
+    const state = await context.store.apply(caseId, edits, context.now());
+    await judged(context, caseId);
+    return state;
+  },
+  'case.undo': async (context, { caseId }) => {
+    const state = await context.store.undo(caseId, context.now());
+    await judged(context, caseId);
+    return state;
+  },
+  'case.redo': async (context, { caseId }) => {
+    const state = await context.store.redo(caseId, context.now());
+    await judged(context, caseId);
+    return state;
+  },
+  'case.history': async ({ store }, { caseId, limit }) => ({ changes: await store.history(caseId, limit) }),
+};

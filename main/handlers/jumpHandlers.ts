@@ -1,0 +1,105 @@
+import type { Answer, Request } from '../../shared/contract/channels.ts';
+import { DomainError } from '../../shared/errors.ts';
+import { analyseForceTrace } from '../../shared/kernel/jump/analyseForceTrace.ts';
+import { toForceSummary } from '../../shared/kernel/jump/toForceSummary.ts';
+import type { Edit } from '../../shared/model/edit.ts';
+import type { ForceSummary, JumpTest } from '../../shared/model/jump.ts';
+import type { CaseFile } from '../../shared/model/records.ts';
+import { type ForceCsv, readForceCsv } from '../exchange/forceCsv.ts';
+import type { Handlers } from './context.ts';
+import { judged } from './judged.ts';
+import { keepFile } from './keepFile.ts';
+
+type ForceFile = Request<'jump.previewForce'>['file'];
+
+/** A plot has no use for more; the stored file keeps every sample. */
+const PLOTTED_SAMPLES = 2500;
+
+export const jumpHandlers: Handlers<'jump.previewForce' | 'jump.importForce' | 'jump.trace'> = {
+  'jump.previewForce': async (_context, { kind, file }) => {
+    const { csv, summaries } = read(file, kind);
+    return { available: csv.available, summary: summaries[0], trace: thinned(csv) };
+  },
+  'jump.importForce': async (context, { caseId, testId, file }) => {
+    const opened = await context.store.open(caseId);
+    const test = findTest(opened, testId);
+    if (test.method !== 'force-plate') {
+      throw new DomainError(
+        'not-comparable',
+        'This test is not taken with a force plate. Change its method, or add a force-plate test, and import there.',
+      );
+    }
+    const { summaries } = read(file, test.kind);
+    const kept = await keepFile(context, caseId, {
+      fileName: file.fileName,
+      mediaType: 'text/csv',
+      bytes: new TextEncoder().encode(file.text),
+    });
+    const before = opened.jumpTrials.filter((trial) => trial.testId === testId);
+    const highest = Math.max(0, ...before.map(({ number }) => number));
+    const ids = summaries.map(() => context.newId());
+    const trials = summaries.map((force, i): Edit => {
+      const record = {
+        id: ids[i] as string,
+        testId,
+        number: highest + 1 + i,
+        flightTimeS: null,
+        contactTimeS: null,
+        jumpReachM: null,
+        force,
+        mediaSha256: kept.sha256,
+        painNrs: null,
+        isSetAside: false,
+        note: '',
+      };
+      return { op: 'create', kind: 'jumpTrial', record };
+    });
+    const edits = await context.store.apply(caseId, [kept.edit, ...trials], context.now());
+    await judged(context, caseId);
+    return { jumpTrialId: ids[0] as string, edits };
+  },
+  'jump.trace': async ({ store, media }, { caseId, jumpTrialId }) => {
+    const trial = (await store.open(caseId)).jumpTrials.find(({ id }) => id === jumpTrialId);
+    if (trial?.force == null || trial.mediaSha256 === null) {
+      throw new DomainError('not-found', 'This trial has no force record.');
+    }
+    const text = new TextDecoder().decode(await media.read(trial.mediaSha256));
+    return thinned(readForceCsv(text, { columns: trial.force.columns, rateHz: trial.force.rateHz }));
+  },
+};
+
+/** Reads and analyses a force file: one summary for each jump in it, at least one. */
+function read(
+  file: ForceFile,
+  kind: JumpTest['kind'],
+): { csv: ForceCsv; summaries: [ForceSummary, ...ForceSummary[]] } {
+  const csv = readForceCsv(file.text, { columns: file.columns, rateHz: file.rateHz });
+  const analysis = analyseForceTrace({ rateHz: csv.rateHz, plates: csv.plates, massKg: file.massKg, kind });
+  const [first, ...others] = analysis.jumps.map((jump) => toForceSummary(jump, csv.rateHz, csv.columns));
+  if (first === undefined) {
+    throw new DomainError(
+      'not-enough-data',
+      `No jump can be analysed in ${file.fileName}. ${analysis.warnings.join(' ')}`,
+    );
+  }
+  const about = [...csv.warnings, ...analysis.warnings];
+  return { csv, summaries: [{ ...first, warnings: [...about, ...first.warnings] }, ...others] };
+}
+
+function findTest(file: CaseFile, testId: string): JumpTest {
+  const test = file.jumpTests.find(({ id }) => id === testId);
+  if (test === undefined) throw new DomainError('not-found', 'The jump test is not part of this case.');
+  return test;
+}
+
+function thinned({ rateHz, columns, plates }: ForceCsv): Answer<'jump.trace'> {
+  const length = plates[0]?.length ?? 0;
+  const step = Math.max(1, Math.ceil(length / PLOTTED_SAMPLES));
+  const shown = Array.from({ length: Math.ceil(length / step) }, (_, i) => i * step);
+  return {
+    rateHz,
+    columns,
+    timesS: shown.map((i) => i / rateHz),
+    forcesN: plates.map((plate) => shown.map((i) => plate[i] as number)),
+  };
+}

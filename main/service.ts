@@ -1,0 +1,129 @@
+import { randomUUID } from 'node:crypto';
+import {
+  type Channel,
+  CHANNELS,
+  EVENTS,
+  type EventName,
+  type EventPayload,
+  type Request,
+} from '../shared/contract/channels.ts';
+import { DomainError, type Result, toFailure } from '../shared/errors.ts';
+import { parseInput } from '../shared/model/parseInput.ts';
+import { appHandlers } from './handlers/appHandlers.ts';
+import { caseHandlers } from './handlers/caseHandlers.ts';
+import type { Context, Handlers } from './handlers/context.ts';
+import { jumpHandlers } from './handlers/jumpHandlers.ts';
+import { reportHandlers } from './handlers/reportHandlers.ts';
+import { trialHandlers } from './handlers/trialHandlers.ts';
+import { openMediaStore } from './media/mediaStore.ts';
+import { openSqliteCaseStore } from './store/sqliteCaseStore.ts';
+
+const HANDLERS: Handlers<Channel> = {
+  ...appHandlers,
+  ...caseHandlers,
+  ...jumpHandlers,
+  ...trialHandlers,
+  ...reportHandlers,
+};
+
+/** Channels that only look. All others change something and run one after the other, in the order they came. */
+const LOOKS: ReadonlySet<Channel> = new Set([
+  'app.info',
+  'shelf.list',
+  'case.open',
+  'case.history',
+  'jump.previewForce',
+  'jump.trace',
+  'report.preview',
+] satisfies Channel[]);
+
+export interface ServiceOptions {
+  readonly folder: string;
+  readonly host: Context['host'];
+  readonly now?: () => Date;
+  readonly newId?: () => string;
+}
+
+/** The program without a face: what both hosts and the command line call. */
+export interface Service {
+  /** Validates, runs, answers. Never rejects: what went wrong is in the answer. */
+  dispatch(channel: string, request: unknown): Promise<Result<unknown>>;
+  on<E extends EventName>(event: E, listener: (payload: EventPayload<E>) => void): () => void;
+  /** Where a stored file lies; null if this is no SHA-256. */
+  mediaFile(sha256: string): string | null;
+  /** Refuses new calls, waits for those under way, gives the folder back. */
+  close(): Promise<void>;
+}
+
+/** @throws DomainError 'store-locked', 'store-unwritable', 'store-newer', 'store-corrupt' */
+export async function openService(options: ServiceOptions): Promise<Service> {
+  const { folder, host, now = () => new Date(), newId = randomUUID } = options;
+  const store = openSqliteCaseStore(folder, { host, pid: process.pid, since: now().toISOString() });
+  const media = await openMediaStore(folder).catch(async (thrown: unknown) => {
+    await store.close();
+    throw thrown;
+  });
+  const listeners = new Map<EventName, Set<(payload: never) => void>>();
+  const running = new Set<Promise<unknown>>();
+  let lastChange: Promise<unknown> = Promise.resolve();
+  let isClosing = false;
+
+  const context: Context = {
+    store,
+    media,
+    host,
+    folder,
+    now: () => now().toISOString(),
+    newId,
+    emit(event, payload) {
+      for (const listener of listeners.get(event) ?? []) listener(payload as never);
+    },
+  };
+
+  async function answer(channel: string, request: unknown): Promise<unknown> {
+    if (isClosing) throw new DomainError('cancelled', 'The program is closing; nothing was changed.');
+    if (!isChannel(channel)) throw new DomainError('not-found', `There is no channel called ${channel}.`);
+    const parsed = parseInput<unknown>(CHANNELS[channel].request, request, 'the request');
+    const run = () => handle(context, channel, parsed);
+    if (LOOKS.has(channel)) return run();
+    const change = lastChange.then(run);
+    lastChange = change.catch(() => undefined);
+    return change;
+  }
+
+  return {
+    async dispatch(channel, request) {
+      const call = answer(channel, request);
+      running.add(call);
+      try {
+        return { ok: true, value: await call };
+      } catch (thrown) {
+        return { ok: false, error: toFailure(thrown) };
+      } finally {
+        running.delete(call);
+      }
+    },
+    on(event, listener) {
+      if (!Object.hasOwn(EVENTS, event)) throw new DomainError('not-found', `There is no event called ${event}.`);
+      const heard = listeners.get(event) ?? new Set();
+      listeners.set(event, heard.add(listener));
+      return () => heard.delete(listener);
+    },
+    mediaFile: (sha256) => media.path(sha256),
+    async close() {
+      isClosing = true;
+      await Promise.allSettled([...running, lastChange]);
+      await store.close();
+    },
+  };
+}
+
+function isChannel(channel: string): channel is Channel {
+  return Object.hasOwn(CHANNELS, channel);
+}
+
+/** The request was parsed by the channel's own schema, which is what makes this one cast true. */
+function handle<C extends Channel>(context: Context, channel: C, request: unknown): Promise<unknown> {
+  const handler = HANDLERS[channel] as (context: Context, request: Request<C>) => Promise<unknown>;
+  return handler(context, request as Request<C>);
+}
