@@ -1,12 +1,5 @@
 import { randomUUID } from 'node:crypto';
-import {
-  type Channel,
-  CHANNELS,
-  EVENTS,
-  type EventName,
-  type EventPayload,
-  type Request,
-} from '../shared/contract/channels.ts';
+import { type Channel, CHANNELS, EVENTS, type EventName, type EventPayload } from '../shared/contract/channels.ts';
 import { DomainError, type Result, toFailure } from '../shared/errors.ts';
 import { parseInput } from '../shared/model/parseInput.ts';
 import { appHandlers } from './handlers/appHandlers.ts';
@@ -123,7 +116,7 @@ function isChannel(channel: string): channel is Channel {
 }
 
 /** The request was parsed by the channel's own schema, which is what makes this one cast true. */
-function handle<C extends Channel>(context: Context, channel: C, request: unknown): Promise<unknown> {
-  const handler = HANDLERS[channel] as (context: Context, request: Request<C>) => Promise<unknown>;
-  return handler(context, request as Request<C>);
+function handle(context: Context, channel: Channel, request: unknown): Promise<unknown> {
+  const handler = HANDLERS[channel] as (context: Context, request: unknown) => Promise<unknown>;
+  return handler(context, request);
 }

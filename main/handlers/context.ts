@@ -8,9 +8,9 @@ export interface Context {
   readonly media: MediaStore;
   readonly host: 'electron' | 'loopback' | 'command line';
   readonly folder: string;
-  now(): string;
-  newId(): string;
-  emit<E extends EventName>(event: E, payload: EventPayload<E>): void;
+  readonly now: () => string;
+  readonly newId: () => string;
+  readonly emit: <E extends EventName>(event: E, payload: EventPayload<E>) => void;
 }
 
 /** One short function per channel: no SQL, no maths. */

@@ -60,11 +60,11 @@ export const jumpHandlers: Handlers<'jump.previewForce' | 'jump.importForce' | '
   },
   'jump.trace': async ({ store, media }, { caseId, jumpTrialId }) => {
     const trial = (await store.open(caseId)).jumpTrials.find(({ id }) => id === jumpTrialId);
-    if (trial?.force == null || trial.mediaSha256 === null) {
-      throw new DomainError('not-found', 'This trial has no force record.');
-    }
-    const text = new TextDecoder().decode(await media.read(trial.mediaSha256));
-    return thinned(readForceCsv(text, { columns: trial.force.columns, rateHz: trial.force.rateHz }));
+    const force = trial?.force ?? null;
+    const sha256 = trial?.mediaSha256 ?? null;
+    if (force === null || sha256 === null) throw new DomainError('not-found', 'This trial has no force record.');
+    const text = new TextDecoder().decode(await media.read(sha256));
+    return thinned(readForceCsv(text, { columns: force.columns, rateHz: force.rateHz }));
   },
 };
 
