@@ -1,3 +1,4 @@
+// oxlint-disable-next-line import/no-named-as-default -- the named export has no type of its own
 import PDFDocument from 'pdfkit';
 import { FACES, type Ink, type Mark, type Page, type Placed, type PlacedReport } from '../../shared/report/page.ts';
 import { boundsOf, marksOf } from '../../shared/report/placed.ts';
@@ -205,7 +206,7 @@ class Bookmarks {
     const parent = this.#open[Math.min(level, this.#open.length) - 1] ?? this.#doc.outline;
     // pdfkit counts `left` from the right edge; the type list of the package knows `expanded` only.
     const where = { top: boundsOf(placed).top - 4, left: page.width, fit: false, expanded: level < 2 };
-    const item = parent.addItem(title.trim(), where as { expanded: boolean });
+    const item = parent.addItem(title.trim(), where);
     this.#open.splice(level, this.#open.length, item);
   }
 }

@@ -1,4 +1,3 @@
-/// <reference path="./fontkit.d.ts" />
 import { type Font, openSync } from 'fontkit';
 import type { FontMetrics } from '../../shared/report/metrics.ts';
 import { FACES, type Face } from '../../shared/report/page.ts';

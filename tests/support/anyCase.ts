@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import type { Assessment, Finding } from '../../shared/assess/assessment.ts';
 import type { CaseFile } from '../../shared/model/records.ts';
 import { sampleAssessment, sampleCase } from './sampleCase.ts';

@@ -410,9 +410,10 @@ function numberFact(
   };
 }
 
+const entered = (name: string, value: number, unit: Unit, u: number) => measured('x', name, value, unit, u);
+
 export function sampleAssessment(): Assessment {
   const trial = { kind: 'movementTrial', id: TRIAL } as const;
-  const entered = (name: string, value: number, unit: Unit, u: number) => measured('x', name, value, unit, u);
   const facts: Fact[] = [
     numberFact('arm.elevation/t', entered('arm elevation', degrees(74), 'rad', degrees(3)), 'deg', trial, 'cocking'),
     numberFact(

@@ -22,7 +22,7 @@ import { cite, sentenceCase, type Writing } from './writing.ts';
 
 /** What was found in each filmed trial, phase by phase in the order of the movement. */
 export function trialFindings(writing: Writing): Block[] {
-  const trials = [...writing.file.movementTrials].sort((a, b) =>
+  const trials = writing.file.movementTrials.toSorted((a, b) =>
     a.filmedOn < b.filmedOn ? -1 : a.filmedOn > b.filmedOn ? 1 : 0,
   );
   return trials.flatMap((trial) => {

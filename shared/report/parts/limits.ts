@@ -33,7 +33,6 @@ export function heldBack({ file, assessment }: Writing): Block[] {
 /** Why a usual suggestion is not printed, and who can change that; null: none was held back. */
 export function whyHeldBack({ withheld, defersTo }: Finding): { because: string; clears: string } | null {
   if (withheld === null) return null;
-  const unique = (words: readonly string[]) => sentenceCase([...new Set(words)].join('; '));
   const because = withheld.because.map((effect) => conditionEntry(effect.condition).label);
   const referral =
     withheld.referral === undefined
@@ -41,19 +40,17 @@ export function whyHeldBack({ withheld, defersTo }: Finding): { because: string;
       : [`being seen comes first (${lowerCase(withheld.referral.replace(/\.$/, ''))})`];
   const clears = withheld.because.map((effect) => effect.clears);
   return {
-    because: unique([...because, ...referral]) || 'The history on file',
-    clears: unique(clears.length > 0 ? clears : defersTo) || 'A clinician',
+    because: inOneLine([...because, ...referral]) || 'The history on file',
+    clears: inOneLine(clears.length > 0 ? clears : defersTo) || 'A clinician',
   };
 }
 
 /** What could not be judged, by where it belongs, with what it would need. */
-export function notAssessed({ file, assessment }: Writing): Block[] {
+export function notAssessed({ assessment }: Writing): Block[] {
   const open = assessment.findings.filter((finding) => finding.outcome === 'not-assessed');
   if (open.length === 0 && assessment.missing.length === 0) return [];
-  const place = (finding: Finding): string =>
-    [movementById(finding.movement)?.label ?? '', phaseWords(finding)].filter((part) => part !== '').join(', ');
-  const rows = unlike(open.toSorted(inOrder).map(place)).map((where) => {
-    const here = open.filter((finding) => place(finding) === where);
+  const rows = unlike(open.toSorted(inOrder).map(partOf)).map((where) => {
+    const here = open.filter((finding) => partOf(finding) === where);
     return [where, unlike(here.flatMap(openPoints)).join('; ')];
   });
   return [
@@ -82,8 +79,17 @@ function lowerCase(text: string): string {
   return text.charAt(0).toLowerCase() + text.slice(1);
 }
 
+function inOneLine(words: readonly string[]): string {
+  return sentenceCase(unlike(words).join('; '));
+}
+
 function unlike(words: readonly string[]): string[] {
   return [...new Set(words)];
+}
+
+/** `Handball jump throw, Landing`, `Profile`. */
+function partOf(finding: Finding): string {
+  return [movementById(finding.movement)?.label ?? '', phaseWords(finding)].filter((part) => part !== '').join(', ');
 }
 
 /** `Handball jump throw, landing, left`; for a test of no movement what was tested. */
@@ -108,12 +114,13 @@ const PHASE_WORDS: Readonly<Record<string, string>> = {
 
 /** Movements in the order of the knowledge, phases in the order of their movement, then what belongs to none. */
 function inOrder(a: Finding, b: Finding): number {
-  const rank = ({ movement, phase }: Finding): number => {
-    const m = MOVEMENTS.findIndex((one) => one.id === movement);
-    const p = MOVEMENTS[m]?.phases.findIndex((one) => one.id === phase) ?? -1;
-    return (m < 0 ? MOVEMENTS.length : m) * 100 + (p < 0 ? 99 : p);
-  };
-  return rank(a) - rank(b);
+  return rankOf(a) - rankOf(b);
+}
+
+function rankOf({ movement, phase }: Finding): number {
+  const m = MOVEMENTS.findIndex((one) => one.id === movement);
+  const p = MOVEMENTS[m]?.phases.findIndex((one) => one.id === phase) ?? -1;
+  return (m < 0 ? MOVEMENTS.length : m) * 100 + (p < 0 ? 99 : p);
 }
 
 /** Checks that question a number which these pages print, and those that could not be made. */

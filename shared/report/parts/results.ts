@@ -17,13 +17,13 @@ const NOT_RECORDED = quiet('not recorded');
 
 /** Jumps: every trial with what was recorded and computed, pain in a column of its own. */
 export function jumps(writing: Writing): Block[] {
-  const tests = [...writing.file.jumpTests].sort(byDay((test) => test.heldOn));
+  const tests = writing.file.jumpTests.toSorted(byDay((test) => test.heldOn));
   if (tests.length === 0) return [];
   return [heading(2, 'Jumps'), ...tests.flatMap((test) => oneJumpTest(writing, test))];
 }
 
 function oneJumpTest({ file, assessment }: Writing, test: JumpTest): Block[] {
-  const trials = file.jumpTrials.filter((trial) => trial.testId === test.id).sort((a, b) => a.number - b.number);
+  const trials = file.jumpTrials.filter((trial) => trial.testId === test.id).toSorted((a, b) => a.number - b.number);
   // Pain has a column of its own.
   const numbers = assessment.facts.filter((fact) => !fact.measure.startsWith('pain.')).flatMap(numberOf);
   const ofTrials = numbers.filter(({ fact }) => trials.some((trial) => trial.id === fact.from.id));
@@ -101,7 +101,7 @@ function remark(trial: JumpTrial): string {
 
 /** Screening: one row an item and side; grades are words, pain is its own column. */
 export function screening({ file, assessment }: Writing): Block[] {
-  const sessions = [...file.screeningSessions].sort(byDay((session) => session.heldOn));
+  const sessions = file.screeningSessions.toSorted(byDay((session) => session.heldOn));
   if (sessions.length === 0) return [];
   return [
     heading(2, 'Screening'),
@@ -138,7 +138,7 @@ function outcomeRuns(result: ScreeningResult, facts: readonly Fact[]): Runs {
   if (result.grade !== null) return plain(GRADE_WORDS[result.grade]);
   if (result.isPositive !== null) return plain(result.isPositive ? 'yes: it hurt' : 'no');
   const item = batteryItem(result.itemId);
-  if (result.valueSi === null || item?.unit == null) return NOT_RECORDED;
+  if (result.valueSi === null || item === null || item.unit === null) return NOT_RECORDED;
   const fact = facts
     .flatMap(numberOf)
     .find((one) => one.fact.from.id === result.id && one.fact.measure === item.measure);

@@ -33,8 +33,8 @@ export function workingAppendix(writing: Writing): Block[] {
           table(
             'Numbers that were measured, entered or taken from a table',
             ['Number', 'Value', 'Uncertainty, source'],
-            recorded.map(({ quantity, unit }) => [
-              named(quantity),
+            recorded.map(({ quantity, unit, of }) => [
+              [...named(quantity), ...plain(of === null ? '' : `, ${of}`)],
               quantityRuns(quantity, unit),
               [...plain(uncertaintyWords(quantity)), ...sourceRuns(writing, quantity)],
             ]),

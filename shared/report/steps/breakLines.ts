@@ -107,7 +107,8 @@ function piecesOf(text: string, run: Run, style: TypeStyle, metrics: FontMetrics
   const face = faceOf(style.family, emphasis);
   const size = style.size * (run.scale ?? 1);
   const isTabular = run.isTabular ?? style.isTabular ?? false;
-  const shows = (stretch: string, by: Face) => [...stretch].every((c) => metrics.covers(c.codePointAt(0) ?? 0, by));
+  const shows = (stretch: string, by: Face) =>
+    Array.from(stretch).every((c) => metrics.covers(c.codePointAt(0) ?? 0, by));
   const make = (set: string, by: Face, actual: string | null): Piece => {
     const written = set.replaceAll(/[\u00a0\u202f]/g, ' ');
     const width = metrics.width(written, by, size, isTabular);

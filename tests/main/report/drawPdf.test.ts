@@ -61,9 +61,9 @@ describe.skipIf(!has('pdffonts'))('pdffonts', () => {
   });
 });
 
-describe.skipIf(!has('pdftotext'))('pdftotext', () => {
-  const textOf = (kind: ReportKind): string => run('pdftotext', '-layout', pathOf(kind), '-').replace(/\s+/g, ' ');
+const textOf = (kind: ReportKind): string => run('pdftotext', '-layout', pathOf(kind), '-').replace(/\s+/g, ' ');
 
+describe.skipIf(!has('pdftotext'))('pdftotext', () => {
   test('the client report holds the pseudonym, every phase, what was held back and why, and the cautions', () => {
     const text = textOf('client');
     expect(text).toContain('Movement assessment: Tern');

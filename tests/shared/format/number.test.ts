@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { formatDate, formatQuantity, quantityText, toDecimals } from '../../../shared/format/number.ts';
 
@@ -43,6 +43,8 @@ test('SI Brochure 9, 5.4.3: no space before the degree sign, a space before ever
   expect(quantityText(q(0.412, 'm', 0.013), 'cm')).toBe('41.2\u00a0±\u00a01.3\u00a0cm');
 });
 
+const decimals = (text: string | null) => (text?.split('.')[1] ?? '').length;
+
 test('law: value and uncertainty always stop at the same place, and the text is within half a place of the number', () => {
   fc.assert(
     fc.property(
@@ -50,7 +52,6 @@ test('law: value and uncertainty always stop at the same place, and the text is 
       fc.double({ min: 1e-6, max: 1e4, noNaN: true }),
       (value, u) => {
         const shown = formatQuantity(q(value, 'N', u));
-        const decimals = (text: string | null) => (text?.split('.')[1] ?? '').length;
         expect(decimals(shown.value)).toBe(decimals(shown.u));
         expect(shown.u?.replace('.', '').replace(/^0+/, '').replace(/0+$/, '').length).toBeLessThanOrEqual(2);
         const read = Number(shown.value.replace('\u2212', '-'));

@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { FontMetrics } from '../../../../shared/report/metrics.ts';
 import { plain } from '../../../../shared/report/runs.ts';
@@ -7,7 +7,7 @@ import { breakLines, widestWord, widthOf } from '../../../../shared/report/steps
 
 /** Every letter as wide as the type is high; everything but Hebrew is there, and the box only in sans. */
 const square: FontMetrics = {
-  width: (text, _face, size) => [...text].length * size,
+  width: (text, _face, size) => Array.from(text).length * size,
   ascent: (_face, size) => size * 0.8,
   descent: (_face, size) => size * 0.2,
   covers: (codePoint, face) => (codePoint < 0x590 || codePoint > 0x5ff) && (codePoint !== 0x25a1 || face === 'sans'),
@@ -54,7 +54,7 @@ test('letters that no face has become boxes that carry what is meant', () => {
 test('law: for any text no line is wider than the column, no letter is lost, and broken text is as wide as its widest line', () => {
   fc.assert(
     fc.property(
-      fc.string({ maxLength: 200, unit: fc.constantFrom(...'abc defghi-j–/.0123') }),
+      fc.string({ maxLength: 200, unit: fc.constantFrom(...Array.from('abc defghi-j–/.0123')) }),
       fc.integer({ min: 10, max: 300 }),
       (text, width) => {
         const set = breakLines(plain(text), STYLES.body, width, square);

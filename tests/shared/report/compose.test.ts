@@ -1,0 +1,189 @@
+import { describe, expect, test } from 'vitest';
+import { readsAs } from '../../../shared/assess/standing.ts';
+import { movementById } from '../../../shared/knowledge/movements/index.ts';
+import { placeReport, type ReportRequest } from '../../../shared/report/compose.ts';
+import type { PlacedReport } from '../../../shared/report/page.ts';
+import { elementsOf, textOfPlaced, textOfReport } from '../../support/readPages.ts';
+import { SAMPLE_CREATED_AT, SAMPLE_SHA256, sampleAssessment, sampleCase, sampleId } from '../../support/sampleCase.ts';
+import { squareMetrics } from './squareMetrics.ts';
+
+function place(more: Partial<ReportRequest>): PlacedReport {
+  return placeReport({
+    file: sampleCase(),
+    assessment: sampleAssessment(),
+    kind: 'client',
+    paper: 'a4',
+    metrics: squareMetrics,
+    createdAt: SAMPLE_CREATED_AT,
+    caseSha256: SAMPLE_SHA256,
+    ...more,
+  });
+}
+const textOf = (more: Partial<ReportRequest>): string => textOfReport(place(more));
+
+test('law: the same request gives the same pages', () => {
+  expect(JSON.stringify(place({}))).toBe(JSON.stringify(place({})));
+});
+
+test('phases stand in the order of the movement', () => {
+  const headings = elementsOf(place({})).filter((placed) => placed.role === 'H3');
+  const phases = movementById('handball-jump-throw')?.phases.map((phase) => phase.label) ?? [];
+  const found = headings.map((placed) => textOfPlaced(placed).trim()).filter((label) => phases.includes(label));
+  expect(found).toEqual(phases);
+});
+
+test('a report names app, kernel and rules, and the case by its SHA-256', () => {
+  const report = place({});
+  expect(textOfReport(report)).toMatch(
+    /Caseframe \d+\.\d+\.\d+, kernel \d+\.\d+\.\d+, rules \d+\.\d+\.\d+, battery general 1\./,
+  );
+  expect(report.keywords).toContain(SAMPLE_SHA256);
+});
+
+test('the standing caution is on every page and in full at the end', () => {
+  const report = place({});
+  for (const page of report.pages) {
+    const footer = page.content.find((placed) => placed.id.startsWith('footer'));
+    expect(JSON.stringify(footer)).toContain('Screening is not diagnosis.');
+  }
+  expect(textOfReport(report)).toContain('Nothing here is a clearance to train or to play.');
+});
+
+test('only invented cases say that they are', () => {
+  const file = sampleCase();
+  expect(textOf({})).toContain('Invented data');
+  expect(
+    JSON.stringify(place({ file: { ...file, case: { ...file.case, isInvented: false } } })).toLowerCase(),
+  ).not.toContain('invented data');
+});
+
+describe('the practitioner’s decisions', () => {
+  const landing = 'throw/landing-knee';
+
+  test('a rewording of a finding that has changed since is not printed; the finding asks to be decided again', () => {
+    const assessment = sampleAssessment();
+    const findings = assessment.findings.map((finding) =>
+      finding.key === landing
+        ? { ...finding, outcome: 'replaced' as const, intervention: 'Sitting drills only.' }
+        : finding,
+    );
+    const text = textOf({ assessment: { ...assessment, findings } });
+    expect(text).not.toContain('Split squats with a slow way down');
+    expect(text).toContain('Sitting drills only.');
+    expect(text).toContain('to be decided again');
+  });
+
+  test('a rewording of what is stopped is never printed as advice', () => {
+    const file = sampleCase();
+    const assessment = sampleAssessment();
+    const stopped = assessment.findings.find((finding) => finding.outcome === 'stopped');
+    if (stopped === undefined) throw new Error('the sample has a stopped finding');
+    const decision = {
+      id: sampleId(60),
+      caseId: file.case.id,
+      findingKey: stopped.key,
+      decision: 'reworded' as const,
+      wording: 'Overhead throws at full speed.',
+      reason: '',
+      decidedOutcome: stopped.outcome,
+      decidedText: readsAs(stopped),
+    };
+    const text = textOf({ file: { ...file, findingDecisions: [...file.findingDecisions, decision] } });
+    expect(text).not.toContain('Overhead throws at full speed');
+    expect(text).toContain('nothing is suggested here until it is cleared');
+  });
+
+  test('what was set aside is no step to work on', () => {
+    expect(textOf({})).not.toContain('Run-up drills with a tall last step');
+  });
+});
+
+test('law: withheld advice is in no mark and no alternative text of any kind of report', () => {
+  for (const kind of ['client', 'study', 'referral'] as const) {
+    const report = place({ kind });
+    const everything = `${textOfReport(report)} ${elementsOf(report)
+      .map((placed) => placed.alt)
+      .join(' ')}`;
+    for (const { withheld } of sampleAssessment().findings) {
+      if (withheld !== null) expect(everything).not.toContain(withheld.text.split(' ').slice(0, 3).join(' '));
+    }
+  }
+});
+
+/** The sample under a real-looking name, written into several fields. */
+const named = () => {
+  const file = sampleCase();
+  return {
+    ...file,
+    athlete: {
+      ...file.athlete,
+      name: 'Signe Strandskov',
+      isPseudonym: false,
+      goals: 'Signe wants to throw again, says SIGNE STRANDSKOV.',
+    },
+    case: { ...file.case, question: 'May Ms Strandskov throw?' },
+    movementTrials: file.movementTrials.map((trial) => ({ ...trial, label: 'Signe, throw 3' })),
+  };
+};
+
+describe('de-identified', () => {
+  test('law: no part of the name is left in any mark, alternative text or metadata of a study', () => {
+    const everything = JSON.stringify(place({ file: named(), kind: 'study' }));
+    expect(everything).not.toMatch(/signe|strandskov/i);
+    expect(everything).not.toContain('2003-05-14');
+    expect(everything).not.toMatch(/14\W+May\W+2003/);
+    expect(textOf({ file: named(), kind: 'study' })).toContain('May Ms the athlete throw?');
+  });
+
+  test('a client report keeps the name unless asked; a study keeps it if asked', () => {
+    expect(textOf({ file: named() })).toContain('Signe Strandskov');
+    expect(textOf({ file: named(), deidentify: true })).not.toContain('Strandskov');
+    expect(textOf({ file: named(), kind: 'study', deidentify: false })).toContain('Strandskov');
+  });
+
+  test('a name inside another word stays: Ann in Annual', () => {
+    const file = named();
+    const text = textOf({
+      kind: 'study',
+      file: { ...file, athlete: { ...file.athlete, name: 'Ann Bo', goals: 'Annual goal for Ann.' } },
+    });
+    expect(text).toContain('Annual goal for the athlete.');
+  });
+});
+
+test('an empty case still says what is missing, and claims nothing', () => {
+  const file = sampleCase();
+  const empty = {
+    ...file,
+    case: { ...file.case, practitioner: '', question: '' },
+    athlete: {
+      ...file.athlete,
+      birthDate: null,
+      massKg: null,
+      statureM: null,
+      sport: '',
+      position: '',
+      level: '',
+      goals: '',
+      dominantSide: null,
+      hasRedFlags: null,
+      consentOn: null,
+    },
+    injuries: [],
+    screeningSessions: [],
+    screeningResults: [],
+    jumpTests: [],
+    jumpTrials: [],
+    movementTrials: [],
+    trialEvents: [],
+    findingDecisions: [],
+  };
+  const assessment = { ...sampleAssessment(), facts: [], findings: [], checks: [], stops: [], missing: ['body mass'] };
+  const client = textOf({ file: empty, assessment });
+  expect(client).toContain('age not recorded');
+  expect(client).toContain('None recorded. That is not the same as none.');
+  expect(client).toContain('Nothing recorded says stop. That is not a clearance.');
+  expect(client).toContain('Body mass');
+  expect(textOf({ file: empty, assessment, kind: 'referral' })).toContain('Addressee not recorded.');
+  expect(textOf({ file: empty, assessment, kind: 'study' })).toContain('No screening was done.');
+});
