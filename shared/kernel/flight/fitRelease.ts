@@ -71,7 +71,10 @@ export function fitRelease(
   drag: { readonly k: number } | null,
   options: FitOptions = {},
 ): ReleaseFit {
-  refuseUnusable(samples, drag);
+  refuseUnusableFlight('fitRelease', samples);
+  if (drag !== null && !(Number.isFinite(drag.k) && drag.k >= 0)) {
+    throw new DomainError('input-out-of-range', `fitRelease needs a drag factor of 0 or more, got ${drag.k} /m`);
+  }
   const releaseT = options.releaseAt?.t ?? (samples[0] as FlightSample).t;
   const after = samples.map(({ t, x, y }) => ({ t: t - releaseT, x, y }));
   const air = drag === null ? VACUUM : { drag: drag.k, lift: 0 };
@@ -343,18 +346,23 @@ function leastSquares(design: Matrix, right: readonly number[]): number[] {
   return solve(design, Matrix.columnVector([...right])).to1DArray();
 }
 
-function refuseUnusable(samples: readonly FlightSample[], drag: { readonly k: number } | null): void {
+/**
+ * The door of everything that reads a flight.
+ * @throws DomainError 'not-enough-data' for fewer than six samples; 'input-out-of-range' for one that is not finite or
+ *   does not come after the one before
+ */
+export function refuseUnusableFlight(name: string, samples: readonly FlightSample[]): void {
   if (samples.length < LEAST_FLIGHT_FRAMES) {
     throw new DomainError(
       'not-enough-data',
-      `fitRelease needs at least ${LEAST_FLIGHT_FRAMES} frames of flight, got ${samples.length}`,
+      `${name} needs at least ${LEAST_FLIGHT_FRAMES} frames of flight, got ${samples.length}`,
     );
   }
   samples.forEach(({ t, x, y }, i) => {
     if (![t, x, y].every(Number.isFinite)) {
       throw new DomainError(
         'input-out-of-range',
-        `fitRelease needs finite samples, got (${t}, ${x}, ${y})`,
+        `${name} needs finite samples, got (${t}, ${x}, ${y})`,
         `samples.${i}`,
       );
     }
@@ -362,12 +370,9 @@ function refuseUnusable(samples: readonly FlightSample[], drag: { readonly k: nu
     if (t <= before) {
       throw new DomainError(
         'input-out-of-range',
-        `fitRelease needs times that rise, got ${t} s after ${before} s`,
+        `${name} needs times that rise, got ${t} s after ${before} s`,
         `samples.${i}`,
       );
     }
   });
-  if (drag !== null && !(Number.isFinite(drag.k) && drag.k >= 0)) {
-    throw new DomainError('input-out-of-range', `fitRelease needs a drag factor of 0 or more, got ${drag.k} /m`);
-  }
 }
