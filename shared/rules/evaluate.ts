@@ -170,8 +170,9 @@ function hides(referral: Judged, other: Judged): boolean {
 
 /** Whether something that fired forbids calling this part of the movement, or this region, in order. */
 function blocks(other: Judged, one: Judged): boolean {
+  if (other.rule.kind === 'referral' && hides(other, one)) return true;
   if (other.rule.movement === 'any' && other.subject.movement === null) {
-    const speaksOfAll = one.rule.movement === 'any' || other.rule.kind === 'referral' || other.rule.kind === 'caution';
+    const speaksOfAll = one.rule.movement === 'any' || other.rule.kind === 'caution';
     return speaksOfAll && regionsTouch(other.rule.region, one.rule.region);
   }
   return (

@@ -274,6 +274,21 @@ describe('confirmations', () => {
     ]);
   });
 
+  test('fall silent in every movement while a referral for the whole body stands', () => {
+    const alarm = rule({
+      id: 'test/alarm',
+      kind: 'referral',
+      movement: 'any',
+      phase: 'session',
+      region: 'whole-body',
+      all: [{ measure: 'pain.nrs', comparator: '>', threshold: 5, unit: '{score}' }],
+    });
+    const elsewhere = fact('pain.nrs', 7, { movement: 'handball-jump-throw', record: 'throw' });
+    expect(outcomes(evaluateRules([ok, alarm], [knee(60), noPain, elsewhere], [], ADULT_WOMAN))).toEqual([
+      'test/alarm referral',
+    ]);
+  });
+
   test('fall silent where an injury stops or replaces them', () => {
     const guarded = {
       ...ok,
