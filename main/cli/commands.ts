@@ -2,16 +2,19 @@ import { caseNew } from './caseNew.ts';
 import { caseShow } from './caseShow.ts';
 import { check } from './check.ts';
 import type { Command } from './command.ts';
+import { demo } from './demo.ts';
 import { flight } from './flight.ts';
 import { flightFit } from './flightFit.ts';
 import { jumpForce } from './jumpForce.ts';
 import { jumpTime } from './jumpTime.ts';
 import { report } from './report.ts';
 import { rulesEvaluate } from './rulesEvaluate.ts';
+import { trial, trialSchema } from './trial.ts';
 import { verify } from './verify.ts';
 
 /** In the order help shows them. */
 export const COMMANDS: readonly Command[] = [
+  demo,
   caseNew,
   caseShow,
   check,
@@ -22,4 +25,6 @@ export const COMMANDS: readonly Command[] = [
   jumpForce,
   flight,
   flightFit,
+  trial,
+  trialSchema,
 ];

@@ -1,3 +1,5 @@
+import { DE_LEVA_MALE } from '../../shared/kernel/anthropometry/deLeva1996.ts';
+import { wholeBodyCentreOfMass } from '../../shared/kernel/anthropometry/wholeBodyCentreOfMass.ts';
 import { standardGravity } from '../../shared/kernel/constants/standardGravity.ts';
 import { advance, launch, passing } from '../../shared/kernel/flight/path.ts';
 import { BALL, LANDMARKS } from '../../shared/model/trial.ts';
@@ -49,7 +51,7 @@ export interface InventedThrow {
 
 export interface FilmedThrow {
   /** Samples [frame, x, y] in metres, y up, by point. */
-  readonly tracks: ReadonlyMap<string, readonly [number, number, number][]>;
+  readonly tracks: ReadonlyMap<string, [number, number, number][]>;
   /** s from the first frame. */
   readonly events: Readonly<Record<string, number>>;
 }
@@ -64,15 +66,10 @@ interface Times {
  * A right-handed jump throw off the left foot, filmed from the side: a figure of stiff parts whose posture follows curves,
  * whose centre of mass follows one path, a parabola while in the air, and whose stance leg reaches for the foot on the
  * floor; and a ball that leaves the hand and then obeys gravity and drag.
- * @param centreOfMass of the figure, from its landmarks
  */
-export function filmJumpThrow(
-  invented: InventedThrow,
-  centreOfMass: (points: Points) => Point,
-  random: RandomSource,
-): FilmedThrow {
+export function filmJumpThrow(invented: InventedThrow, random: RandomSource): FilmedThrow {
   const { path, times } = bodyPath(invented);
-  const figureAt = figureOnPath(invented.statureM, path, times, centreOfMass);
+  const figureAt = figureOnPath(invented.statureM, path, times);
   const handAt = (t: number): Point => {
     const { 'wrist-right': wrist, 'knuckle-right': knuckle } = figureAt(t);
     const beyond = BALL_BEYOND_KNUCKLES / Math.hypot(knuckle.x - wrist.x, knuckle.y - wrist.y);
@@ -147,12 +144,7 @@ function bodyPath({ statureM, rise, run, releaseBeforeApexS }: InventedThrow): {
 }
 
 /** The figure at any instant, its centre of mass on the path. */
-function figureOnPath(
-  statureM: number,
-  path: (t: number) => Point,
-  times: Times,
-  centreOfMass: (points: Points) => Point,
-): (t: number) => Points {
+function figureOnPath(statureM: number, path: (t: number) => Point, times: Times): (t: number) => Points {
   const lengths = lengthsFor(statureM);
   const posture = throwingPosture(times);
   const stances = [
@@ -204,6 +196,12 @@ function figureOnPath(
 
 function curve(...points: (readonly [number, number])[]): Curve {
   return curveThrough(points);
+}
+
+function centreOfMass(points: Points): Point {
+  const centre = wholeBodyCentreOfMass(points, DE_LEVA_MALE);
+  if ('unknown' in centre) throw new Error(centre.unknown);
+  return centre;
 }
 
 /** Trunk, head and arms. The throwing arm goes back (−90: level behind), up (−180) and over to the front. */

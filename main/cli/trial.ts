@@ -1,0 +1,107 @@
+import { randomUUID } from 'node:crypto';
+import { assessCase } from '../../shared/assess/assessCase.ts';
+import { DomainError } from '../../shared/errors.ts';
+import { readTrialFile, TRIAL_FILE_SCHEMA, trialFileToRecords } from '../../shared/exchange/trialFile.ts';
+import { phaseTimes } from '../../shared/kernel/event/phaseTimes.ts';
+import { measureTrial } from '../../shared/kernel/trial/measureTrial.ts';
+import { measureById } from '../../shared/knowledge/measures/index.ts';
+import { movementById } from '../../shared/knowledge/movements/index.ts';
+import { REFERENCE_SEXES } from '../../shared/model/athlete.ts';
+import { blankAthlete, blankCase } from '../../shared/model/blank.ts';
+import { emptyCaseFile } from '../../shared/model/caseLists.ts';
+import { choiceFrom, type Command, optionalNumber, readText } from './command.ts';
+import { readingsToJson, readingsToLines, type Row } from './readings.ts';
+
+export const trial: Command = {
+  name: 'trial',
+  usage: `FILE.json [--mass KG] [--stature M] [--sex ${REFERENCE_SEXES.join('|')}]`,
+  does: 'phases, measures, centre of mass, angles and checks of one filmed trial',
+  words: 1,
+  options: { mass: { type: 'string' }, stature: { type: 'string' }, sex: { type: 'string' } },
+  run({ words: [name = ''], options }) {
+    const { file } = readTrialFile(readText(name));
+    const movement = movementById(file.movement);
+    if (movement === null || file.captureRateHz === null) {
+      throw new DomainError(
+        'input-missing',
+        movement === null
+          ? `The movement ${file.movement} is not known, so the trial has no phases to measure.`
+          : 'The true capture rate is not given, so nothing that needs time can be computed.',
+      );
+    }
+    const athlete = {
+      ...blankAthlete(randomUUID()),
+      massKg: optionalNumber(options['mass'], '--mass'),
+      statureM: optionalNumber(options['stature'], '--stature'),
+      referenceSex: choiceFrom(options['sex'], '--sex', REFERENCE_SEXES, 'no-reference'),
+    };
+    const caseId = randomUUID();
+    const { warnings, ...records } = trialFileToRecords(file, randomUUID, caseId);
+    const found = measureTrial({
+      trial: records.movementTrial,
+      tracks: records.landmarkTracks,
+      events: records.trialEvents,
+      movement,
+      massKg: athlete.massKg,
+      statureM: athlete.statureM,
+      referenceSex: athlete.referenceSex,
+    });
+    // A case of this one trial, never stored: the checks read cases.
+    const { checks } = assessCase({
+      ...emptyCaseFile(blankCase({ id: caseId, athleteId: athlete.id }, '', 'study', file.filmedOn), athlete),
+      movementTrials: [records.movementTrial],
+      landmarkTracks: [...records.landmarkTracks],
+      trialEvents: [...records.trialEvents],
+      enteredMeasures: [...records.enteredMeasures],
+    });
+
+    const { phases } = phaseTimes(movement, records.trialEvents, file.captureRateHz);
+    const phaseRows = phases.map(({ phase, label, start, end, duration }) => ({
+      phase,
+      label,
+      rows: [
+        { key: 'start', label: 'Start', reading: start },
+        { key: 'end', label: 'End', reading: end },
+        { key: 'duration', label: 'Duration', reading: duration },
+      ] as const,
+    }));
+    const measures = found.measures.map(({ measure, phase, side, reading }) => {
+      const known = measureById(measure);
+      const label = [known?.label ?? measure, phase, side === 'none' ? null : side].filter((part) => part !== null);
+      const row: Row = {
+        key: 'value',
+        label: label.join(', '),
+        reading,
+        ...(known?.displayUnit ? { shownIn: known.displayUnit } : {}),
+      };
+      return { measure, phase, side, row };
+    });
+    const said = [...new Set([...warnings, ...found.warnings])];
+    return {
+      json: {
+        movement: movement.id,
+        phases: phaseRows.map(({ phase, label, rows }) => ({ phase, label, ...readingsToJson(rows) })),
+        measures: measures.map(({ row, ...where }) => ({ ...where, ...readingsToJson([row]) })),
+        centreOfMass: found.centreOfMass.map(({ frame, timeS, x, y }) => ({ frame, timeS, xM: x, yM: y })),
+        curves: found.series,
+        checks,
+        warnings: said,
+      },
+      lines: [
+        movement.label,
+        ...readingsToLines(measures.map(({ row }) => row)),
+        ...checks.filter(({ verdict }) => verdict === 'questioned').map(({ sentence }) => `Questioned: ${sentence}`),
+        ...said.map((warning) => `Look at: ${warning}`),
+      ],
+    };
+  },
+};
+
+export const trialSchema: Command = {
+  name: 'trial schema',
+  usage: '',
+  does: 'the JSON Schema of the trial file',
+  words: 0,
+  options: {},
+  run: () => ({ json: TRIAL_FILE_SCHEMA, lines: [JSON.stringify(TRIAL_FILE_SCHEMA, null, 2)] }),
+};
