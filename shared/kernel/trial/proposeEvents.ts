@@ -1,0 +1,277 @@
+import { BALL } from '../../model/trial.ts';
+import { leanOf } from '../angle/lean.ts';
+import { standardGravity } from '../constants/standardGravity.ts';
+import { airborneSpan, CONTACT_HEIGHT_M } from '../event/airborneSpan.ts';
+import { lastInHand } from '../event/lastInHand.ts';
+import { turningPoint } from '../event/turningPoint.ts';
+import { fitRelease, LEAST_FLIGHT_FRAMES } from '../flight/fitRelease.ts';
+import { distance, type Point } from '../plane/point.ts';
+import { type AngleCurve, elbowFlexion, kneeFlexion } from './angleCurves.ts';
+import { type Scene, scene, type TrialInput } from './scene.ts';
+
+/** An instant to be confirmed by a person. Never an event until then. */
+export interface EventProposal {
+  readonly event: string;
+  readonly timeS: number;
+  readonly uS: number;
+  readonly confidence: 'clear' | 'likely' | 'doubtful';
+  /** What it rests on, in words. */
+  readonly because: string;
+}
+
+/** How far back from take-off or release a cocked arm is looked for, s: a convention. */
+const COCKING_S = 0.3;
+
+/**
+ * Proposes the movement's events from the points: take-off and landing from the feet, the apex and the lowest point
+ * from the centre of mass, the release from the ball leaving the hand, the set point and the cocked arm from elbow and
+ * forearm, the end from the knees. Only events this movement has; those it cannot find are left out.
+ *
+ * @returns in the movement's order, each with half a frame of uncertainty (the apex less)
+ * @source conventions stated in the files used
+ */
+export function proposeEvents(input: TrialInput): readonly EventProposal[] {
+  const view = scene({ ...input, events: [] });
+  if ('unknown' in view || view.noMetres !== null) return [];
+  const found = new Map<string, EventProposal>();
+  const propose = (
+    event: string,
+    frame: number | null,
+    confidence: EventProposal['confidence'],
+    because: string,
+    frameU = 1 / Math.sqrt(12),
+  ) => {
+    if (frame !== null) {
+      found.set(event, { event, timeS: frame / view.rateHz, uS: frameU / view.rateHz, confidence, because });
+    }
+  };
+
+  const feet = lowestFeet(view);
+  const span = feet === null ? null : airborneSpan(feet.heights, view.rateHz);
+  const frameOf = (sample: number | null | undefined) =>
+    feet === null || sample === null || sample === undefined ? null : feet.firstFrame + sample;
+  const [takeoff, landing] = [frameOf(span?.takeoff), frameOf(span?.landing)];
+  const fall = fallBetween(view, takeoff, landing);
+  const feetSay = `the lowest foot is more than ${100 * CONTACT_HEIGHT_M} cm up`;
+  propose('take-off', takeoff, fall.confidence, `last frame before ${feetSay}; ${fall.because}`);
+  propose('landing', landing, fall.confidence, `first frame after ${feetSay}; ${fall.because}`);
+
+  const plant = takeoff === null ? null : firstOfContact(view, takeoff);
+  propose('plant', plant, 'likely', 'the take-off foot comes down and stays down until take-off');
+
+  const height = run(view.body.smooth);
+  if (height !== null) {
+    const ys = height.values.map(({ y }) => y);
+    const before = takeoff === null ? ys : ys.slice(0, Math.max(3, takeoff - height.firstFrame + 1));
+    if (before.length >= 3) {
+      const low = turningPoint(before, 'lowest');
+      propose(
+        'lowest-point',
+        low.isAtEdge ? null : height.firstFrame + low.index,
+        'clear',
+        'the centre of mass is lowest before take-off',
+        0.25,
+      );
+      propose(
+        'start',
+        low.isAtEdge ? null : startOfDip(before, height.firstFrame),
+        'likely',
+        'the centre of mass has sunk 1 cm',
+      );
+    }
+    if (takeoff !== null) {
+      const inAir = ys.slice(
+        Math.max(0, takeoff - height.firstFrame),
+        landing === null ? ys.length : landing - height.firstFrame + 1,
+      );
+      if (inAir.length >= 3) {
+        const top = turningPoint(inAir, 'highest');
+        propose(
+          'apex',
+          top.isAtEdge ? null : Math.max(takeoff, height.firstFrame) + top.index,
+          'clear',
+          'the centre of mass is highest',
+          0.25,
+        );
+      }
+    }
+  }
+
+  const side = view.side === 'none' ? null : view.side;
+  const release = side === null ? null : releaseFrame(view, side);
+  propose('release', release, 'likely', 'the ball is last within 6 cm of where the hand held it');
+  if (side !== null && release !== null) {
+    proposeArm(view, side, release, takeoff, propose);
+  }
+  if (landing !== null) {
+    const deepest = deepestKnee(view, landing);
+    propose('deepest', deepest, 'likely', 'the knees are bent most after landing');
+    propose(
+      'end',
+      view.movement.events.some(({ id }) => id === 'deepest') ? null : deepest,
+      'likely',
+      'the knees stop bending after landing',
+    );
+  }
+  return view.movement.events.flatMap(({ id }) => found.get(id) ?? []);
+}
+
+type Propose = (event: string, frame: number | null, confidence: EventProposal['confidence'], because: string) => void;
+
+function proposeArm(
+  view: Scene,
+  side: 'left' | 'right',
+  release: number,
+  takeoff: number | null,
+  propose: Propose,
+): void {
+  const elbow = angleRun(view, elbowFlexion(view, side), 0, release);
+  if (elbow !== null) {
+    const bent = turningPoint(elbow.values, 'highest');
+    const setPoint = elbow.firstFrame + Math.round(bent.index);
+    propose('set-point', setPoint, bent.isAtEdge ? 'doubtful' : 'likely', 'the elbow is bent most before release');
+    const straightens = elbow.values.findIndex(
+      (flexion, i) => elbow.firstFrame + i > setPoint && bent.value - flexion > (5 * Math.PI) / 180,
+    );
+    propose(
+      'elbow-extension',
+      straightens === -1 ? null : elbow.firstFrame + straightens - 1,
+      'likely',
+      'the elbow has straightened by 5°',
+    );
+    const ball = run(view.points.get(BALL)?.smooth);
+    if (ball !== null) {
+      const rising = ball.values.map(({ y }) => y).slice(0, Math.max(1, setPoint - ball.firstFrame));
+      const low = rising.indexOf(Math.min(...rising));
+      propose(
+        'ball-rise',
+        rising.length < 3 ? null : ball.firstFrame + low,
+        'likely',
+        'the ball is lowest before it goes up',
+      );
+    }
+  }
+  const from = Math.max(0, (takeoff ?? release) - Math.round(COCKING_S * view.rateHz));
+  const laidBack: number[] = [];
+  let first: number | null = null;
+  for (let frame = from; frame <= release; frame += 1) {
+    const [e, w] = [
+      view.points.get(`elbow-${side}`)?.smooth.get(frame),
+      view.points.get(`wrist-${side}`)?.smooth.get(frame),
+    ];
+    if (e === undefined || w === undefined) continue;
+    first ??= frame;
+    // Against vertical, backward negative: most negative is furthest back. Below the horizontal it has not been raised yet.
+    const back = leanOf(e, w, view.facing);
+    laidBack.push(Math.abs(back) > Math.PI * 0.75 ? 0 : back);
+  }
+  if (first !== null && laidBack.length >= 3) {
+    const back = turningPoint(laidBack, 'lowest');
+    propose(
+      'cocked',
+      back.isAtEdge ? null : first + Math.round(back.index),
+      'likely',
+      'the forearm lies furthest back',
+    );
+  }
+}
+
+interface Run<T> {
+  readonly firstFrame: number;
+  readonly values: readonly T[];
+}
+
+/** The longest unbroken stretch of a track. */
+function run<T>(points: ReadonlyMap<number, T> | undefined): Run<T> | null {
+  let best: { firstFrame: number; values: T[] } | null = null;
+  let current: { firstFrame: number; values: T[] } | null = null;
+  for (const [frame, value] of [...(points ?? [])].toSorted(([a], [b]) => a - b)) {
+    if (current === null || frame !== current.firstFrame + current.values.length)
+      current = { firstFrame: frame, values: [] };
+    current.values.push(value);
+    if (best === null || current.values.length > best.values.length) best = current;
+  }
+  return best !== null && best.values.length >= 3 ? best : null;
+}
+
+function lowestFeet({ points }: Scene): { firstFrame: number; heights: number[] } | null {
+  const lowest = new Map<number, number>();
+  for (const name of ['toe-left', 'toe-right', 'heel-left', 'heel-right']) {
+    for (const [frame, { y }] of points.get(name)?.smooth ?? []) lowest.set(frame, Math.min(y, lowest.get(frame) ?? y));
+  }
+  const stretch = run(lowest);
+  return stretch === null ? null : { firstFrame: stretch.firstFrame, heights: [...stretch.values] };
+}
+
+/** Does the centre of mass fall freely in between? That is what being in the air means. */
+function fallBetween(
+  view: Scene,
+  takeoff: number | null,
+  landing: number | null,
+): { confidence: EventProposal['confidence']; because: string } {
+  if (takeoff === null || landing === null)
+    return { confidence: 'likely', because: 'only one end of the flight is in the clip' };
+  const samples = [...view.body.raw]
+    .filter(([frame]) => frame > takeoff && frame < landing)
+    .map(([frame, { x, y }]) => ({ t: frame / view.rateHz, x, y }))
+    .toSorted((a, b) => a.t - b.t);
+  if (samples.length < LEAST_FLIGHT_FRAMES)
+    return { confidence: 'likely', because: 'too little of the body is digitised to check its fall' };
+  const g = fitRelease(samples, 'scatter is used', null).gravity.value;
+  const isFalling = Math.abs(g / standardGravity.value - 1) < 0.15;
+  return {
+    confidence: isFalling ? 'clear' : 'doubtful',
+    because: `in between the centre of mass falls with ${g.toFixed(1)} m/s²`,
+  };
+}
+
+/** Backwards from take-off: the first frame of that contact. */
+function firstOfContact(view: Scene, takeoff: number): number | null {
+  const feet = lowestFeet(view);
+  if (feet === null) return null;
+  const level = (feet.heights[takeoff - feet.firstFrame] ?? 0) + CONTACT_HEIGHT_M / 3;
+  let frame = takeoff;
+  while (frame > feet.firstFrame && (feet.heights[frame - 1 - feet.firstFrame] ?? Infinity) <= level) frame -= 1;
+  return frame === feet.firstFrame ? null : frame;
+}
+
+function startOfDip(heights: readonly number[], firstFrame: number): number | null {
+  const standing = heights[0] as number;
+  const sunk = heights.findIndex((y) => standing - y > 0.01);
+  return sunk === -1 ? null : firstFrame + sunk;
+}
+
+function releaseFrame(view: Scene, side: 'left' | 'right'): number | null {
+  const ball = view.points.get(BALL)?.raw;
+  const hand = view.points.get(`knuckle-${side}`)?.raw ?? view.points.get(`wrist-${side}`)?.raw;
+  const apart = new Map<number, number>();
+  for (const [frame, place] of ball ?? []) {
+    const held: Point | undefined = hand?.get(frame);
+    if (held !== undefined) apart.set(frame, distance(place, held));
+  }
+  const stretch = run(apart);
+  if (stretch === null || stretch.values.length < 5) return null;
+  const last = lastInHand(stretch.values);
+  return last === null ? null : stretch.firstFrame + last;
+}
+
+function deepestKnee(view: Scene, landing: number): number | null {
+  const frames = (['left', 'right'] as const).flatMap((side) => {
+    const bend = angleRun(view, kneeFlexion(view, side), landing, Number.POSITIVE_INFINITY);
+    if (bend === null) return [];
+    const deepest = turningPoint(bend.values, 'highest');
+    return deepest.isAtEdge ? [] : [bend.firstFrame + Math.round(deepest.index)];
+  });
+  return frames.length === 0 ? null : Math.max(...frames);
+}
+
+function angleRun(view: Scene, curve: AngleCurve, first: number, last: number): Run<number> | null {
+  const frames = [...new Set([...view.points.values()].flatMap(({ smooth }) => [...smooth.keys()]))];
+  const angles = new Map<number, number>();
+  for (const frame of frames) {
+    if (frame < first || frame > last) continue;
+    const angle = curve.valueAt(frame / view.rateHz);
+    if (angle !== null) angles.set(frame, angle);
+  }
+  return run(angles);
+}

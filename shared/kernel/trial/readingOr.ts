@@ -1,0 +1,12 @@
+import { DomainError } from '../../errors.ts';
+import type { Unknown } from '../../quantity.ts';
+
+/** A computation that refuses its input is a reading that cannot be given; its message is the reason. */
+export function readingOr<T>(compute: () => T): T | Unknown {
+  try {
+    return compute();
+  } catch (thrown) {
+    if (!(thrown instanceof DomainError)) throw thrown;
+    return { unknown: thrown.message };
+  }
+}

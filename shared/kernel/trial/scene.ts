@@ -1,0 +1,187 @@
+import { DomainError } from '../../errors.ts';
+import type { Movement } from '../../knowledge/movement.ts';
+import type { SideOrNone } from '../../model/parts.ts';
+import { BALL, type LandmarkTrack, type MovementTrial, type TrialEvent } from '../../model/trial.ts';
+import { isKnown, type Reading } from '../../quantity.ts';
+import type { Facing } from '../angle/lean.ts';
+import { eventTime, type PhaseTime, phaseTimes } from '../event/phaseTimes.ts';
+import { planeFromCalibration, type Plane } from '../plane/planeFromCalibration.ts';
+import type { Point, PointU } from '../plane/point.ts';
+import { centreOfMassFrames, type CentreOfMassFrames } from './centreOfMassFrames.ts';
+import { type PointSeries, pointSeries } from './pointSeries.ts';
+
+export interface TrialInput {
+  readonly trial: MovementTrial;
+  readonly tracks: readonly LandmarkTrack[];
+  readonly events: readonly TrialEvent[];
+  readonly movement: Movement;
+  readonly massKg: number | null;
+  readonly statureM: number | null;
+  readonly referenceSex: 'female' | 'male' | 'no-reference' | null;
+}
+
+/** Everything about one trial that its measures read, prepared once. */
+export interface Scene {
+  readonly rateHz: number;
+  readonly movement: Movement;
+  readonly side: SideOrNone;
+  readonly facing: Facing;
+  /** Why nothing in metres can be said; null: it can. Angles need no scale. */
+  readonly noMetres: string | null;
+  readonly pointU: PointU;
+  readonly scaleU: PointU;
+  readonly points: ReadonlyMap<string, PointSeries>;
+  readonly body: CentreOfMassFrames;
+  readonly phases: readonly PhaseTime[];
+  readonly eventAt: (id: string) => Reading<'s'>;
+  readonly warnings: readonly string[];
+}
+
+/** Low-pass for body points: a convention, in the middle of what jump and throw studies use. */
+const CUTOFF_HZ = 10;
+
+/** @returns why nothing that needs time can be computed, or the scene */
+export function scene(input: TrialInput): Scene | { readonly unknown: string } {
+  const { trial, tracks, events, movement } = input;
+  if (trial.captureRateHz === null) return { unknown: 'true capture rate not entered' };
+  const rateHz = trial.captureRateHz;
+  const warnings: string[] = [];
+  const { plane, noMetres } = planeOf(trial);
+  if (noMetres !== null) warnings.push(`Nothing in metres can be said: ${noMetres}. Angles assume a level camera.`);
+  warnings.push(...plane.warnings);
+
+  const points = new Map<string, PointSeries>();
+  const cutoff = Math.min(CUTOFF_HZ, rateHz / 4);
+  for (const track of tracks) {
+    try {
+      const series = pointSeries(track, plane.toMetres, rateHz, cutoff);
+      points.set(track.point, series);
+      if (track.point !== BALL) warnings.push(...gapWarnings(track.point, series));
+    } catch (thrown) {
+      if (!(thrown instanceof DomainError)) throw thrown;
+      warnings.push(`${track.point} cannot be used: ${thrown.message}.`);
+    }
+  }
+
+  const { phases, warnings: order } = phaseTimes(movement, events, rateHz);
+  warnings.push(...order, ...outsideSpan(plane, tracks));
+  const body = centreOfMassFrames(points, input.referenceSex);
+  warnings.push(...body.warnings);
+  const facing = facingOf(points, body.raw);
+  if (facing === null) warnings.push('Which way the person faces cannot be told; right is taken as forward.');
+  return {
+    rateHz,
+    movement,
+    side: trial.side,
+    facing: facing ?? 1,
+    noMetres,
+    pointU: plane.pointU,
+    scaleU: plane.scaleU,
+    points,
+    body,
+    phases,
+    eventAt(id) {
+      const label = movement.events.find((event) => event.id === id)?.label ?? id;
+      const event = events.find((candidate) => candidate.event === id);
+      return event === undefined ? { unknown: `no ${label.toLowerCase()} event` } : eventTime(event, label, rateHz);
+    },
+    warnings,
+  };
+}
+
+function planeOf(trial: MovementTrial): { plane: Plane; noMetres: string | null } {
+  if (trial.calibration === null) return { plane: PICTURE, noMetres: 'no calibration' };
+  try {
+    return { plane: planeFromCalibration(trial.calibration), noMetres: null };
+  } catch (thrown) {
+    if (!(thrown instanceof DomainError)) throw thrown;
+    return { plane: PICTURE, noMetres: thrown.message };
+  }
+}
+
+/** Without a usable calibration the picture itself, upright: good for angles only. */
+const PICTURE: Plane = {
+  toMetres: ({ x, y }) => ({ x, y: -y }),
+  pointU: 'there is no calibration to say how exact points are',
+  scaleU: 'there is no calibration',
+  residualsM: [],
+  metresPerPixel: null,
+  spanPx: null,
+  warnings: [],
+};
+
+function gapWarnings(point: string, { filledFrames, openGaps }: PointSeries): string[] {
+  const open = openGaps.reduce((sum, [first, last]) => sum + last - first + 1, 0);
+  return [
+    ...(filledFrames.length > 0 ? [`${point}: ${frames(filledFrames.length)} filled between neighbours.`] : []),
+    ...(open > 0 ? [`${point}: ${frames(open)} missing in gaps too long to fill.`] : []),
+  ];
+}
+
+function frames(count: number): string {
+  return `${count} ${count === 1 ? 'frame' : 'frames'}`;
+}
+
+/** Points far outside the calibrated area are extrapolated: half its size beyond its edge is a convention. */
+function outsideSpan(plane: Plane, tracks: readonly LandmarkTrack[]): string[] {
+  const span = plane.spanPx;
+  if (span === null) return [];
+  const [w, h] = [(span.right - span.left) / 2, (span.bottom - span.top) / 2];
+  const all = tracks.flatMap(({ samples }) => samples);
+  const outside = all.filter(
+    ([, x, y]) => x < span.left - w || x > span.right + w || y < span.top - h || y > span.bottom + h,
+  );
+  if (outside.length === 0) return [];
+  return [
+    `${Math.ceil((100 * outside.length) / all.length)} % of the points lie far outside the calibrated area, where small errors grow.`,
+  ];
+}
+
+/** From heel to toe where feet are digitised, else the way the body, else the ball moves. */
+function facingOf(points: ReadonlyMap<string, PointSeries>, body: ReadonlyMap<number, Point>): Facing | null {
+  const feet = (['left', 'right'] as const).flatMap((side) => {
+    const heel = points.get(`heel-${side}`)?.smooth;
+    return [...(points.get(`toe-${side}`)?.smooth ?? [])].flatMap(([frame, toe]) => {
+      const back = heel?.get(frame);
+      return back === undefined ? [] : [toe.x - back.x];
+    });
+  });
+  const votes = [
+    feet.reduce((sum, forward) => sum + Math.sign(forward), 0),
+    travelled(body),
+    travelled(points.get(BALL)?.raw),
+  ];
+  const vote = votes.find((value) => value !== 0);
+  return vote === undefined ? null : vote > 0 ? 1 : -1;
+}
+
+function travelled(path: ReadonlyMap<number, Point> | undefined): number {
+  const places = [...(path?.values() ?? [])];
+  return (places.at(-1)?.x ?? 0) - (places[0]?.x ?? 0);
+}
+
+/** The event of these that bounds or lies inside a phase of the movement, by the movement's own order. */
+export function eventIn(movement: Movement, phaseId: string, candidates: readonly string[]): string | null {
+  const order = movement.events.map(({ id }) => id);
+  const phase = movement.phases.find(({ id }) => id === phaseId);
+  if (phase === undefined) return candidates.find((id) => order.includes(id)) ?? null;
+  const [first, last] = [order.indexOf(phase.startsAt), order.indexOf(phase.endsAt)];
+  return candidates.find((id) => order.indexOf(id) >= first && order.indexOf(id) <= last && order.includes(id)) ?? null;
+}
+
+/** Start and end of a phase in seconds; of `whole`: first to last event known. */
+export function phaseSpan(view: Scene, phaseId: string): { start: number; end: number } | { unknown: string } {
+  const phase = view.phases.find(({ phase }) => phase === phaseId);
+  if (phase === undefined) {
+    const times = view.movement.events.flatMap(({ id }) => {
+      const time = view.eventAt(id);
+      return isKnown(time) ? [time.value] : [];
+    });
+    return times.length < 2
+      ? { unknown: 'fewer than two events' }
+      : { start: Math.min(...times), end: Math.max(...times) };
+  }
+  if (!isKnown(phase.start)) return phase.start;
+  if (!isKnown(phase.end)) return phase.end;
+  return { start: Math.min(phase.start.value, phase.end.value), end: Math.max(phase.start.value, phase.end.value) };
+}

@@ -1,0 +1,111 @@
+import { advance, launch } from '../../../../shared/kernel/flight/path.ts';
+import type { TrialInput } from '../../../../shared/kernel/trial/scene.ts';
+import { basketballJumpShot } from '../../../../shared/knowledge/movements/basketball-jump-shot.ts';
+import { type Calibration, LANDMARKS } from '../../../../shared/model/trial.ts';
+
+/**
+ * An invented trial whose answers are known in closed form: a stiff crouching figure, both limbs alike, that stands,
+ * then flies as one piece on a parabola, and a ball that leaves it on another. No real person moves like this.
+ */
+export const FIGURE = {
+  vertex: [0.02, 1.78],
+  cervicale: [-0.03, 1.52],
+  shoulder: [0, 1.44],
+  elbow: [0.1, 1.17],
+  wrist: [0.3, 1.33],
+  knuckle: [0.37, 1.39],
+  hip: [-0.05, 0.92],
+  knee: [0.1, 0.52],
+  ankle: [0, 0.09],
+  heel: [-0.05, 0.02],
+  toe: [0.2, 0.01],
+} as const;
+
+export const RATE = 120;
+const G = 9.80665;
+/** Frames. Flight of 0.6 s, highest at frame 76; released 6 frames, 50 ms, before. */
+export const FRAMES = { takeoff: 40, release: 70, landing: 112, last: 130 };
+export const TAKEOFF = { vx: 0.5, vy: G * 0.3 };
+export const BALL = { speed: 7.8, angle: (52 * Math.PI) / 180, k: 0.0225 };
+
+function bodyAt(frame: number): { x: number; y: number } {
+  const t = Math.min(Math.max(0, frame - FRAMES.takeoff), FRAMES.landing - FRAMES.takeoff) / RATE;
+  return { x: TAKEOFF.vx * t, y: TAKEOFF.vy * t - (G * t * t) / 2 };
+}
+
+function hand(frame: number): { x: number; y: number } {
+  return { x: bodyAt(frame).x + 0.45, y: bodyAt(frame).y + 1.5 };
+}
+
+export function inventedTrial(
+  options: {
+    readonly calibration?: Calibration | null;
+    readonly toFile?: (x: number, y: number) => [number, number];
+  } = {},
+): TrialInput {
+  const toFile = options.toFile ?? ((x, y) => [x, y]);
+  const id = '00000000-0000-4000-8000-000000000001';
+  const frames = Array.from({ length: FRAMES.last + 1 }, (_, frame) => frame);
+  const sample = (frame: number, x: number, y: number): [number, number, number] => [frame, ...toFile(x, y)];
+  const tracks = LANDMARKS.map((point) => {
+    const part = point.replace(/-(left|right)$/, '') as keyof typeof FIGURE;
+    const [x, y] = FIGURE[part];
+    return {
+      id,
+      trialId: id,
+      point,
+      origin: 'imported' as const,
+      samples: frames.map((frame) => sample(frame, x + bodyAt(frame).x, y + bodyAt(frame).y)),
+    };
+  });
+  const ball = frames.slice(0, FRAMES.release + 25).map((frame) => {
+    if (frame <= FRAMES.release) return sample(frame, hand(frame).x, hand(frame).y);
+    const from = hand(FRAMES.release);
+    const state = advance(launch(BALL.speed, BALL.angle, from.y), (frame - FRAMES.release) / RATE, {
+      drag: BALL.k,
+      lift: 0,
+    });
+    return sample(frame, from.x + state.x, state.y);
+  });
+  const event = (name: string, frame: number) => ({
+    id,
+    trialId: id,
+    event: name,
+    timeS: frame / RATE,
+    uS: null,
+    origin: 'by-hand' as const,
+  });
+  return {
+    trial: {
+      id,
+      caseId: id,
+      movementId: basketballJumpShot.id,
+      filmedOn: '2026-01-01',
+      label: '',
+      side: 'right',
+      captureRateHz: RATE,
+      playbackRateHz: null,
+      calibration: options.calibration === undefined ? { kind: 'metres', pointUM: 0.004 } : options.calibration,
+      ballId: 'basketball-7',
+      targetDistanceM: 4.225,
+      targetHeightM: 3.05,
+      painNrs: null,
+      note: '',
+    },
+    tracks: [...tracks, { id, trialId: id, point: 'ball', origin: 'imported' as const, samples: ball }],
+    events: [
+      event('start', 5),
+      event('ball-rise', 15),
+      event('set-point', 25),
+      event('elbow-extension', 35),
+      event('take-off', FRAMES.takeoff),
+      event('release', FRAMES.release),
+      event('landing', FRAMES.landing),
+      event('end', 125),
+    ],
+    movement: basketballJumpShot,
+    massKg: 70,
+    statureM: 1.82,
+    referenceSex: 'male',
+  };
+}
