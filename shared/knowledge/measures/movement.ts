@@ -232,11 +232,11 @@ export const movementMeasures: readonly Measure[] = [
   ),
   numeric(
     'segment.outOfPlane',
-    'Apparent shortening of a segment',
-    '1',
-    '%',
-    { short: 'Out of plane', possible: [0, 100], plausible: [0, 60] },
-    'How much shorter a segment looks than it is: the sign that it has turned out of the plane of the picture.',
+    'Turn of a segment out of the plane',
+    'rad',
+    'deg',
+    { short: 'Out of plane', possible: [0, 90], plausible: [0, 60] },
+    'How far a segment has turned out of the plane of the picture, from how much shorter it looks than it is.',
   ),
   numeric(
     'squat.armDrift',
