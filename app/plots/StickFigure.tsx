@@ -1,25 +1,6 @@
+import { LIMBS, TRUNK } from '../../shared/knowledge/limbs.ts';
 import { BALL, type Landmark } from '../../shared/model/trial.ts';
 import { ticks } from './ticks.ts';
-
-/** Lines drawn between landmarks. Only a drawing: the mechanics uses the segment tables of the kernel. */
-const LIMBS: readonly (readonly [Landmark, Landmark])[] = [
-  ['shoulder', 'elbow'],
-  ['elbow', 'wrist'],
-  ['wrist', 'knuckle'],
-  ['hip', 'knee'],
-  ['knee', 'ankle'],
-  ['ankle', 'heel'],
-  ['heel', 'toe'],
-  ['ankle', 'toe'],
-].flatMap(([from, to]) =>
-  (['left', 'right'] as const).map((side) => [`${from}-${side}`, `${to}-${side}`] as [Landmark, Landmark]),
-);
-const TRUNK: readonly (readonly [Landmark, Landmark])[] = [
-  ['shoulder-left', 'shoulder-right'],
-  ['hip-left', 'hip-right'],
-  ['shoulder-left', 'hip-left'],
-  ['shoulder-right', 'hip-right'],
-];
 
 export type Point = readonly [x: number, y: number];
 export interface Bounds {

@@ -8,6 +8,14 @@ import { fontFile } from './fontFiles.ts';
  * Widths are those of the drawing: word by word, each with the space after it; figures all of one width where asked.
  */
 export function loadFontMetrics(): FontMetrics {
+  loaded ??= readFonts();
+  return loaded;
+}
+
+/** Opened once: the files never change while the program runs, and widths already looked up are kept. */
+let loaded: FontMetrics | null = null;
+
+function readFonts(): FontMetrics {
   const fonts = Object.fromEntries(FACES.map((face) => [face, openSync(fontFile(face))])) as Record<Face, Font>;
   const widths = new Map<string, number>();
   const emWidth = (text: string, face: Face, features: readonly string[]): number => {

@@ -13,6 +13,7 @@ import { heading } from '../blocks/heading.ts';
 import { list } from '../blocks/list.ts';
 import { paragraph } from '../blocks/paragraph.ts';
 import { drawBandStrip } from '../figures/bandStrip.ts';
+import { keyPoses } from '../figures/keyPoses.ts';
 import { drawPhaseRibbon } from '../figures/phaseRibbon.ts';
 import { plain, quiet, quantityRuns, type Runs, strong, textOf } from '../runs.ts';
 import { DECISION_WORDS, SIDE_WORDS } from '../words.ts';
@@ -45,6 +46,9 @@ function oneTrial(writing: Writing, trial: MovementTrial, own: readonly Finding[
       }),
     );
   }
+  const tracks = writing.file.landmarkTracks.filter((track) => track.trialId === trial.id);
+  const poses = movement === null ? null : keyPoses(trial, tracks, events, movement);
+  if (poses !== null) blocks.push(poses);
   const phases = movement?.phases ?? [];
   for (const phase of phases) {
     const here = own.filter((finding) => finding.phase === phase.id);
@@ -53,7 +57,7 @@ function oneTrial(writing: Writing, trial: MovementTrial, own: readonly Finding[
   }
   const rest = own.filter((finding) => !phases.some((phase) => phase.id === finding.phase));
   if (rest.length > 0) {
-    blocks.push(heading(3, 'The whole movement'), paragraph(quiet(openWords(rest))), ...findingBlocks(writing, rest));
+    blocks.push(heading(3, 'The whole movement'), ...openParagraph(rest), ...findingBlocks(writing, rest));
   }
   return blocks;
 }
@@ -91,11 +95,12 @@ export function profileFindings(writing: Writing): Block[] {
     (finding) => !trials.some((trial) => trial.id === finding.trialId || trial.movementId === finding.movement),
   );
   if (own.length === 0) return [];
-  return [
-    heading(2, 'What was found: tests and profile'),
-    paragraph(quiet(openWords(own))),
-    ...findingBlocks(writing, own),
-  ];
+  return [heading(2, 'What was found: tests and profile'), ...openParagraph(own), ...findingBlocks(writing, own)];
+}
+
+function openParagraph(findings: readonly Finding[]): Block[] {
+  const words = openWords(findings);
+  return words === '' ? [] : [paragraph(quiet(words))];
 }
 
 /** What could not be judged, in a sentence; a section of its own lists it. */

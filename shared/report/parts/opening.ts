@@ -6,8 +6,9 @@ import type { Block } from '../blocks/block.ts';
 import { heading } from '../blocks/heading.ts';
 import { list } from '../blocks/list.ts';
 import { paragraph } from '../blocks/paragraph.ts';
+import { bodyOutline } from '../figures/bodyOutline.ts';
 import type { Injury } from '../../model/injury.ts';
-import { dotted, plain, strong } from '../runs.ts';
+import { dotted, strong } from '../runs.ts';
 import { INJURY_STATUS_WORDS, PURPOSE_WORDS, REGION_WORDS, SIDE_WORDS } from '../words.ts';
 import { sentenceCase, type Writing } from './writing.ts';
 
@@ -35,7 +36,7 @@ export function whoAndWhy(writing: Writing): Block[] {
   if (record.question !== '') blocks.push(beside('Question', [paragraph(record.question)]));
   if (athlete.goals !== '') blocks.push(beside('Goals', [paragraph(athlete.goals)]));
   if (injuries.length > 0) {
-    blocks.push(beside('Injuries on file', [list(injuries.map((injury) => plain(injuryLine(injury))))]));
+    blocks.push(beside('Injuries on file', [list(injuries.map(injuryLine)), ...outlineOf(injuries)]));
   } else blocks.push(beside('Injuries on file', [paragraph('None recorded. That is not the same as none.')]));
   return blocks;
 }
@@ -60,6 +61,18 @@ function introduction({ file, createdAt }: Writing): string {
       : `stature ${quantityText({ value: athlete.statureM, unit: 'm', u: athlete.statureUM })}`,
   ];
   return `${athlete.name}: ${who.join('; ')}. ${sentenceCase(body.join(', '))}.`;
+}
+
+function outlineOf(injuries: readonly Injury[]): Block[] {
+  const outline = bodyOutline(
+    injuries.map((injury) => ({
+      region: injury.region,
+      side: injury.side,
+      label: [conditionEntry(injury.condition).label, SIDE_WORDS[injury.side]].filter((word) => word !== '').join(', '),
+      isActive: injury.status !== 'resolved',
+    })),
+  );
+  return outline === null ? [] : [outline];
 }
 
 /** `Shoulder instability, posterior, right: March 2024, recovering, 2 episodes.` */

@@ -1,5 +1,9 @@
 import type { Fact } from '../../assess/assessment.ts';
 import { formatDate, quantityText, type Quantified } from '../../format/number.ts';
+import type { Unit } from '../../units.ts';
+import { type SidePair, sidePairs } from '../figures/sidePairs.ts';
+import { trialDots } from '../figures/trialDots.ts';
+import type { BatteryItem } from '../../knowledge/screening/battery.ts';
 import { batteryById, batteryItem } from '../../knowledge/screening/index.ts';
 import { measureById } from '../../knowledge/measures/index.ts';
 import type { JumpTest, JumpTrial } from '../../model/jump.ts';
@@ -64,6 +68,7 @@ function oneJumpTest({ file, assessment }: Writing, test: JumpTest): Block[] {
             ]),
           ),
         ]),
+    ...dotsOf(trials, ofTrials),
     ...chunked(measures.slice(WITH_PAIN), COLUMNS_AT_MOST).map((some) =>
       table(
         'Further measures; ± is the standard uncertainty',
@@ -81,6 +86,21 @@ function oneJumpTest({ file, assessment }: Writing, test: JumpTest): Block[] {
           ),
         ]),
   ];
+}
+
+/** Every trial's height as a dot, by the first kind of height there is. */
+function dotsOf(trials: readonly JumpTrial[], numbers: readonly KnownNumber[]): Block[] {
+  const first = numbers.find(({ fact }) => fact.measure.startsWith('jump.height.'));
+  if (first === undefined) return [];
+  const unit = first.fact.displayUnit ?? first.reading.unit;
+  const dots = trials.flatMap((trial) => {
+    const found = numbers.find(({ fact }) => fact.from.id === trial.id && fact.measure === first.fact.measure);
+    return found === undefined
+      ? []
+      : [{ label: `Trial ${trial.number}`, quantity: found.reading, isSetAside: trial.isSetAside }];
+  });
+  const drawn = trialDots(first.fact.label, dots, unit);
+  return drawn === null ? [] : [drawn];
 }
 
 /** Wider tables are parted; the first also holds pain and remark. */
@@ -129,7 +149,51 @@ function oneSession(session: ScreeningSession, all: readonly ScreeningResult[], 
   );
   return rows.length === 0
     ? [paragraph(quiet(`${caption} · no results recorded`))]
-    : [table(caption, ['Test', 'Side', right('Result'), right('Pain of 10'), 'Note'], rows)];
+    : [
+        table(caption, ['Test', 'Side', right('Result'), right('Pain of 10'), 'Note'], rows),
+        ...pairsOf(results, facts),
+      ];
+}
+
+/** Measured tests of both sides, next to each other. */
+function pairsOf(results: readonly ScreeningResult[], facts: readonly Fact[]): Block[] {
+  const items = [...new Set(results.map((result) => result.itemId))].flatMap((id) => batteryItem(id) ?? []);
+  const pairs = items.flatMap((item): SidePair[] => {
+    const { unit, displayUnit, reference } = item;
+    if (unit === null || !item.hasSides) return [];
+    const of = (side: 'left' | 'right'): Quantified | null => {
+      const result = results.find((one) => one.itemId === item.id && one.side === side);
+      return result === undefined || result.valueSi === null ? null : quantityOf(result, item, unit, facts);
+    };
+    const [left, right] = [of('left'), of('right')];
+    if (left === null && right === null) return [];
+    return [
+      {
+        label: item.label,
+        left,
+        right,
+        unit: displayUnit ?? unit,
+        usual: reference === null ? null : [reference.low, reference.high],
+      },
+    ];
+  });
+  const groups = items.flatMap(({ reference }) =>
+    reference === null ? [] : [`${reference.group} (${reference.source.cite})`],
+  );
+  const ground =
+    groups.length === 0 ? '' : ` Hatched: usual range, never a pass mark: ${[...new Set(groups)].join('; ')}.`;
+  const drawn = sidePairs(
+    pairs,
+    `Left and right with the standard uncertainty, each test on its own axis from zero.${ground}`,
+  );
+  return drawn === null ? [] : [drawn];
+}
+
+function quantityOf(result: ScreeningResult, item: BatteryItem, unit: Unit, facts: readonly Fact[]): Quantified {
+  const fact = facts
+    .flatMap(numberOf)
+    .find((one) => one.fact.from.id === result.id && one.fact.measure === item.measure);
+  return fact?.reading ?? { value: result.valueSi ?? 0, unit, u: null };
 }
 
 const SIDE_ORDER = { left: 0, right: 1, none: 2 } as const;
@@ -139,11 +203,7 @@ function outcomeRuns(result: ScreeningResult, facts: readonly Fact[]): Runs {
   if (result.isPositive !== null) return plain(result.isPositive ? 'yes: it hurt' : 'no');
   const item = batteryItem(result.itemId);
   if (result.valueSi === null || item === null || item.unit === null) return NOT_RECORDED;
-  const fact = facts
-    .flatMap(numberOf)
-    .find((one) => one.fact.from.id === result.id && one.fact.measure === item.measure);
-  const quantity: Quantified = fact?.reading ?? { value: result.valueSi, unit: item.unit, u: null };
-  return quantityRuns(quantity, item.displayUnit ?? item.unit);
+  return quantityRuns(quantityOf(result, item, item.unit, facts), item.displayUnit ?? item.unit);
 }
 
 function painRuns(nrs: number | null): Runs {

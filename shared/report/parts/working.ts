@@ -34,7 +34,7 @@ export function workingAppendix(writing: Writing): Block[] {
             'Numbers that were measured, entered or taken from a table',
             ['Number', 'Value', 'Uncertainty, source'],
             recorded.map(({ quantity, unit, of }) => [
-              [...named(quantity), ...plain(of === null ? '' : `, ${of}`)],
+              [...named(quantity), ...plain(of === null || quantity.working.name.endsWith(of) ? '' : `, ${of}`)],
               quantityRuns(quantity, unit),
               [...plain(uncertaintyWords(quantity)), ...sourceRuns(writing, quantity)],
             ]),
@@ -59,7 +59,8 @@ function collect({ file, assessment }: Writing): Entry[] {
     const key = [symbol, name, formula, quantity.value, quantity.unit, quantity.u].join('|');
     if (entries.has(key)) return;
     entries.set(key, { quantity, unit, of });
-    for (const input of quantity.working.inputs) add(input.quantity, input.quantity.unit, of);
+    // A constant belongs to no trial.
+    for (const { quantity: input } of quantity.working.inputs) add(input, input.unit, input.u === 0 ? null : of);
   };
   for (const { value, displayUnit, from } of assessment.facts) {
     if (value.kind === 'number' && isKnown(value.reading)) {
