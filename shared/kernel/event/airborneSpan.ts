@@ -2,6 +2,8 @@ import { refuseUnusable } from '../signal/refuseUnusable.ts';
 
 /** A foot this far above its lowest stands on the floor: a convention, above digitising noise and below any step. */
 export const CONTACT_HEIGHT_M = 0.03;
+/** How much of the contact beside the flight says where the floor is there: a convention. */
+const BESIDE_S = 0.1;
 /** Shorter stretches off the floor are steps or noise: a convention. */
 const SHORTEST_FLIGHT_S = 0.15;
 
@@ -13,7 +15,8 @@ export interface AirborneSpan {
 
 /**
  * When a body leaves the floor and comes back, from the height of its lowest foot: the longest stretch with that foot
- * more than 3 cm above its own low level (its 5th percentile).
+ * more than 3 cm above its own low level (its 5th percentile). Each end is then found again against the level of the
+ * foot in the 0.1 s of contact beside it, because a digitised floor is rarely level.
  *
  * @param lowestFoot m, evenly spaced, finite
  * @param rateHz samples a second
@@ -36,8 +39,21 @@ export function airborneSpan(lowestFoot: readonly number[], rateHz: number): Air
   });
   const span = best as { first: number; last: number } | null;
   if (span === null || (span.last - span.first + 1) / rateHz < SHORTEST_FLIGHT_S) return null;
-  return {
-    takeoff: span.first === 0 ? null : span.first - 1,
-    landing: span.last === lowestFoot.length - 1 ? null : span.last + 1,
-  };
+  const beside = Math.max(3, Math.round(BESIDE_S * rateHz));
+  const { first: up, last: down } = span;
+  const before = floorLevel(lowestFoot.slice(Math.max(0, up - beside), up));
+  const after = floorLevel(lowestFoot.slice(down + 1, down + 1 + beside));
+  const top = lowestFoot.reduce(
+    (best, y, i) => (i >= up && i <= down && y > (lowestFoot[best] as number) ? i : best),
+    up,
+  );
+  const takeoff = lowestFoot.findLastIndex((y, i) => i < top && y <= before);
+  const landing = lowestFoot.findIndex((y, i) => i > top && y <= after);
+  return { takeoff: takeoff === -1 ? null : takeoff, landing: landing === -1 ? null : landing };
+}
+
+/** The middle of the heights in contact, and 3 cm more. */
+function floorLevel(heights: readonly number[]): number {
+  const middle = heights.toSorted((a, b) => a - b)[Math.floor(heights.length / 2)];
+  return middle === undefined ? Number.NEGATIVE_INFINITY : middle + CONTACT_HEIGHT_M;
 }

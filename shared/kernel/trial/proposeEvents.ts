@@ -19,6 +19,8 @@ export interface EventProposal {
   readonly because: string;
 }
 
+/** A foot is 3 cm up within a frame or so of leaving: ± 1 frame, rectangular. */
+const CONTACT_FRAME_U = 1 / Math.sqrt(3);
 /** How far back from take-off or release a cocked arm is looked for, s: a convention. */
 const COCKING_S = 0.3;
 
@@ -27,7 +29,7 @@ const COCKING_S = 0.3;
  * from the centre of mass, the release from the ball leaving the hand, the set point and the cocked arm from elbow and
  * forearm, the end from the knees. Only events this movement has; those it cannot find are left out.
  *
- * @returns in the movement's order, each with half a frame of uncertainty (the apex less)
+ * @returns in the movement's order, each with half a frame of uncertainty (take-off and landing a frame, turning points less)
  * @source conventions stated in the files used
  */
 export function proposeEvents(input: TrialInput): readonly EventProposal[] {
@@ -53,8 +55,8 @@ export function proposeEvents(input: TrialInput): readonly EventProposal[] {
   const [takeoff, landing] = [frameOf(span?.takeoff), frameOf(span?.landing)];
   const fall = fallBetween(view, takeoff, landing);
   const feetSay = `the lowest foot is more than ${100 * CONTACT_HEIGHT_M} cm up`;
-  propose('take-off', takeoff, fall.confidence, `last frame before ${feetSay}; ${fall.because}`);
-  propose('landing', landing, fall.confidence, `first frame after ${feetSay}; ${fall.because}`);
+  propose('take-off', takeoff, fall.confidence, `last frame before ${feetSay}; ${fall.because}`, CONTACT_FRAME_U);
+  propose('landing', landing, fall.confidence, `first frame after ${feetSay}; ${fall.because}`, CONTACT_FRAME_U);
 
   const plant = takeoff === null ? null : firstOfContact(view, takeoff);
   propose('plant', plant, 'likely', 'the take-off foot comes down and stays down until take-off');
@@ -194,9 +196,12 @@ function run<T>(points: ReadonlyMap<number, T> | undefined): Run<T> | null {
   return best !== null && best.values.length >= 3 ? best : null;
 }
 
-function lowestFeet({ points }: Scene): { firstFrame: number; heights: number[] } | null {
+function lowestFeet(
+  { points }: Scene,
+  sides: readonly ('left' | 'right')[] = ['left', 'right'],
+): { firstFrame: number; heights: number[] } | null {
   const lowest = new Map<number, number>();
-  for (const name of ['toe-left', 'toe-right', 'heel-left', 'heel-right']) {
+  for (const name of sides.flatMap((side) => [`toe-${side}`, `heel-${side}`])) {
     for (const [frame, { y }] of points.get(name)?.smooth ?? []) lowest.set(frame, Math.min(y, lowest.get(frame) ?? y));
   }
   const stretch = run(lowest);
@@ -225,14 +230,29 @@ function fallBetween(
   };
 }
 
-/** Backwards from take-off: the first frame of that contact. */
+/** A foot that stands moves along the floor slower than this, heel or toe; a swinging one faster: a convention. */
+const STANDING_FOOT_M_PER_S = 1;
+
+/** Backwards from take-off: the first frame in which the foot opposite the throwing arm is down and stands. */
 function firstOfContact(view: Scene, takeoff: number): number | null {
-  const feet = lowestFeet(view);
+  const sides =
+    view.side === 'none' ? (['left', 'right'] as const) : ([view.side === 'left' ? 'right' : 'left'] as const);
+  const feet = lowestFeet(view, sides);
   if (feet === null) return null;
-  const level = (feet.heights[takeoff - feet.firstFrame] ?? 0) + CONTACT_HEIGHT_M / 3;
+  const level = (feet.heights[takeoff - feet.firstFrame] ?? 0) + CONTACT_HEIGHT_M;
+  const stands = (frame: number): boolean =>
+    (feet.heights[frame - feet.firstFrame] ?? Infinity) <= level &&
+    sides.some((side) =>
+      ['toe', 'heel'].some((part) => {
+        const foot = view.points.get(`${part}-${side}`)?.smooth;
+        const [before, after] = [foot?.get(frame - 1), foot?.get(frame + 1)];
+        if (before === undefined || after === undefined) return false;
+        return (Math.abs(after.x - before.x) * view.rateHz) / 2 < STANDING_FOOT_M_PER_S;
+      }),
+    );
   let frame = takeoff;
-  while (frame > feet.firstFrame && (feet.heights[frame - 1 - feet.firstFrame] ?? Infinity) <= level) frame -= 1;
-  return frame === feet.firstFrame ? null : frame;
+  while (frame > feet.firstFrame && stands(frame - 1)) frame -= 1;
+  return frame === feet.firstFrame || frame === takeoff ? null : frame;
 }
 
 function startOfDip(heights: readonly number[], firstFrame: number): number | null {

@@ -1,3 +1,4 @@
+import * as fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { homography, project } from '../../../../shared/kernel/plane/homography.ts';
 import { planeFromCalibration } from '../../../../shared/kernel/plane/planeFromCalibration.ts';
@@ -234,4 +235,47 @@ test('law: mapping there and back returns the point', () => {
   const back = project(homography(to, from), there);
   expect(back.x).toBeCloseTo(1.2, 9);
   expect(back.y).toBeCloseTo(2.2, 9);
+});
+
+const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+
+test('law: where the picture is cut or how large it is does not move the places in it', () => {
+  fc.assert(
+    fc.property(
+      number(0.3, 4),
+      number(-800, 800),
+      number(-800, 800),
+      number(0.5, 3.5),
+      number(0.5, 2.5),
+      (s, dx, dy, x, y) => {
+        const see = pinhole(5);
+        const shifted = (px: number, py: number) => ({ x: s * px + dx, y: s * py + dy });
+        const corners = [
+          [0, 0],
+          [4, 0],
+          [4, 3],
+          [0, 3],
+          [2, 1],
+        ] as const;
+        const plane = planeFromCalibration(
+          fieldOf(
+            corners.map(([X, Y]) => {
+              const p = shifted(see(X, Y).x, see(X, Y).y);
+              return [X, Y, p.x, p.y] as const;
+            }),
+          ),
+        );
+        const found = plane.toMetres(shifted(see(x, y).x, see(x, y).y));
+        expect(found.x).toBeCloseTo(x, 7);
+        expect(found.y).toBeCloseTo(y, 7);
+      },
+    ),
+    { numRuns: 50 },
+  );
+});
+
+test('law: a plane of points is as uncertain as its points: twice the reading error, twice the uncertainty', () => {
+  const [one, two] = [1, 2].map((u) => planeFromCalibration(fieldOf(FIELD, u)).scaleU as number);
+  expect((two as number) / (one as number)).toBeCloseTo(2, 2);
+  expect(planeFromCalibration(fieldOf(FIELD, null)).scaleU).toMatch(/not entered/);
 });

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { measureTrial, type TrialMeasures } from '../../../../shared/kernel/trial/measureTrial.ts';
+import { handballJumpThrow } from '../../../../shared/knowledge/movements/handball-jump-throw.ts';
 import type { SideOrNone } from '../../../../shared/model/parts.ts';
 import { isKnown, type Reading } from '../../../../shared/quantity.ts';
 import { BALL, FRAMES, inventedTrial, RATE, TAKEOFF } from './inventedTrial.ts';
@@ -181,4 +182,34 @@ test('an empty trial never throws', () => {
 test('a scale that makes the body twice as tall is questioned', () => {
   expect(measureTrial(inventedTrial({ toFile: (x, y) => [2 * x, 2 * y] })).warnings.join(' ')).toMatch(/stature/);
   expect(whole.warnings.join(' ')).not.toMatch(/stature/);
+});
+
+test('a throw off one foot: up to take-off only the foot opposite the throwing arm is read, after it both', () => {
+  const input = inventedTrial();
+  const at = (event: string, frame: number) => ({
+    ...(input.events[0] as (typeof input.events)[number]),
+    event,
+    timeS: frame / RATE,
+  });
+  const thrown = measureTrial({
+    ...input,
+    trial: { ...input.trial, movementId: handballJumpThrow.id, ballId: 'handball-3' },
+    movement: handballJumpThrow,
+    events: [
+      at('approach-start', 2),
+      at('plant', 20),
+      at('take-off', FRAMES.takeoff),
+      at('cocked', 60),
+      at('release', FRAMES.release),
+      at('landing', FRAMES.landing),
+      at('end', 125),
+    ],
+  });
+  const sides = (measure: string, phase: string) =>
+    thrown.measures.filter((one) => one.measure === measure && one.phase === phase).map(({ side }) => side);
+  expect(sides('knee.flexAtContact', 'take-off')).toEqual(['left']);
+  expect(sides('knee.flexAtContact', 'follow-through-and-landing')).toEqual(['left', 'right']);
+  expect(sides('arm.elevation', 'cocking')).toEqual(['right']);
+  expect(value(thrown, 'takeoff.contactTime')).toBeCloseTo(20 / RATE, 12);
+  expect(why(thrown, 'com.riseAboveStanding')).toMatch(/starts on the move/);
 });
