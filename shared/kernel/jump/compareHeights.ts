@@ -12,15 +12,15 @@ export interface HeightComparison {
 }
 
 /**
- * Compares two jump heights, if they are alike: same reference, same method, same use of the arms. Unlike heights
- * differ by up to 15 cm for one and the same jump (Asian J Sports Med, article 12921; Eythorsdottir et al. 2024,
- * Sports Medicine 54(11)), so they are never compared silently.
+ * Compares two jump heights, if they are alike: same reference, same method, same use of the arms. Unlike
+ * heights are never compared silently.
  *
  * @returns the comparison, or unknown with what differs or is not recorded
  */
 export function compareHeights(a: JumpHeight, b: JumpHeight): HeightComparison | Unknown {
-  const differences = unlikeness(a, b);
-  if (differences.length > 0) return { unknown: `These heights cannot be compared: ${differences.join('; ')}.` };
+  const { differs, unrecorded } = unlikeness(a, b);
+  const obstacles = [...differs, ...unrecorded];
+  if (obstacles.length > 0) return { unknown: `These heights cannot be compared: ${obstacles.join('; ')}.` };
   const source = { cite: 'Definition', status: 'convention' } as const;
   const inputs = { h_b: b.quantity, h_a: a.quantity };
   const difference = derive(

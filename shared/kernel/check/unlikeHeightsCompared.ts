@@ -1,0 +1,47 @@
+import type { CaseCheck } from '../../assess/assessment.ts';
+import type { Source } from '../../quantity.ts';
+import { type JumpHeight, unlikeness } from '../jump/unlikeness.ts';
+
+const SOURCE: Source = {
+  cite: 'Heights of one jump by different methods differ by up to 15 cm: Asian J Sports Med, article 12921; Eythorsdottir et al. 2024, Sports Medicine 54(11); Aragón-Vargas 2000',
+  status: 'published',
+};
+
+type Compared = Omit<JumpHeight, 'quantity'> & { readonly label: string; readonly heightM: number };
+
+/**
+ * Are two heights compared that are not alike? They may be only if reference, method and use of the arms agree: a rise
+ * in a skill over a standing jump-and-reach score says nothing about effort.
+ *
+ * @param seen two heights that something sets side by side, each with its label
+ */
+export function unlikeHeightsCompared(seen: {
+  readonly a: Compared;
+  readonly b: Compared;
+  readonly about: string | null;
+}): CaseCheck {
+  const base = { id: 'unlike-heights-compared', about: seen.about, source: SOURCE };
+  const { a, b } = seen;
+  const { differs, unrecorded } = unlikeness(a, b);
+  const subject = `${a.label} and ${b.label}`;
+  if (differs.length > 0) {
+    return {
+      ...base,
+      verdict: 'questioned',
+      sentence: `${subject} are not to be compared: ${differs.join('; ')}.`,
+      numbers: [
+        { label: a.label, value: a.heightM, unit: 'm' },
+        { label: b.label, value: b.heightM, unit: 'm' },
+      ],
+    };
+  }
+  if (unrecorded.length > 0) {
+    return {
+      ...base,
+      verdict: 'cannot tell',
+      sentence: `Whether ${subject} may be compared cannot be told: ${unrecorded.join('; ')}.`,
+      numbers: [],
+    };
+  }
+  return { ...base, verdict: 'fine', sentence: `${subject} were measured alike and may be compared.`, numbers: [] };
+}
