@@ -30,7 +30,7 @@ const LANDING_LASTS = 0.22;
 const LAST = 0.35;
 
 /** Frames of free flight before the ball leaves the picture. */
-const BALL_FRAMES = 14;
+const BALL_FRAMES = 34;
 /** The centre of the ball from the knuckles, along the hand, m. */
 const BALL_BEYOND_KNUCKLES = 0.1;
 
@@ -104,21 +104,21 @@ function bodyPath({ statureM, rise, run, releaseBeforeApexS }: InventedThrow): {
   times: Times;
 } {
   const scale = statureM / 1.86;
-  const [takeoffY, landingY] = [1.2 * scale, 1.07 * scale];
+  const [takeoffY, landingY] = [1.265 * scale, 1.11 * scale];
   const apex = TAKEOFF + rise / G;
   const landing = apex + Math.sqrt(rise * rise + 2 * G * (takeoffY - landingY)) / G;
   const end = landing + LANDING_LASTS;
   const height = motionThrough([
     { t: 0, x: 1.02 * scale, v: 0.1, a: 0 },
     { t: 0.36, x: 0.99 * scale, v: 0, a: 3 },
-    { t: RIGHT_STANCE[1], x: 1.03 * scale, v: 0.45, a: -G },
-    { t: PLANT, x: 1.03 * scale + 0.45 * 0.12 - (G * 0.12 ** 2) / 2, v: 0.45 - G * 0.12, a: -G },
+    { t: RIGHT_STANCE[1], x: 1.005 * scale, v: 0.45, a: -G },
+    { t: PLANT, x: 1.005 * scale + 0.45 * 0.12 - (G * 0.12 ** 2) / 2, v: 0.45 - G * 0.12, a: -G },
     { t: TAKEOFF, x: takeoffY, v: rise, a: -G },
   ]);
   const absorb = motionThrough([
     { t: landing, x: landingY, v: rise - G * (landing - TAKEOFF), a: -G },
-    { t: end, x: 0.8 * scale, v: 0, a: 8 },
-    { t: end + LAST, x: 0.88 * scale, v: 0, a: 0 },
+    { t: end, x: 0.87 * scale, v: 0, a: 8 },
+    { t: end + LAST, x: 0.92 * scale, v: 0, a: 0 },
   ]);
   const planted = (run + 1.1) * PLANT;
   const leftFloor = planted + (run + 0.5) * (TAKEOFF - PLANT);
@@ -159,8 +159,8 @@ function figureOnPath(statureM: number, path: (t: number) => Point, times: Times
       side: 'left',
       from: PLANT,
       to: TAKEOFF,
-      toeX: path(0.73).x + 0.2,
-      lift: curve([PLANT, -12], [0.66, 0], [0.7, 0], [TAKEOFF, 55]),
+      toeX: path(0.73).x + 0.29,
+      lift: curve([PLANT, 3], [0.66, 0], [0.7, 0], [TAKEOFF, 55]),
     },
     {
       side: 'left',

@@ -1,0 +1,123 @@
+import fs from 'node:fs';
+import os from 'node:os';
+import path from 'node:path';
+import Database from 'better-sqlite3';
+import { afterAll, describe, expect, test } from 'vitest';
+import { openService } from '../../../main/service.ts';
+import { sampleCase } from '../../support/sampleCase.ts';
+import { caseframe } from './caseframe.ts';
+
+const folder = fs.mkdtempSync(path.join(os.tmpdir(), 'caseframe-test-'));
+const store = (name: string) => path.join(folder, name);
+const write = (name: string, content: unknown) => {
+  const file = path.join(folder, name);
+  fs.writeFileSync(file, JSON.stringify(content));
+  return file;
+};
+const inStore = (name: string) => ['--folder', store(name), '--json'];
+afterAll(() => fs.rmSync(folder, { recursive: true }));
+
+describe('a case on the command line', () => {
+  const from = write('sample.json', sampleCase());
+
+  test('opened from a file, shown by its number, judged, checked, reported on, and found sound', () => {
+    const made = caseframe('case', 'new', '--from', from, ...inStore('path'));
+    expect(made).toMatchObject({ code: 0, err: '' });
+    const number = made.json['number'] as string;
+    expect(number).toMatch(/^\d{4}-001$/);
+
+    const shown = caseframe('case', 'show', number, ...inStore('path')).json;
+    expect(shown['athlete']).toMatchObject({ name: sampleCase().athlete.name });
+    expect(shown['injuries']).toHaveLength(sampleCase().injuries.length);
+    expect(shown['screeningResults']).toHaveLength(sampleCase().screeningResults.length);
+
+    const judged = caseframe('rules', 'evaluate', number, ...inStore('path'));
+    expect(judged.code).toBe(0);
+    const again = caseframe('rules', 'evaluate', write('shown.json', shown), '--json');
+    expect(again.json['findings']).toEqual(judged.json['findings']);
+
+    expect(caseframe('check', number, ...inStore('path')).json['checks']).toBeInstanceOf(Array);
+
+    const pdf = path.join(folder, 'report.pdf');
+    const reported = caseframe(
+      'report',
+      number,
+      '--kind',
+      'client',
+      '--paper',
+      'letter',
+      '--out',
+      pdf,
+      ...inStore('path'),
+    );
+    expect(reported).toMatchObject({ code: 0, err: '' });
+    expect(fs.readFileSync(pdf).subarray(0, 5).toString()).toBe('%PDF-');
+    expect(caseframe('verify', ...inStore('path')).json).toEqual({ sound: true, problems: [] });
+  });
+
+  test('for a person: tidy lines, nothing on standard error', () => {
+    const { out, err, code } = caseframe('case', 'new', '--purpose', 'referral', '--folder', store('lines'));
+    expect({ code, err }).toEqual({ code: 0, err: '' });
+    const number = /Case (\S+) opened/.exec(out)?.[1] ?? '';
+    expect(caseframe('case', 'show', number, '--folder', store('lines')).out).toContain('referral');
+  });
+});
+
+describe('refused, with a sentence, and nothing changed', () => {
+  test('a file with a fault: 3, the place in it, and no case', () => {
+    const bad = write('bad.json', { athlete: { massKg: -70 } });
+    const made = caseframe('case', 'new', '--from', bad, ...inStore('bad'));
+    expect(made.code).toBe(3);
+    expect(made.err).toContain('massKg');
+    expect(made.json['error']).toMatchObject({ code: 'input-malformed' });
+    expect(caseframe('case', 'show', '2026-001', ...inStore('bad')).code).toBe(3);
+  });
+
+  test('a file that is not JSON, or not there: 3', () => {
+    const text = path.join(folder, 'text.json');
+    fs.writeFileSync(text, '{');
+    expect(caseframe('case', 'new', '--from', text, ...inStore('bad')).code).toBe(3);
+    expect(caseframe('case', 'new', '--from', path.join(folder, 'none.json'), ...inStore('bad')).code).toBe(3);
+  });
+
+  test('a case that is not in the store: 3', () => {
+    const shown = caseframe('case', 'show', '1999-001', ...inStore('bad'));
+    expect(shown.code).toBe(3);
+    expect(shown.json['error']).toMatchObject({ code: 'not-found' });
+  });
+
+  test('a purpose or a report kind nobody knows, and a report without --out: 2', () => {
+    expect(caseframe('case', 'new', '--purpose', 'fun', ...inStore('bad')).code).toBe(2);
+    expect(caseframe('report', '2026-001', '--out', 'x.pdf', '--kind', 'poem', ...inStore('bad')).code).toBe(2);
+    expect(caseframe('report', '2026-001', ...inStore('bad')).code).toBe(2);
+  });
+
+  test('a store that another program has open: 4', async () => {
+    const service = await openService({ folder: store('open'), host: 'loopback' });
+    const made = caseframe('case', 'new', ...inStore('open'));
+    await service.close();
+    expect(made.code).toBe(4);
+    expect(made.json['error']).toMatchObject({ code: 'store-locked' });
+  });
+
+  test('a store made by a newer version: 4', () => {
+    caseframe('case', 'new', ...inStore('newer'));
+    const file = fs.readdirSync(store('newer')).find((name) => /^cases?\.sqlite$/.test(name)) ?? '';
+    const database = new Database(path.join(store('newer'), file));
+    database.pragma('user_version = 9999');
+    database.close();
+    const made = caseframe('case', 'new', ...inStore('newer'));
+    expect(made.code).toBe(4);
+    expect(made.json['error']).toMatchObject({ code: 'store-newer' });
+  });
+
+  test('a place that cannot be a store folder, and a report that cannot be written: 4', () => {
+    const file = write('a-file', {});
+    const made = caseframe('case', 'new', '--folder', file, '--json');
+    expect(made.code).toBe(4);
+    expect(made.json['error']).toMatchObject({ code: 'store-unwritable' });
+    const { number } = caseframe('case', 'new', ...inStore('report')).json;
+    const reported = caseframe('report', String(number), '--out', path.join(file, 'x.pdf'), ...inStore('report'));
+    expect(reported.code).toBe(4);
+  });
+});
