@@ -1,0 +1,216 @@
+import type { BatteryItem } from '../../../shared/knowledge/screening/battery.ts';
+import type { SideOrNone } from '../../../shared/model/parts.ts';
+import type { ScreeningResult, ScreeningSession } from '../../../shared/model/screening.ts';
+import { convert, UNITS } from '../../../shared/units.ts';
+import { withUnit } from '../../../shared/format/number.ts';
+import { CellChoice } from '../../parts/CellChoice.tsx';
+import { NumberField } from '../../parts/NumberField.tsx';
+import { PainCell } from '../../parts/PainCell.tsx';
+import { Words } from '../../parts/Words.tsx';
+import { newId } from '../newRecord.ts';
+import { useSelect } from '../selection.ts';
+import { StopWords } from '../StopWords.tsx';
+import { useCase } from '../useCase.ts';
+import { patch, useEdit } from '../useEdit.ts';
+import { isEmptyResult, reasonsToSkip, type ResultFields, resultOf, sideDifference } from './results.ts';
+
+const GRADES = [
+  { value: 'met', label: 'met' },
+  { value: 'met-with-compensation', label: 'met with compensation' },
+  { value: 'not-met', label: 'not met' },
+] as const;
+const CLEARING = [
+  { value: 'yes', label: 'yes, it hurts' },
+  { value: 'no', label: 'no' },
+] as const;
+
+/** One item of the battery: its result and pain on each side, what to leave out and why, and what the sides say together. */
+export function ItemRow(props: {
+  session: ScreeningSession;
+  item: BatteryItem;
+  results: readonly ScreeningResult[];
+}) {
+  const { session, item, results } = props;
+  const { file } = useCase();
+  const sides: readonly SideOrNone[] = item.hasSides ? ['left', 'right'] : ['none'];
+  const found = sides.map((side) => resultOf(results, session.id, item.id, side));
+  const [left = null, right = null] = found;
+  const skip = reasonsToSkip(item, file.injuries);
+  const difference = sideDifference(item, left, right);
+  const together = difference !== null || gradesDiffer(left, right);
+  const stops = found.flatMap((result) => (result === null ? [] : [result.id]));
+
+  return (
+    <tbody className={skip.length > 0 ? 'item item-skipped' : 'item'}>
+      <tr>
+        <th scope="row">
+          {item.label}
+          <ItemDetails item={item} />
+        </th>
+        {sides.map((side, i) => (
+          <ResultCells key={side} session={session} item={item} side={side} result={found[i] ?? null} />
+        ))}
+        {!item.hasSides && <td colSpan={2} />}
+      </tr>
+      {(skip.length > 0 || together || stops.length > 0) && (
+        <tr className="item-words">
+          <td colSpan={5}>
+            {skip.length > 0 && (
+              <p>
+                <Words weight="heavy">leave this out</Words> unless a clinician asks for it: {skip.join(' ')}
+              </p>
+            )}
+            {stops.map((id) => (
+              <StopWords key={id} about={id} />
+            ))}
+            {difference !== null && (
+              <p>
+                Sides: <strong>{difference.words}</strong>, <span className="quiet">{difference.errorWords}</span>
+              </p>
+            )}
+            {gradesDiffer(left, right) && <p>Sides: graded differently. Grades have no error figure; look again.</p>}
+          </td>
+        </tr>
+      )}
+    </tbody>
+  );
+}
+
+function gradesDiffer(left: ScreeningResult | null, right: ScreeningResult | null): boolean {
+  const [l, r] = [left?.grade ?? null, right?.grade ?? null];
+  return l !== null && r !== null && l !== r;
+}
+
+function ResultCells(props: {
+  session: ScreeningSession;
+  item: BatteryItem;
+  side: SideOrNone;
+  result: ScreeningResult | null;
+}) {
+  const { session, item, side, result } = props;
+  const edit = useEdit();
+  const select = useSelect();
+  const named = side === 'none' ? item.label : `${item.label}, ${side}`;
+  const onFocus = () => {
+    if (result !== null) select({ kind: 'record', recordKind: 'screeningResult', id: result.id, field: null });
+  };
+  const store = (fields: Partial<ResultFields>) => {
+    if (result === null) {
+      const record = { ...emptyResult(session.id, item.id, side), ...fields };
+      if (!isEmptyResult(record)) edit([{ op: 'create', kind: 'screeningResult', record }]);
+    } else if (isEmptyResult({ ...result, ...fields })) {
+      edit([{ op: 'remove', kind: 'screeningResult', id: result.id }]);
+    } else {
+      edit([patch('screeningResult', result.id, fields)]);
+    }
+  };
+
+  return (
+    <>
+      <td className="cell">
+        {item.kind === 'graded' && (
+          <CellChoice
+            label={named}
+            value={result?.grade ?? null}
+            choices={GRADES}
+            empty="not entered"
+            onFocus={onFocus}
+            onChange={(grade) => store({ grade })}
+          />
+        )}
+        {item.kind === 'clearing' && (
+          <CellChoice
+            label={named}
+            value={result === null || result.isPositive === null ? null : result.isPositive ? 'yes' : 'no'}
+            choices={CLEARING}
+            empty="not entered"
+            onFocus={onFocus}
+            onChange={(answer) => store({ isPositive: answer === null ? null : answer === 'yes' })}
+          />
+        )}
+        {(item.kind === 'measured' || item.kind === 'counted') && item.unit !== null && item.displayUnit !== null && (
+          <NumberField
+            label={named}
+            unit={item.unit}
+            entry={[item.displayUnit]}
+            value={result?.valueSi ?? null}
+            isWhole={item.kind === 'counted'}
+            {...rangesSi(item)}
+            onFocus={onFocus}
+            onChange={(valueSi) => store({ valueSi })}
+          />
+        )}
+      </td>
+      <td>
+        <PainCell
+          label={`Pain, ${named}`}
+          value={result?.painNrs ?? null}
+          onFocus={onFocus}
+          onChange={(painNrs) => store({ painNrs })}
+        />
+      </td>
+    </>
+  );
+}
+
+function rangesSi({ unit, displayUnit, possible, plausible, source }: BatteryItem) {
+  if (unit === null || displayUnit === null) return {};
+  const si = ([low, high]: readonly [number, number]) =>
+    [convert(low, displayUnit, unit), convert(high, displayUnit, unit)] as const;
+  return {
+    ...(possible === null ? {} : { possible: si(possible) }),
+    ...(plausible === null ? {} : { plausible: { range: si(plausible), source } }),
+  };
+}
+
+/** How to do the item, its written standard, its caution and its usual range: there when asked for. */
+function ItemDetails({ item }: { item: BatteryItem }) {
+  const { standard, reference, displayUnit } = item;
+  return (
+    <details className="item-details">
+      <summary>How to, and cautions</summary>
+      <ol>
+        {item.instructions.map((step) => (
+          <li key={step}>{step}</li>
+        ))}
+      </ol>
+      {standard !== null && (
+        <dl>
+          <dt>met</dt>
+          <dd>{standard.met}</dd>
+          <dt>met with compensation</dt>
+          <dd>{standard.metWithCompensation}</dd>
+          <dt>not met</dt>
+          <dd>{standard.notMet}</dd>
+        </dl>
+      )}
+      <p>
+        <strong>Caution.</strong> {item.caution}
+      </p>
+      {reference !== null && (
+        <p>
+          Usual range, never a pass mark:{' '}
+          {withUnit(`${reference.low} to ${reference.high}`, displayUnit === null ? '' : UNITS[displayUnit].label)} (
+          {reference.group}; {reference.source.status}: {reference.source.cite}).
+        </p>
+      )}
+      <p className="source">
+        {item.source.status}: {item.source.cite}
+      </p>
+    </details>
+  );
+}
+
+function emptyResult(sessionId: string, itemId: string, side: SideOrNone): ScreeningResult {
+  return {
+    id: newId(),
+    sessionId,
+    itemId,
+    side,
+    valueSi: null,
+    grade: null,
+    isPositive: null,
+    painNrs: null,
+    note: '',
+  };
+}

@@ -1,0 +1,78 @@
+import type { Battery, BatteryItem } from '../../../shared/knowledge/screening/battery.ts';
+import { conditionEntry } from '../../../shared/knowledge/conditions/index.ts';
+import { measureById } from '../../../shared/knowledge/measures/index.ts';
+import type { Injury } from '../../../shared/model/injury.ts';
+import type { SideOrNone } from '../../../shared/model/parts.ts';
+import type { ScreeningResult } from '../../../shared/model/screening.ts';
+import { quantityText } from '../../../shared/format/number.ts';
+import { liftedBy } from '../../../shared/rules/effects/liftedBy.ts';
+import { convert } from '../../../shared/units.ts';
+
+export type ResultFields = Pick<ScreeningResult, 'valueSi' | 'grade' | 'isPositive' | 'painNrs'>;
+
+export function resultOf(
+  results: readonly ScreeningResult[],
+  sessionId: string,
+  itemId: string,
+  side: SideOrNone,
+): ScreeningResult | null {
+  return results.find((one) => one.sessionId === sessionId && one.itemId === itemId && one.side === side) ?? null;
+}
+
+/** True once nothing is left in it, so that it need not be kept. */
+export function isEmptyResult(result: ScreeningResult): boolean {
+  const { valueSi, grade, isPositive, painNrs, note } = result;
+  return valueSi === null && grade === null && isPositive === null && painNrs === null && note === '';
+}
+
+/** Why the item is left out, one sentence for each injury on file that asks for it and is not cleared. */
+export function reasonsToSkip(item: BatteryItem, injuries: readonly Injury[]): readonly string[] {
+  return injuries
+    .filter((injury) => item.skipFor.includes(injury.condition) && liftedBy(injury) === null)
+    .map(({ condition, side }) => {
+      const entry = conditionEntry(condition);
+      const sided = side === 'none' ? '' : `, ${side}`;
+      return `${entry.label}${sided}, is on file and not cleared. ${sentence(entry.clears)} can clear it.`;
+    });
+}
+
+function sentence(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}
+
+export interface SideDifference {
+  readonly words: string;
+  readonly errorWords: string;
+}
+
+/**
+ * Left against right of one measured or counted item, with what is known of the error. Two readings of one rater
+ * differ by more than the minimal detectable change (1.96 √2 standard errors of measurement) in one case of twenty
+ * by error alone; the same figure bounds the difference of two sides.
+ */
+export function sideDifference(
+  item: BatteryItem,
+  left: ScreeningResult | null,
+  right: ScreeningResult | null,
+): SideDifference | null {
+  const { unit, displayUnit } = item;
+  const [l, r] = [left?.valueSi ?? null, right?.valueSi ?? null];
+  if (unit === null || displayUnit === null || l === null || r === null) return null;
+  const difference = convert(Math.abs(l - r), unit, displayUnit);
+  const say = (value: number) => quantityText({ value, unit: displayUnit, u: null });
+  const words = l === r ? 'no difference' : `${l > r ? 'left' : 'right'} larger by ${say(difference)}`;
+  const error = measureById(item.measure)?.error ?? null;
+  if (error === null || error.mdc === null) return { words, errorWords: 'no error figure is known for this test' };
+  const verdict = difference > error.mdc ? 'more than' : 'within';
+  const basis = error.source.status === 'published' ? error.source.cite : `${error.source.status}: ${error.source.cite}`;
+  return { words, errorWords: `${verdict} the ${say(error.mdc)} that error alone can make (${basis})` };
+}
+
+/** How many of the battery's cells hold a result. */
+export function progressOf(battery: Battery, results: readonly ScreeningResult[]) {
+  const wanted = battery.items.reduce((sum, item) => sum + (item.hasSides ? 2 : 1), 0);
+  const entered = results.filter(
+    ({ valueSi, grade, isPositive }) => valueSi !== null || grade !== null || isPositive !== null,
+  ).length;
+  return { entered, wanted };
+}
