@@ -1,27 +1,50 @@
-import { measured } from '../quantity.ts';
+import { measureTrial } from '../kernel/trial/measureTrial.ts';
+import { movementById } from '../knowledge/movements/index.ts';
 import type { CaseFile } from '../model/records.ts';
+import type { MovementTrial } from '../model/trial.ts';
+import { measured } from '../quantity.ts';
 import type { Fact } from './assessment.ts';
-import { computed, makeFact } from './makeFact.ts';
+import { computed, makeFact, number } from './makeFact.ts';
 
 /** What each filmed trial yields, phase by phase, and the pain that went with it. */
 export function factsFromTrial(file: CaseFile): Fact[] {
-  return file.movementTrials.flatMap((trial) => {
-    const base = {
-      from: { kind: 'movementTrial', id: trial.id },
-      takenOn: trial.filmedOn,
-      movement: trial.movementId,
-    } as const;
-    if (trial.painNrs === null) return [];
-    const nrs = trial.painNrs;
-    const value = computed(() => measured('NRS', 'pain', nrs, '{score}', 'a rating given by the athlete'));
-    return [
-      makeFact({
-        ...base,
-        measure: 'pain.nrs',
-        label: 'Pain in the trial',
-        value,
-        provenance: 'as given for the trial',
-      }),
-    ];
-  });
+  return file.movementTrials.flatMap((trial) => [...measuredIn(trial, file), ...painIn(trial)]);
+}
+
+function measuredIn(trial: MovementTrial, file: CaseFile): Fact[] {
+  const movement = movementById(trial.movementId);
+  const tracks = file.landmarkTracks.filter((track) => track.trialId === trial.id);
+  const events = file.trialEvents.filter((event) => event.trialId === trial.id);
+  // A trial of typed values alone has nothing to compute; its checkpoints stay open until something is digitised.
+  if (movement === null || (tracks.length === 0 && events.length === 0)) return [];
+  const { massKg, statureM, referenceSex } = file.athlete;
+  const { measures } = measureTrial({ trial, tracks, events, movement, massKg, statureM, referenceSex });
+  return measures.map(({ measure, phase, side, reading, height }) =>
+    makeFact({
+      ...placeOf(trial),
+      measure,
+      side,
+      height,
+      value: number(reading),
+      provenance: 'computed from the points and events of the trial',
+      ...(phase === null ? {} : { phase }),
+    }),
+  );
+}
+
+function painIn(trial: MovementTrial): Fact[] {
+  const { painNrs } = trial;
+  if (painNrs === null) return [];
+  const value = computed(() => measured('NRS', 'pain', painNrs, '{score}', 'a rating given by the athlete'));
+  return [
+    makeFact({ ...placeOf(trial), measure: 'pain.nrs', label: 'Pain in the trial', value, provenance: 'as given' }),
+  ];
+}
+
+function placeOf(trial: MovementTrial) {
+  return {
+    from: { kind: 'movementTrial', id: trial.id },
+    takenOn: trial.filmedOn,
+    movement: trial.movementId,
+  } as const;
 }

@@ -42,6 +42,9 @@ import { squeezeModerate as anySqueezeModerate } from './entries/any/squeeze-mod
 import { squeezeQuiet as anySqueezeQuiet } from './entries/any/squeeze-quiet.ts';
 import { squeezeSevere as anySqueezeSevere } from './entries/any/squeeze-severe.ts';
 import { suspectedConcussion as anySuspectedConcussion } from './entries/any/suspected-concussion.ts';
+import { throwingLoadJumped as anyThrowingLoadJumped } from './entries/any/throwing-load-jumped.ts';
+import { throwingLoadRisingAndWeak as anyThrowingLoadRisingAndWeak } from './entries/any/throwing-load-rising-and-weak.ts';
+import { throwingLoadSteady as anyThrowingLoadSteady } from './entries/any/throwing-load-steady.ts';
 import { touchesFew as anyTouchesFew } from './entries/any/touches-few.ts';
 import { touchesUsual as anyTouchesUsual } from './entries/any/touches-usual.ts';
 import { dipDeepEnough as basketballJumpShotDipDeepEnough } from './entries/basketball-jump-shot/dip-deep-enough.ts';
@@ -110,6 +113,73 @@ import { speedIsAUnitError as handballJumpThrowSpeedIsAUnitError } from './entri
 import { stiffLanding as handballJumpThrowStiffLanding } from './entries/handball-jump-throw/stiff-landing.ts';
 import { trunkBehindRelease as handballJumpThrowTrunkBehindRelease } from './entries/handball-jump-throw/trunk-behind-release.ts';
 import { trunkForwardRelease as handballJumpThrowTrunkForwardRelease } from './entries/handball-jump-throw/trunk-forward-release.ts';
+import { armsFall as overheadSquatArmsFall } from './entries/overhead-squat/arms-fall.ts';
+import { armsInLine as overheadSquatArmsInLine } from './entries/overhead-squat/arms-in-line.ts';
+import { heelsDown as overheadSquatHeelsDown } from './entries/overhead-squat/heels-down.ts';
+import { heelsRise as overheadSquatHeelsRise } from './entries/overhead-squat/heels-rise.ts';
+import { kneeInward as overheadSquatKneeInward } from './entries/overhead-squat/knee-inward.ts';
+import { kneeOverFoot as overheadSquatKneeOverFoot } from './entries/overhead-squat/knee-over-foot.ts';
+import { standardMet as overheadSquatStandardMet } from './entries/overhead-squat/standard-met.ts';
+import { trunkDrops as overheadSquatTrunkDrops } from './entries/overhead-squat/trunk-drops.ts';
+import { trunkFollowsShin as overheadSquatTrunkFollowsShin } from './entries/overhead-squat/trunk-follows-shin.ts';
+import { armAtShoulderHeight as overheadThrowArmAtShoulderHeight } from './entries/overhead-throw/arm-at-shoulder-height.ts';
+import { armOffShoulderHeight as overheadThrowArmOffShoulderHeight } from './entries/overhead-throw/arm-off-shoulder-height.ts';
+import { elbowOpened as overheadThrowElbowOpened } from './entries/overhead-throw/elbow-opened.ts';
+import { elbowStillBent as overheadThrowElbowStillBent } from './entries/overhead-throw/elbow-still-bent.ts';
+import { finishCutShort as overheadThrowFinishCutShort } from './entries/overhead-throw/finish-cut-short.ts';
+import { finishRunsOut as overheadThrowFinishRunsOut } from './entries/overhead-throw/finish-runs-out.ts';
+import { leansAwayAtRelease as overheadThrowLeansAwayAtRelease } from './entries/overhead-throw/leans-away-at-release.ts';
+import { leansLittleAtRelease as overheadThrowLeansLittleAtRelease } from './entries/overhead-throw/leans-little-at-release.ts';
+import { scaleOrTimeWrong as overheadThrowScaleOrTimeWrong } from './entries/overhead-throw/scale-or-time-wrong.ts';
+import { trunkAheadOfStride as overheadThrowTrunkAheadOfStride } from './entries/overhead-throw/trunk-ahead-of-stride.ts';
+import { trunkWaitsInStride as overheadThrowTrunkWaitsInStride } from './entries/overhead-throw/trunk-waits-in-stride.ts';
+import { windUpBalanced as overheadThrowWindUpBalanced } from './entries/overhead-throw/wind-up-balanced.ts';
+import { windUpOffBalance as overheadThrowWindUpOffBalance } from './entries/overhead-throw/wind-up-off-balance.ts';
+import { brakingStep as sprintCutBrakingStep } from './entries/sprint-cut/braking-step.ts';
+import { fewFaults as sprintCutFewFaults } from './entries/sprint-cut/few-faults.ts';
+import { firstStrideLeans as sprintCutFirstStrideLeans } from './entries/sprint-cut/first-stride-leans.ts';
+import { longPlant as sprintCutLongPlant } from './entries/sprint-cut/long-plant.ts';
+import { manyFaults as sprintCutManyFaults } from './entries/sprint-cut/many-faults.ts';
+import { noBrakingStep as sprintCutNoBrakingStep } from './entries/sprint-cut/no-braking-step.ts';
+import { quickPlant as sprintCutQuickPlant } from './entries/sprint-cut/quick-plant.ts';
+import { trunkOffInApproach as sprintCutTrunkOffInApproach } from './entries/sprint-cut/trunk-off-in-approach.ts';
+import { trunkOverHipsInApproach as sprintCutTrunkOverHipsInApproach } from './entries/sprint-cut/trunk-over-hips-in-approach.ts';
+import { trunkOverPlantLeg as sprintCutTrunkOverPlantLeg } from './entries/sprint-cut/trunk-over-plant-leg.ts';
+import { trunkTowardsNewDirection as sprintCutTrunkTowardsNewDirection } from './entries/sprint-cut/trunk-towards-new-direction.ts';
+import { uprightFirstStride as sprintCutUprightFirstStride } from './entries/sprint-cut/upright-first-stride.ts';
+import { armAtShoulderHeight as tennisServeArmAtShoulderHeight } from './entries/tennis-serve/arm-at-shoulder-height.ts';
+import { armOffShoulderHeight as tennisServeArmOffShoulderHeight } from './entries/tennis-serve/arm-off-shoulder-height.ts';
+import { contactHeightUsual as tennisServeContactHeightUsual } from './entries/tennis-serve/contact-height-usual.ts';
+import { contactTooHigh as tennisServeContactTooHigh } from './entries/tennis-serve/contact-too-high.ts';
+import { finishCutShort as tennisServeFinishCutShort } from './entries/tennis-serve/finish-cut-short.ts';
+import { finishLoadsBackOfShoulder as tennisServeFinishLoadsBackOfShoulder } from './entries/tennis-serve/finish-loads-back-of-shoulder.ts';
+import { finishRunsOut as tennisServeFinishRunsOut } from './entries/tennis-serve/finish-runs-out.ts';
+import { leansFarSideways as tennisServeLeansFarSideways } from './entries/tennis-serve/leans-far-sideways.ts';
+import { leansWithinReason as tennisServeLeansWithinReason } from './entries/tennis-serve/leans-within-reason.ts';
+import { legDrive as tennisServeLegDrive } from './entries/tennis-serve/leg-drive.ts';
+import { noLegDrive as tennisServeNoLegDrive } from './entries/tennis-serve/no-leg-drive.ts';
+import { softLanding as tennisServeSoftLanding } from './entries/tennis-serve/soft-landing.ts';
+import { startBalanced as tennisServeStartBalanced } from './entries/tennis-serve/start-balanced.ts';
+import { startOffBalance as tennisServeStartOffBalance } from './entries/tennis-serve/start-off-balance.ts';
+import { stiffLanding as tennisServeStiffLanding } from './entries/tennis-serve/stiff-landing.ts';
+import { tossLeans as tennisServeTossLeans } from './entries/tennis-serve/toss-leans.ts';
+import { tossUpright as tennisServeTossUpright } from './entries/tennis-serve/toss-upright.ts';
+import { armFarBehind as volleyballSpikeArmFarBehind } from './entries/volleyball-spike/arm-far-behind.ts';
+import { contactOffUsual as volleyballSpikeContactOffUsual } from './entries/volleyball-spike/contact-off-usual.ts';
+import { contactUsual as volleyballSpikeContactUsual } from './entries/volleyball-spike/contact-usual.ts';
+import { elbowHigh as volleyballSpikeElbowHigh } from './entries/volleyball-spike/elbow-high.ts';
+import { heightCarried as volleyballSpikeHeightCarried } from './entries/volleyball-spike/height-carried.ts';
+import { landsOnOneLeg as volleyballSpikeLandsOnOneLeg } from './entries/volleyball-spike/lands-on-one-leg.ts';
+import { landsOnTwoLegs as volleyballSpikeLandsOnTwoLegs } from './entries/volleyball-spike/lands-on-two-legs.ts';
+import { littleHeight as volleyballSpikeLittleHeight } from './entries/volleyball-spike/little-height.ts';
+import { littleRunSpeed as volleyballSpikeLittleRunSpeed } from './entries/volleyball-spike/little-run-speed.ts';
+import { lowElbow as volleyballSpikeLowElbow } from './entries/volleyball-spike/low-elbow.ts';
+import { runSpeedCarried as volleyballSpikeRunSpeedCarried } from './entries/volleyball-spike/run-speed-carried.ts';
+import { softLanding as volleyballSpikeSoftLanding } from './entries/volleyball-spike/soft-landing.ts';
+import { soreOnHardSwings as volleyballSpikeSoreOnHardSwings } from './entries/volleyball-spike/sore-on-hard-swings.ts';
+import { stiffLanding as volleyballSpikeStiffLanding } from './entries/volleyball-spike/stiff-landing.ts';
+import { trunkComesForward as volleyballSpikeTrunkComesForward } from './entries/volleyball-spike/trunk-comes-forward.ts';
+import { trunkStaysBehind as volleyballSpikeTrunkStaysBehind } from './entries/volleyball-spike/trunk-stays-behind.ts';
 import type { Rule } from './rule.ts';
 import { type RuleEntry, toRule } from './ruleEntry.ts';
 
@@ -226,6 +296,76 @@ const entries: readonly RuleEntry[] = [
   dropLandingTrunkOverFeet,
   dropLandingFiveErrorsOrMore,
   dropLandingFewerThanFiveErrors,
+  overheadThrowWindUpOffBalance,
+  overheadThrowWindUpBalanced,
+  overheadThrowTrunkAheadOfStride,
+  overheadThrowTrunkWaitsInStride,
+  overheadThrowArmOffShoulderHeight,
+  overheadThrowArmAtShoulderHeight,
+  overheadThrowElbowStillBent,
+  overheadThrowElbowOpened,
+  overheadThrowLeansAwayAtRelease,
+  overheadThrowLeansLittleAtRelease,
+  overheadThrowFinishCutShort,
+  overheadThrowFinishRunsOut,
+  overheadThrowScaleOrTimeWrong,
+  anyThrowingLoadJumped,
+  anyThrowingLoadRisingAndWeak,
+  anyThrowingLoadSteady,
+  volleyballSpikeLittleRunSpeed,
+  volleyballSpikeRunSpeedCarried,
+  volleyballSpikeLittleHeight,
+  volleyballSpikeHeightCarried,
+  volleyballSpikeLowElbow,
+  volleyballSpikeElbowHigh,
+  volleyballSpikeArmFarBehind,
+  volleyballSpikeContactOffUsual,
+  volleyballSpikeContactUsual,
+  volleyballSpikeSoreOnHardSwings,
+  volleyballSpikeTrunkStaysBehind,
+  volleyballSpikeTrunkComesForward,
+  volleyballSpikeLandsOnOneLeg,
+  volleyballSpikeLandsOnTwoLegs,
+  volleyballSpikeStiffLanding,
+  volleyballSpikeSoftLanding,
+  tennisServeStartOffBalance,
+  tennisServeStartBalanced,
+  tennisServeTossLeans,
+  tennisServeTossUpright,
+  tennisServeNoLegDrive,
+  tennisServeLegDrive,
+  tennisServeArmOffShoulderHeight,
+  tennisServeArmAtShoulderHeight,
+  tennisServeLeansFarSideways,
+  tennisServeLeansWithinReason,
+  tennisServeContactTooHigh,
+  tennisServeContactHeightUsual,
+  tennisServeFinishLoadsBackOfShoulder,
+  tennisServeFinishCutShort,
+  tennisServeFinishRunsOut,
+  tennisServeStiffLanding,
+  tennisServeSoftLanding,
+  overheadSquatTrunkDrops,
+  overheadSquatTrunkFollowsShin,
+  overheadSquatHeelsRise,
+  overheadSquatHeelsDown,
+  overheadSquatArmsFall,
+  overheadSquatArmsInLine,
+  overheadSquatKneeInward,
+  overheadSquatKneeOverFoot,
+  overheadSquatStandardMet,
+  sprintCutTrunkOffInApproach,
+  sprintCutTrunkOverHipsInApproach,
+  sprintCutNoBrakingStep,
+  sprintCutBrakingStep,
+  sprintCutTrunkOverPlantLeg,
+  sprintCutTrunkTowardsNewDirection,
+  sprintCutLongPlant,
+  sprintCutQuickPlant,
+  sprintCutUprightFirstStride,
+  sprintCutFirstStrideLeans,
+  sprintCutManyFaults,
+  sprintCutFewFaults,
 ];
 
 /** Every rule that comes with the program, sources and effects written out. */

@@ -59,7 +59,9 @@ export const basketballJumpShot = {
   checkpoints: [
     { phase: 'preparation', measure: 'knee.flexPeak' },
     { phase: 'preparation', measure: 'trunk.lean' },
+    { phase: 'preparation', measure: 'fppa' },
     { phase: 'ball-elevation', measure: 'phase.duration' },
+    { phase: 'ball-elevation', measure: 'elbow.lateralDeviation' },
     { phase: 'stability', measure: 'phase.duration' },
     { phase: 'stability', measure: 'arm.elevation' },
     { phase: 'stability', measure: 'trunk.lean' },

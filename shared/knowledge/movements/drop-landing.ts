@@ -39,6 +39,8 @@ export const dropLanding = {
     { phase: 'absorption', measure: 'landing.kneeFlexPeak' },
     { phase: 'stabilisation', measure: 'phase.duration' },
     { phase: 'stabilisation', measure: 'trunk.lean' },
+    { phase: 'absorption', measure: 'fppa' },
+    { phase: 'whole', measure: 'landing.errors' },
     { phase: 'whole', measure: 'segment.outOfPlane' },
   ],
   mayOverlap: [],

@@ -167,7 +167,9 @@ describe('refuses, and says why', () => {
   });
 
   test('a phase without a rule', () => {
-    const problems = checkRules(SHIPPED_RULES.filter((one) => one.phase !== 'cocking'));
+    const problems = checkRules(
+      SHIPPED_RULES.filter((one) => one.movement !== 'handball-jump-throw' || one.phase !== 'cocking'),
+    );
     expect(problems).toEqual([
       { about: 'handball-jump-throw/cocking', problem: 'the phase has no intervention' },
       { about: 'handball-jump-throw/cocking', problem: 'the phase has no confirmation' },

@@ -1,0 +1,21 @@
+import type { RuleEntry } from '../../ruleEntry.ts';
+
+export const armAtShoulderHeight = {
+  id: 'overhead-throw/arm-at-shoulder-height',
+  kind: 'confirmation',
+  movement: 'overhead-throw',
+  phase: 'late-cocking',
+  region: 'shoulder',
+  all: [{ measure: 'arm.elevation', comparator: 'between', threshold: [75, 110], unit: 'deg' }],
+  finding: 'The upper arm is near shoulder height in late cocking: {value}. No change needed.',
+  intervention: '',
+  retest: null,
+  loads: [],
+  effects: [],
+  sources: ['whiteley2007', 'convention'],
+  evidence: 'limited',
+  basis: 'convention',
+  defersTo: ['a qualified coach, within scope'],
+  since: '0.1.0',
+  supersededBy: null,
+} as const satisfies RuleEntry;

@@ -1,0 +1,22 @@
+import type { RuleEntry } from '../../ruleEntry.ts';
+
+export const elbowStillBent = {
+  id: 'overhead-throw/elbow-still-bent',
+  kind: 'intervention',
+  movement: 'overhead-throw',
+  phase: 'acceleration',
+  region: 'shoulder',
+  all: [{ measure: 'elbow.flexAtRelease', comparator: '>', threshold: 50, unit: 'deg' }],
+  finding: 'The elbow is still well bent as the ball leaves: {value}.',
+  intervention:
+    'Short throws with a light ball that let the elbow open late and fully: 3 sets of 8, twice a week; full speed last.',
+  retest: { measure: 'elbow.flexAtRelease', afterDays: 28 },
+  loads: ['throwing-overhead', 'trunk', 'practice'],
+  effects: [],
+  sources: ['vanDenTillaar2007', 'convention'],
+  evidence: 'convention',
+  basis: 'convention',
+  defersTo: ['a qualified coach, within scope', 'a physiotherapist or athletic trainer'],
+  since: '0.1.0',
+  supersededBy: null,
+} as const satisfies RuleEntry;

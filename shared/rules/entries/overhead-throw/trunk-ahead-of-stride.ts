@@ -1,0 +1,22 @@
+import type { RuleEntry } from '../../ruleEntry.ts';
+
+export const trunkAheadOfStride = {
+  id: 'overhead-throw/trunk-ahead-of-stride',
+  kind: 'intervention',
+  movement: 'overhead-throw',
+  phase: 'stride',
+  region: 'whole-body',
+  all: [{ measure: 'trunk.lean', comparator: '>', threshold: 25, unit: 'deg' }],
+  finding: 'The trunk falls forward before the front foot is down: {value}.',
+  intervention:
+    'Stride with the hips leading and the trunk back, without a ball, then with a light one at half speed: 3 sets of 6, twice a week.',
+  retest: { measure: 'trunk.lean', afterDays: 28 },
+  loads: ['throwing-overhead', 'leg-strength', 'trunk', 'practice'],
+  effects: [],
+  sources: ['convention'],
+  evidence: 'convention',
+  basis: 'convention',
+  defersTo: ['a qualified coach, within scope', 'a physiotherapist or athletic trainer'],
+  since: '0.1.0',
+  supersededBy: null,
+} as const satisfies RuleEntry;

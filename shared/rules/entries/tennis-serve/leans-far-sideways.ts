@@ -1,0 +1,34 @@
+import type { RuleEntry } from '../../ruleEntry.ts';
+
+export const leansFarSideways = {
+  id: 'tennis-serve/leans-far-sideways',
+  kind: 'intervention',
+  movement: 'tennis-serve',
+  phase: 'acceleration',
+  region: 'whole-body',
+  all: [{ measure: 'trunk.contralateralLean', comparator: '>', threshold: 45, unit: 'deg' }],
+  finding: 'The trunk leans far to the other side on the way up: {value}.',
+  intervention: 'Adjust the toss and reach with the legs first; flat serves at half speed: 20 a session, twice a week.',
+  retest: { measure: 'trunk.contralateralLean', afterDays: 28 },
+  loads: ['throwing-overhead', 'leg-strength', 'trunk', 'practice'],
+  effects: [
+    {
+      condition: 'low-back-pain',
+      effect: 'replace',
+      change: 'No added tilt or extension of the trunk. Fewer serves, flat only, and adjust the toss.',
+      unsafeFor: [
+        'anterior-shoulder-instability',
+        'posterior-shoulder-instability',
+        'multidirectional-shoulder-instability',
+        'superior-labrum',
+        'elbow-ulnar-collateral-ligament',
+      ],
+    },
+  ],
+  sources: ['convention'],
+  evidence: 'convention',
+  basis: 'convention',
+  defersTo: ['a qualified coach, within scope', 'a physiotherapist or athletic trainer'],
+  since: '0.1.0',
+  supersededBy: null,
+} as const satisfies RuleEntry;

@@ -1,0 +1,21 @@
+import type { RuleEntry } from '../../ruleEntry.ts';
+
+export const contactUsual = {
+  id: 'volleyball-spike/contact-usual',
+  kind: 'confirmation',
+  movement: 'volleyball-spike',
+  phase: 'contact',
+  region: 'shoulder',
+  all: [{ measure: 'arm.abductionAtContact', comparator: 'between', threshold: [115, 145], unit: 'deg' }],
+  finding: 'Arm height at contact is close to that of healthy college players: {value}. No change needed.',
+  intervention: '',
+  retest: null,
+  loads: [],
+  effects: [],
+  sources: ['reeser2010'],
+  evidence: 'limited',
+  basis: 'derived',
+  defersTo: ['a qualified coach, within scope'],
+  since: '0.1.0',
+  supersededBy: null,
+} as const satisfies RuleEntry;

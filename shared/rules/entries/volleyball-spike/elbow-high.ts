@@ -1,0 +1,21 @@
+import type { RuleEntry } from '../../ruleEntry.ts';
+
+export const elbowHigh = {
+  id: 'volleyball-spike/elbow-high',
+  kind: 'confirmation',
+  movement: 'volleyball-spike',
+  phase: 'arm-cocking',
+  region: 'shoulder',
+  all: [{ measure: 'arm.elevation', comparator: '>=', threshold: 80, unit: 'deg' }],
+  finding: 'The elbow is at the shoulder line or above as the arm is drawn back: {value}. No change needed.',
+  intervention: '',
+  retest: null,
+  loads: [],
+  effects: [],
+  sources: ['reeser2010', 'convention'],
+  evidence: 'convention',
+  basis: 'convention',
+  defersTo: ['a qualified coach, within scope'],
+  since: '0.1.0',
+  supersededBy: null,
+} as const satisfies RuleEntry;

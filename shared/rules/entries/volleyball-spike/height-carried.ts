@@ -1,0 +1,21 @@
+import type { RuleEntry } from '../../ruleEntry.ts';
+
+export const heightCarried = {
+  id: 'volleyball-spike/height-carried',
+  kind: 'confirmation',
+  movement: 'volleyball-spike',
+  phase: 'take-off',
+  region: 'whole-body',
+  all: [{ measure: 'takeoff.verticalVelocity', comparator: '>=', threshold: 2.2, unit: 'm/s' }],
+  finding: 'The take-off gives height: {value} upward. No change needed.',
+  intervention: '',
+  retest: null,
+  loads: [],
+  effects: [],
+  sources: ['freeFlight', 'convention'],
+  evidence: 'convention',
+  basis: 'convention',
+  defersTo: ['a qualified coach, within scope'],
+  since: '0.1.0',
+  supersededBy: null,
+} as const satisfies RuleEntry;

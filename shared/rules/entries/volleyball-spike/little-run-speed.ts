@@ -1,0 +1,29 @@
+import type { RuleEntry } from '../../ruleEntry.ts';
+
+export const littleRunSpeed = {
+  id: 'volleyball-spike/little-run-speed',
+  kind: 'intervention',
+  movement: 'volleyball-spike',
+  phase: 'approach',
+  region: 'whole-body',
+  all: [{ measure: 'takeoff.horizontalVelocity', comparator: '<', threshold: 1.5, unit: 'm/s' }],
+  finding: 'Little speed is carried into the jump: {value}.',
+  intervention: 'Three-step approach, slow then quick, without a ball: 3 sets of 4, twice a week.',
+  retest: { measure: 'takeoff.horizontalVelocity', afterDays: 28 },
+  loads: ['running', 'jumping', 'trunk', 'effort'],
+  effects: [
+    { condition: 'anterior-shoulder-instability', effect: 'keep', change: '', unsafeFor: [] },
+    { condition: 'posterior-shoulder-instability', effect: 'keep', change: '', unsafeFor: [] },
+    { condition: 'multidirectional-shoulder-instability', effect: 'keep', change: '', unsafeFor: [] },
+    { condition: 'rotator-cuff', effect: 'keep', change: '', unsafeFor: [] },
+    { condition: 'superior-labrum', effect: 'keep', change: '', unsafeFor: [] },
+    { condition: 'acromioclavicular-joint', effect: 'keep', change: '', unsafeFor: [] },
+    { condition: 'elbow-ulnar-collateral-ligament', effect: 'keep', change: '', unsafeFor: [] },
+  ],
+  sources: ['convention'],
+  evidence: 'convention',
+  basis: 'convention',
+  defersTo: ['a qualified coach, within scope'],
+  since: '0.1.0',
+  supersededBy: null,
+} as const satisfies RuleEntry;

@@ -1,0 +1,21 @@
+import type { RuleEntry } from '../../ruleEntry.ts';
+
+export const softLanding = {
+  id: 'volleyball-spike/soft-landing',
+  kind: 'confirmation',
+  movement: 'volleyball-spike',
+  phase: 'landing',
+  region: 'knee',
+  all: [{ measure: 'landing.kneeFlexPeak', comparator: '>=', threshold: 45, unit: 'deg' }],
+  finding: 'A soft landing: the {side} knee bends to {value}. No change needed.',
+  intervention: '',
+  retest: null,
+  loads: [],
+  effects: [],
+  sources: ['padua2009', 'convention'],
+  evidence: 'convention',
+  basis: 'convention',
+  defersTo: ['a qualified coach, within scope'],
+  since: '0.1.0',
+  supersededBy: null,
+} as const satisfies RuleEntry;

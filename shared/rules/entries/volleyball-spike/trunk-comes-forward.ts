@@ -1,0 +1,21 @@
+import type { RuleEntry } from '../../ruleEntry.ts';
+
+export const trunkComesForward = {
+  id: 'volleyball-spike/trunk-comes-forward',
+  kind: 'confirmation',
+  movement: 'volleyball-spike',
+  phase: 'follow-through',
+  region: 'whole-body',
+  all: [{ measure: 'trunk.finishFlexion', comparator: '>=', threshold: 5, unit: 'deg' }],
+  finding: 'The trunk comes forward after the hit: {value}. No change needed.',
+  intervention: '',
+  retest: null,
+  loads: [],
+  effects: [],
+  sources: ['convention'],
+  evidence: 'convention',
+  basis: 'convention',
+  defersTo: ['a qualified coach, within scope'],
+  since: '0.1.0',
+  supersededBy: null,
+} as const satisfies RuleEntry;
