@@ -94,13 +94,14 @@ export function fitRelease(
     se: number,
     formula: string,
   ) => {
+    const fittedSymbol = symbol.includes('_') ? `${symbol}f` : `${symbol}_f`;
     const fitted: Quantity<U> = {
       value: at,
       unit,
       u: sigma(f) * se,
       uReason: null,
       working: {
-        symbol: `${symbol}_fit`,
+        symbol: fittedSymbol,
         name: `${name}, fitted`,
         formula,
         inputs: [
@@ -116,12 +117,12 @@ export function fitRelease(
         symbol,
         name,
         unit,
-        formula: `${symbol} = ${symbol}_fit s`,
+        formula: `${symbol} = ${fittedSymbol} s`,
         variant: 's: scale of the calibration, 1',
         source: SOURCE,
       },
-      { [`${symbol}_fit`]: fitted, s: scale },
-      (p) => (p[`${symbol}_fit`] as number) * p.s,
+      { [fittedSymbol]: fitted, s: scale },
+      (p) => (p[fittedSymbol] as number) * p.s,
     );
   };
   const gravity = value(
@@ -173,22 +174,22 @@ export function fitRelease(
         symbol: `${axis}_0`,
         name: `Ball ${axis} at release`,
         unit: 'm',
-        formula: `${axis}_0 = ${axis}_fit + v_${axis} δt`,
+        formula: `${axis}_0 = ${axis}_f + v_${axis} δt`,
         source: SOURCE,
       },
       {
-        [`${axis}_fit`]: measured(`${axis}_fit`, `Ball ${axis} at release, fitted`, at, 'm', sigma(used) * se, SOURCE),
+        [`${axis}_f`]: measured(`${axis}_f`, `Ball ${axis} at release, fitted`, at, 'm', sigma(used) * se, SOURCE),
         [`v_${axis}`]: measured(`v_${axis}`, velocity.working.name, velocity.value, 'm/s', 0),
         δt: measured('δt', 'Timing of release', 0, 's', releaseU),
       },
-      (p) => (p[`${axis}_fit`] as number) + (p[`v_${axis}`] as number) * p.δt,
+      (p) => (p[`${axis}_f`] as number) + (p[`v_${axis}`] as number) * p.δt,
     );
   const residual: Quantity<'m'> = {
     ...measured('r', 'Residual', free.rms, 'm', 'it describes the scatter itself', SOURCE),
     working: {
       symbol: 'r',
       name: 'Residual',
-      formula: 'r = sqrt(Σ(x - x_fit)^2 + Σ(y - y_fit)^2) / sqrt(2 n)',
+      formula: 'r = sqrt(Σ(x - x_f)^2 + Σ(y - y_f)^2) / sqrt(2 n)',
       inputs: [{ symbol: 'n', quantity: count }],
       variant: 'root mean square of one coordinate',
       source: SOURCE,

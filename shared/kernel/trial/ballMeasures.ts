@@ -8,7 +8,7 @@ import { leastSpeed } from '../flight/leastSpeed.ts';
 import { leastSpeedAngle } from '../flight/leastSpeedAngle.ts';
 import { derive } from '../quantity/derive.ts';
 import { readingOr } from './readingOr.ts';
-import type { Scene } from './scene.ts';
+import { scaleOf, type Scene } from './scene.ts';
 
 /** Everything a ball's flight says about its release, by measure id. */
 export const BALL_MEASURES = [
@@ -51,12 +51,12 @@ export function ballMeasures(
           symbol: 'y_r',
           name: 'Release height',
           unit: 'm',
-          formula: 'y_r = y_ball - y_floor',
-          variant: "of the ball's centre above the floor",
+          formula: 'y_r = s (y_ball - y_floor)',
+          variant: "of the ball's centre above the floor; s: scale of the calibration, 1",
           source: DEFINITION,
         },
-        { y_ball: fit.y, y_floor: floor },
-        (p) => p.y_ball - p.y_floor,
+        { y_ball: fit.y, y_floor: floor, s: scaleOf(view) },
+        (p) => p.s * (p.y_ball - p.y_floor),
       )
     : floor;
   const aim = aimOf(trial, height);

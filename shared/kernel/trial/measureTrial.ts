@@ -18,7 +18,7 @@ import { BALL_MEASURES, type BallMeasure, ballMeasures } from './ballMeasures.ts
 import { type BodyFlight, bodyFlight } from './bodyFlight.ts';
 import { segmentTurn } from './segmentTurn.ts';
 import { pointAt } from './pointSeries.ts';
-import { eventIn, phaseSpan, type Scene, scene, type TrialInput } from './scene.ts';
+import { eventIn, phaseSpan, scaleOf, type Scene, scene, type TrialInput } from './scene.ts';
 
 /** One thing measured in a trial. */
 export interface TrialMeasure {
@@ -312,7 +312,7 @@ function landingDrift(view: Scene): Reading<'m'> {
     {
       x_1: measured('x_1', 'Foot at take-off', from.x, 'm', view.pointU),
       x_2: measured('x_2', 'Foot at landing', to.x, 'm', view.pointU),
-      s: measured('s', 'Scale of the calibration', 1, '1', typeof view.scaleU === 'number' ? view.scaleU : 0),
+      s: scaleOf(view),
     },
     // Signed inside, so that u does not fold at 0.
     ({ x_1, x_2, s }) => (forward >= 0 ? 1 : -1) * view.facing * s * (x_2 - x_1),
@@ -334,12 +334,16 @@ function riseAboveStanding(view: Scene, body: BodyFlight | Unknown): Reading<'m'
       symbol: 'h_s',
       name: 'Rise of the centre of mass above standing',
       unit: 'm',
-      formula: 'h_s = y_a - y_s',
-      variant: 'centre of mass from video, standing taken at the start event',
+      formula: 'h_s = s (y_a - y_s)',
+      variant: 'centre of mass from video, standing taken at the start event; s: scale of the calibration, 1',
       source: { cite: 'Definition', status: 'derived' },
     },
-    { y_a: body.apexHeight, y_s: measured('y_s', 'Centre of mass, standing', standing.y, 'm', view.pointU) },
-    ({ y_a, y_s }) => y_a - y_s,
+    {
+      y_a: body.apexHeight,
+      y_s: measured('y_s', 'Centre of mass, standing', standing.y, 'm', view.pointU),
+      s: scaleOf(view),
+    },
+    ({ y_a, y_s, s }) => s * (y_a - y_s),
   );
 }
 

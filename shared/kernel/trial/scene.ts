@@ -2,7 +2,7 @@ import { DomainError } from '../../errors.ts';
 import type { Movement } from '../../knowledge/movement.ts';
 import type { SideOrNone } from '../../model/parts.ts';
 import { BALL, type LandmarkTrack, type MovementTrial, type TrialEvent } from '../../model/trial.ts';
-import { isKnown, type Reading } from '../../quantity.ts';
+import { isKnown, measured, type Quantity, type Reading } from '../../quantity.ts';
 import type { Facing } from '../angle/lean.ts';
 import { eventTime, type PhaseTime, phaseTimes } from '../event/phaseTimes.ts';
 import { planeFromCalibration, type Plane } from '../plane/planeFromCalibration.ts';
@@ -97,6 +97,11 @@ function planeOf(trial: MovementTrial): { plane: Plane; noMetres: string | null 
     if (!(thrown instanceof DomainError)) throw thrown;
     return { plane: PICTURE, noMetres: thrown.message };
   }
+}
+
+/** The scale of the calibration as a factor of 1 with its relative uncertainty; exact where that is not known. */
+export function scaleOf({ scaleU }: Pick<Scene, 'scaleU'>): Quantity<'1'> {
+  return measured('s', 'Scale of the calibration', 1, '1', typeof scaleU === 'number' ? scaleU : 0);
 }
 
 /** Without a usable calibration the picture itself, upright: good for angles only. */
