@@ -1,8 +1,9 @@
 import type { Fact, Finding, TestResult } from '../../assess/assessment.ts';
+import { GROUND_WORDS, groundOf } from '../../assess/groundOf.ts';
+import { groupFindings, type TrialFindings } from '../../assess/groupFindings.ts';
 import { standingOf } from '../../assess/standing.ts';
 import { BASIS_WORDS, OUTCOME_WORDS } from '../../assess/words.ts';
 import { addDays, counted, formatDate, formatQuantity, type Quantified, withUnit } from '../../format/number.ts';
-import { movementById } from '../../knowledge/movements/index.ts';
 import type { FindingDecision } from '../../model/outcome.ts';
 import type { MovementTrial, TrialEvent } from '../../model/trial.ts';
 import { isKnown } from '../../quantity.ts';
@@ -23,17 +24,11 @@ import { cite, sentenceCase, type Writing } from './writing.ts';
 
 /** What was found in each filmed trial, phase by phase in the order of the movement. */
 export function trialFindings(writing: Writing): Block[] {
-  const trials = writing.file.movementTrials.toSorted((a, b) =>
-    a.filmedOn < b.filmedOn ? -1 : a.filmedOn > b.filmedOn ? 1 : 0,
-  );
-  return trials.flatMap((trial) => {
-    const own = writing.assessment.findings.filter((finding) => belongsTo(finding, trial, trials));
-    return oneTrial(writing, trial, own);
-  });
+  const { trials } = groupFindings(writing.file, writing.assessment.findings);
+  return trials.flatMap((group) => oneTrial(writing, group));
 }
 
-function oneTrial(writing: Writing, trial: MovementTrial, own: readonly Finding[]): Block[] {
-  const movement = movementById(trial.movementId);
+function oneTrial(writing: Writing, { trial, movement, phases, whole }: TrialFindings): Block[] {
   const named = movement?.label ?? trial.movementId;
   const blocks: Block[] = [heading(2, `What was found: ${named.toLowerCase()}`), paragraph(quiet(trialLine(trial)))];
   const events = writing.file.trialEvents.filter((event) => event.trialId === trial.id);
@@ -49,23 +44,14 @@ function oneTrial(writing: Writing, trial: MovementTrial, own: readonly Finding[
   const tracks = writing.file.landmarkTracks.filter((track) => track.trialId === trial.id);
   const poses = movement === null ? null : keyPoses(trial, tracks, events, movement);
   if (poses !== null) blocks.push(poses);
-  const phases = movement?.phases ?? [];
-  for (const phase of phases) {
-    const here = own.filter((finding) => finding.phase === phase.id);
-    const blocksHere = findingBlocks(writing, here);
-    blocks.push(heading(3, phase.label), paragraph(quiet(`${phase.means} ${openWords(here)}`)), ...blocksHere);
+  for (const { phase, findings } of phases) {
+    const blocksHere = findingBlocks(writing, findings);
+    blocks.push(heading(3, phase.label), paragraph(quiet(`${phase.means} ${openWords(findings)}`)), ...blocksHere);
   }
-  const rest = own.filter((finding) => !phases.some((phase) => phase.id === finding.phase));
-  if (rest.length > 0) {
-    blocks.push(heading(3, 'The whole movement'), ...openParagraph(rest), ...findingBlocks(writing, rest));
+  if (whole.length > 0) {
+    blocks.push(heading(3, 'The whole movement'), ...openParagraph(whole), ...findingBlocks(writing, whole));
   }
   return blocks;
-}
-
-/** What could not be judged has no trial; it stands with the first trial of its movement. */
-function belongsTo(finding: Finding, trial: MovementTrial, trials: readonly MovementTrial[]): boolean {
-  if (finding.trialId !== null) return finding.trialId === trial.id;
-  return trials.find((one) => one.movementId === finding.movement) === trial;
 }
 
 function eventUncertainty(events: readonly TrialEvent[]): string {
@@ -90,10 +76,7 @@ function trialLine(trial: MovementTrial): string {
 
 /** Findings that belong to no filmed movement: screening, jumps, the plan. */
 export function profileFindings(writing: Writing): Block[] {
-  const trials = writing.file.movementTrials;
-  const own = writing.assessment.findings.filter(
-    (finding) => !trials.some((trial) => trial.id === finding.trialId || trial.movementId === finding.movement),
-  );
+  const own = groupFindings(writing.file, writing.assessment.findings).profile;
   if (own.length === 0) return [];
   return [heading(2, 'What was found: tests and profile'), ...openParagraph(own), ...findingBlocks(writing, own)];
 }
@@ -220,35 +203,8 @@ function measureBlocks(writing: Writing, test: TestResult, finding: Finding): Bl
   ];
 }
 
-/** What it means to lie on the hatched ground. */
-const GROUND_WORDS = {
-  referral: 'be seen',
-  caution: 'take care',
-  intervention: 'to work on',
-  monitor: 'to watch',
-  confirmation: 'as hoped for',
-} as const satisfies Record<Finding['kind'], string>;
-
 function knownNumber({ value }: Fact): Quantified | null {
   return value.kind === 'number' && isKnown(value.reading) ? value.reading : null;
-}
-
-/** Where on its axis a test holds. Null for a yes or no, a grade, `outside`, or a threshold by a sex that is not given. */
-function groundOf(
-  { comparator, threshold }: TestResult,
-  sex: Writing['file']['athlete']['referenceSex'],
-): readonly [number | null, number | null] | null {
-  if (comparator === 'between' && Array.isArray(threshold)) return [threshold[0], threshold[1]];
-  const edge =
-    typeof threshold === 'number'
-      ? threshold
-      : typeof threshold === 'object' && 'female' in threshold && (sex === 'female' || sex === 'male')
-        ? threshold[sex]
-        : null;
-  if (edge === null) return null;
-  if (comparator === '<' || comparator === '<=') return [null, edge];
-  if (comparator === '>' || comparator === '>=') return [edge, null];
-  return null;
 }
 
 function grounds(writing: Writing, finding: Finding): Runs {
