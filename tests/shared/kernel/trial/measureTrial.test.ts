@@ -1,3 +1,4 @@
+import * as fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { measureTrial, type TrialMeasures } from '../../../../shared/kernel/trial/measureTrial.ts';
 import { handballJumpThrow } from '../../../../shared/knowledge/movements/handball-jump-throw.ts';
@@ -212,4 +213,33 @@ test('a throw off one foot: up to take-off only the foot opposite the throwing a
   expect(sides('arm.elevation', 'cocking')).toEqual(['right']);
   expect(value(thrown, 'takeoff.contactTime')).toBeCloseTo(20 / RATE, 12);
   expect(why(thrown, 'com.riseAboveStanding')).toMatch(/starts on the move/);
+});
+
+test('law: whatever is missing or misplaced, it never throws, and every measure has a value or a reason', () => {
+  const input = inventedTrial();
+  const rate = fc.option(fc.constantFrom(1, 25, 60, 120, 1000), { nil: null });
+  fc.assert(
+    fc.property(
+      fc.uint8Array({ minLength: 40, maxLength: 40 }),
+      fc.array(fc.double({ min: -1, max: 3, noNaN: true }), { minLength: 8, maxLength: 8 }),
+      rate,
+      fc.constantFrom<'left' | 'right' | 'none'>('left', 'right', 'none'),
+      (chance, times, captureRateHz, side) => {
+        const tracks = input.tracks.flatMap((track, i) => {
+          const kept = chance[i] as number;
+          if (kept < 60) return [];
+          return [{ ...track, samples: track.samples.filter((_, frame) => (frame * 7919 + kept) % 256 < kept + 20) }];
+        });
+        const events = input.events.flatMap((event, i) =>
+          (chance[30 + i] as number) < 80 ? [] : [{ ...event, timeS: times[i] as number }],
+        );
+        const found = measureTrial({ ...input, trial: { ...input.trial, captureRateHz, side }, tracks, events });
+        for (const { reading: one } of found.measures) {
+          if (isKnown(one)) expect(Number.isFinite(one.value)).toBe(true);
+          else expect(one.unknown.length).toBeGreaterThan(3);
+        }
+      },
+    ),
+    { numRuns: 60 },
+  );
 });
