@@ -64,8 +64,9 @@ test('law: without air, the path does not care where the floor is; more drag nev
   );
 });
 
+const energy = (s: { y: number; vx: number; vy: number }) => 9.80665 * s.y + (s.vx ** 2 + s.vy ** 2) / 2;
+
 test('law: energy is conserved without air and only lost with drag', () => {
-  const energy = (s: { y: number; vx: number; vy: number }) => 9.80665 * s.y + (s.vx ** 2 + s.vy ** 2) / 2;
   fc.assert(
     fc.property(number(1, 30), number(-1.4, 1.4), number(0.05, 1.5), (v, θ, t) => {
       const start = launch(v, θ, 2);
@@ -87,13 +88,14 @@ test('law: the way back is the way there', () => {
   expect(back.vx).toBeCloseTo(start.vx, 7);
 });
 
+const add = (a: number[], b: number[], f: number) => a.map((x, i) => x + f * (b[i] as number));
+
 /** Classical fourth-order Runge-Kutta with a small fixed step: a second, independent route to the integrator. */
 function rungeKutta(speed: number, angle: number, seconds: number, k: number, l: number): number[] {
   const slope = ([, , u = 0, w = 0]: number[]) => {
     const s = Math.hypot(u, w);
     return [u, w, -s * (k * u + l * w), -9.80665 - s * (k * w - l * u)];
   };
-  const add = (a: number[], b: number[], f: number) => a.map((x, i) => x + f * (b[i] as number));
   const steps = 4000;
   const h = seconds / steps;
   let state = [0, 0, speed * Math.cos(angle), speed * Math.sin(angle)];
