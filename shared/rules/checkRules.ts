@@ -81,7 +81,7 @@ function testAgainst({ measure: id, comparator, threshold, unit }: Test, measure
       return [`${id} is a ${measure.kind}: it is compared with "is" and has no unit`];
     const fits =
       measure.kind === 'flag' ? typeof threshold === 'boolean' : (GRADES as readonly unknown[]).includes(threshold);
-    return fits ? [] : [`${id} is a ${measure.kind}, which "${String(threshold)}" is not`];
+    return fits ? [] : [`${id} is a ${measure.kind}, which ${JSON.stringify(threshold)} is not`];
   }
   if (unit === null || !isUnit(unit) || UNITS[unit].dimension !== UNITS[measure.unit].dimension) {
     return [`${id} is measured in ${measure.unit}, its threshold in ${unit ?? 'no unit'}`];
@@ -180,9 +180,12 @@ function agreeOnMeasure(a: Rule, b: Rule): boolean {
   const [one, other] = [a.all[0], b.all[0]];
   if (one === undefined || other === undefined || one.measure !== other.measure) return false;
   if (one.unit === null || other.unit === null) return one.threshold === other.threshold;
-  const sexSpecific = (test: Test): boolean => typeof test.threshold === 'object' && 'female' in test.threshold;
-  if (!sexSpecific(one) || !sexSpecific(other)) return meet(one, other);
+  if (!isSexSpecific(one) || !isSexSpecific(other)) return meet(one, other);
   return (['female', 'male'] as const).some((sex) => meet(forSex(one, sex), forSex(other, sex)));
+}
+
+function isSexSpecific({ threshold }: Test): boolean {
+  return typeof threshold === 'object' && 'female' in threshold;
 }
 
 function forSex(test: Test, sex: 'female' | 'male'): Test {

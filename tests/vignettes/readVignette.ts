@@ -185,9 +185,14 @@ export function checkCaseFile(told: Omit<Vignette, 'title' | 'expect' | 'stops'>
       painNrs: one.pain,
       note: '',
     })),
-    jumpTests: jumps.map(({ flightTimes: _, pains: __, ...test }) => ({
-      ...test,
+    jumpTests: jumps.map(({ id: testId, heldOn, kind, method, arms, device }) => ({
+      id: testId,
       caseId,
+      heldOn,
+      kind,
+      method,
+      arms,
+      device,
       shoes: true,
       frameRateHz: null,
       standingReachM: null,

@@ -23,14 +23,15 @@ test('her spine says how far each section is', () => {
   expect(words(assessment, 'screening')).toBe('8 of 11 entered');
 });
 
+const bare = (purpose: CaseFile['case']['purpose']) =>
+  assess((file) => ({
+    case: { ...file.case, purpose, question: '' },
+    athlete: { ...file.athlete, massKg: null, statureM: null, dominantSide: null },
+    jumpTests: [],
+    jumpTrials: [],
+  })).missing;
+
 test('what the purpose asks decides what is missing', () => {
-  const bare = (purpose: CaseFile['case']['purpose']) =>
-    assess((file) => ({
-      case: { ...file.case, purpose, question: '' },
-      athlete: { ...file.athlete, massKg: null, statureM: null, dominantSide: null },
-      jumpTests: [],
-      jumpTrials: [],
-    })).missing;
   expect(bare('intake')[0]).toBe('needs body mass');
   expect(bare('study')[0]).toBe('needs body mass, stature');
   expect(bare('referral')).toEqual([

@@ -35,6 +35,12 @@ const jump = (n: number, more: Partial<JumpTrial>): JumpTrial => {
   return { ...first, id: sampleId(100 + n), number: n, flightTimeS: null, painNrs: null, isSetAside: false, ...more };
 };
 
+const flag = (more: object) =>
+  find(
+    factsOf((file) => ({ athlete: { ...file.athlete, ...more } })),
+    'flag.preparticipation',
+  )?.value;
+
 describe('the athlete', () => {
   test('3rd CGPM 1901 standard gravity: 72 kg weigh 706.08 N', () => {
     const facts = factsOf((file) => ({ athlete: { ...file.athlete, massKg: 72 } }));
@@ -47,11 +53,6 @@ describe('the athlete', () => {
   });
 
   test('a red flag not asked is unknown, one cleared by name is not up', () => {
-    const flag = (more: object) =>
-      find(
-        factsOf((file) => ({ athlete: { ...file.athlete, ...more } })),
-        'flag.preparticipation',
-      )?.value;
     expect(flag({ hasRedFlags: null })).toMatchObject({ kind: 'unknown' });
     expect(flag({ hasRedFlags: true })).toEqual({ kind: 'flag', flag: true });
     expect(flag({ hasRedFlags: true, redFlagsClearedBy: 'Dr Example' })).toEqual({ kind: 'flag', flag: false });
@@ -155,6 +156,49 @@ describe('jumps', () => {
   });
 });
 
+const rotation = (dominantSide: CaseFile['athlete']['dominantSide']) => (file: CaseFile) => ({
+  athlete: { ...file.athlete, dominantSide },
+  screeningResults: (
+    [
+      ['shoulder-internal-rotation', 'right', 35],
+      ['shoulder-internal-rotation', 'left', 60],
+      ['shoulder-external-rotation', 'right', 100],
+      ['shoulder-external-rotation', 'left', 95],
+    ] as const
+  ).map(([itemId, side, deg], i) => ({
+    id: sampleId(70 + i),
+    sessionId: sampleId(10),
+    itemId,
+    side,
+    valueSi: convert(deg, 'deg', 'rad'),
+    grade: null,
+    isPositive: null,
+    painNrs: 0,
+    note: '',
+  })),
+});
+
+const hop = (left: number, right: number) =>
+  factsOf((file) => ({
+    screeningResults: (
+      [
+        ['left', left],
+        ['right', right],
+      ] as const
+    ).map(([side, valueSi], i) => ({
+      id: sampleId(80 + i),
+      sessionId: sampleId(10),
+      itemId: 'single-leg-hop',
+      side,
+      valueSi,
+      grade: null,
+      isPositive: null,
+      painNrs: 0,
+      note: '',
+    })),
+    injuries: file.injuries.filter((one) => one.region === 'ankle'),
+  }));
+
 describe('screening', () => {
   test('pain is a fact of its own, of the region of its test', () => {
     const pain = find(collectFacts(sampleCase()), 'pain.upper-limb', sampleId(13));
@@ -179,28 +223,6 @@ describe('screening', () => {
     expect(why(find(facts, 'grade.lowest'))).toContain('single-leg squat');
   });
 
-  const rotation = (dominantSide: CaseFile['athlete']['dominantSide']) => (file: CaseFile) => ({
-    athlete: { ...file.athlete, dominantSide },
-    screeningResults: (
-      [
-        ['shoulder-internal-rotation', 'right', 35],
-        ['shoulder-internal-rotation', 'left', 60],
-        ['shoulder-external-rotation', 'right', 100],
-        ['shoulder-external-rotation', 'left', 95],
-      ] as const
-    ).map(([itemId, side, deg], i) => ({
-      id: sampleId(70 + i),
-      sessionId: sampleId(10),
-      itemId,
-      side,
-      valueSi: convert(deg, 'deg', 'rad'),
-      grade: null,
-      isPositive: null,
-      painNrs: 0,
-      note: '',
-    })),
-  });
-
   test('by definition: 35/100 against 60/95 is 25° of rotation, 20° of arc, 5° gained outward', () => {
     const facts = factsOf(rotation('right'));
     expect(value(find(facts, 'shoulder.irDeficit'))).toBeCloseTo(25, 9);
@@ -217,52 +239,32 @@ describe('screening', () => {
   });
 
   test('hop symmetry: the injured side over the other, and never more than 100 %', () => {
-    const hop = (left: number, right: number) =>
-      factsOf((file) => ({
-        screeningResults: (
-          [
-            ['left', left],
-            ['right', right],
-          ] as const
-        ).map(([side, valueSi], i) => ({
-          id: sampleId(80 + i),
-          sessionId: sampleId(10),
-          itemId: 'single-leg-hop',
-          side,
-          valueSi,
-          grade: null,
-          isPositive: null,
-          painNrs: 0,
-          note: '',
-        })),
-        injuries: file.injuries.filter((one) => one.region === 'ankle'),
-      }));
     // The sample's ankle injury is on the left.
     expect(value(find(hop(1.2, 1.5), 'hop.lsi'))).toBeCloseTo(80, 9);
     expect(value(find(hop(1.5, 1.2), 'hop.lsi'))).toBe(100);
   });
 });
 
-describe('typed values', () => {
-  const typed = (more: Partial<CaseFile['enteredMeasures'][number]>) => (file: CaseFile) => ({
-    enteredMeasures: [
-      {
-        id: sampleId(60),
-        caseId: file.case.id,
-        trialId: sampleId(30),
-        measureId: 'arm.elevation',
-        phase: 'cocking',
-        side: 'right' as const,
-        takenOn: '2026-11-18',
-        valueSi: convert(88, 'deg', 'rad'),
-        uSi: null,
-        flag: null,
-        note: '',
-        ...more,
-      },
-    ],
-  });
+const typed = (more: Partial<CaseFile['enteredMeasures'][number]>) => (file: CaseFile) => ({
+  enteredMeasures: [
+    {
+      id: sampleId(60),
+      caseId: file.case.id,
+      trialId: sampleId(30),
+      measureId: 'arm.elevation',
+      phase: 'cocking',
+      side: 'right' as const,
+      takenOn: '2026-11-18',
+      valueSi: convert(88, 'deg', 'rad'),
+      uSi: null,
+      flag: null,
+      note: '',
+      ...more,
+    },
+  ],
+});
 
+describe('typed values', () => {
   test('one for a trial is judged with the trial, and stands in place of a computed one', () => {
     const facts = factsOf(typed({})).filter(
       (fact) => fact.measure === 'arm.elevation' && fact.phase === 'cocking' && fact.side === 'right',

@@ -240,6 +240,16 @@ describe('referrals come first', () => {
   });
 });
 
+const drift = (phase: string) => fact('landing.drift', 40, { ...jump, phase, side: 'none' });
+
+const drifts = (phase: string) =>
+  rule({
+    id: 'test/other',
+    phase,
+    all: [{ measure: 'landing.drift', comparator: '>', threshold: 10, unit: 'cm' }],
+  });
+const driftIn = (phase: string) => [knee(60), noPain, drift(phase)];
+
 describe('confirmations', () => {
   test('stand where the measure is in order and pain was recorded as 0', () => {
     expect(outcomes(evaluateRules([ok], [knee(60), noPain], [], ADULT_WOMAN))).toEqual(['test/soft confirmed']);
@@ -257,18 +267,10 @@ describe('confirmations', () => {
   });
 
   test('fall silent where anything else fired in the phase, and not for another phase', () => {
-    const other = (phase: string) =>
-      rule({
-        id: 'test/other',
-        phase,
-        all: [{ measure: 'landing.drift', comparator: '>', threshold: 10, unit: 'cm' }],
-      });
-    const drift = (phase: string) => fact('landing.drift', 40, { ...jump, phase, side: 'none' });
-    const facts = (phase: string) => [knee(60), noPain, drift(phase)];
-    expect(outcomes(evaluateRules([ok, other('landing')], facts('landing'), [], ADULT_WOMAN))).toEqual([
+    expect(outcomes(evaluateRules([ok, drifts('landing')], driftIn('landing'), [], ADULT_WOMAN))).toEqual([
       'test/other intervention',
     ]);
-    expect(outcomes(evaluateRules([ok, other('flight')], facts('flight'), [], ADULT_WOMAN))).toEqual([
+    expect(outcomes(evaluateRules([ok, drifts('flight')], driftIn('flight'), [], ADULT_WOMAN))).toEqual([
       'test/other intervention',
       'test/soft confirmed',
     ]);

@@ -102,9 +102,10 @@ const judge = (
   ...history: Parameters<typeof evaluateRules>[2]
 ): Finding | undefined => evaluateRules([rule], [...known, ...noPain(rule)], history, ADULT_WOMAN)[0];
 
+const isCertain = (finding: Finding | undefined) => finding?.tests.every((one) => !one.isBorderline) === true;
+
 describe.each(SHIPPED_RULES.map((rule) => [rule.id, rule] as const))('%s', (_, rule) => {
   const ownOutcome = OWN_OUTCOME[rule.kind];
-  const isCertain = (finding: Finding | undefined) => finding?.tests.every((one) => !one.isBorderline) === true;
 
   test('fires on what it asks for', () => {
     const finding = judge(rule, facts(rule));

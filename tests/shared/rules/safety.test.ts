@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { expect, test, vi } from 'vitest';
 import { type Fact, type FactValue, OUTCOMES } from '../../../shared/assess/assessment.ts';
 import { measureById } from '../../../shared/knowledge/measures/index.ts';
