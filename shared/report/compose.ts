@@ -8,7 +8,7 @@ import { composeStudy } from './kinds/study.ts';
 import type { FontMetrics } from './metrics.ts';
 import type { PlacedReport } from './page.ts';
 import { runningFurniture } from './parts/furniture.ts';
-import { collectSources, type Writing } from './parts/writing.ts';
+import { prepare, type Writing } from './parts/writing.ts';
 import { dotted } from './runs.ts';
 import { type Paper, sheetFor } from './sheet.ts';
 import { measure } from './steps/measure.ts';
@@ -39,7 +39,7 @@ export function placeReport(request: ReportRequest): PlacedReport {
   const { file, assessment, kind, paper, metrics, createdAt, caseSha256 } = request;
   const redact = (request.deidentify ?? kind === 'study') ? redactionFor(file.athlete) : asItStands;
   const sheet = sheetFor(paper);
-  const writing: Writing = { file, assessment, createdAt, caseSha256, sources: collectSources(assessment) };
+  const writing = prepare({ file, assessment, createdAt, caseSha256 }, kind === 'study');
   const { title, kindWords, blocks, draft = false } = KINDS[kind](writing);
   const strips = measure(redactBlocks(blocks, redact), { width: sheet.room.width, metrics, id: 'b' });
   const plans = paginate(strips, sheet.room.height);

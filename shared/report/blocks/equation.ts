@@ -34,8 +34,11 @@ const GAP = 5;
 export function layEquation({ formula, inputs, result }: Equation, { width, metrics, id }: Setting): Strip[] {
   const values = substitution(inputs);
   const outcome = result === null ? '' : ` = ${result}`;
-  const linear = formula.replace(SYMBOL, (symbol) => values(symbol) ?? symbol) + outcome;
-  const tree = formula.includes('=') ? parseFormula(formula) : null;
+  const substituted = formula.replace(SYMBOL, (symbol) => values(symbol) ?? symbol);
+  // Where no number could be put in, only the result is new.
+  const shown = result !== null && substituted === formula ? (formula.split(' = ')[0] ?? formula) : formula;
+  const linear = (shown === formula ? substituted : shown) + outcome;
+  const tree = `${shown}${outcome}`.includes('=') ? parseFormula(shown) : null;
   const box = tree === null ? null : setFormula(tree, SIZE, metrics, values, outcome);
   if (box === null || box.width > width) {
     const lines = breakLines(plain(linear), STYLES.body, width, metrics);

@@ -196,7 +196,7 @@ function interventionTable(writing: Writing): Block[] {
 
 function retestTable({ assessment }: Writing): Block[] {
   const rows = assessment.findings.flatMap((finding): (string | Runs)[][] =>
-    finding.retest === null
+    finding.retest === null || finding.outcome === 'not-assessed'
       ? []
       : [
           [

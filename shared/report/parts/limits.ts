@@ -10,7 +10,7 @@ import { paragraph } from '../blocks/paragraph.ts';
 import { table } from '../blocks/table.ts';
 import { plain, quiet } from '../runs.ts';
 import { SIDE_WORDS } from '../words.ts';
-import { sentenceCase, type Writing } from './writing.ts';
+import { cite, sentenceCase, type Writing } from './writing.ts';
 
 /** What the history held back: how much, where, why, and who must clear it. Never what it was. */
 export function heldBack({ file, assessment }: Writing): Block[] {
@@ -124,8 +124,8 @@ function rankOf({ movement, phase }: Finding): number {
 }
 
 /** Checks that question a number which these pages print, and those that could not be made. */
-export function openQuestions({ assessment }: Writing): Block[] {
-  const questioned = assessment.checks.filter((check) => check.verdict === 'questioned');
+export function openQuestions(writing: Writing): Block[] {
+  const questioned = writing.assessment.checks.filter((check) => check.verdict === 'questioned');
   if (questioned.length === 0) return [];
   return [
     heading(2, 'Questions still open'),
@@ -133,6 +133,7 @@ export function openQuestions({ assessment }: Writing): Block[] {
     list(
       questioned.map((check) => [
         ...plain(check.sentence),
+        ...(check.source === null ? [] : [...plain(' '), ...cite(writing, [check.source])]),
         ...quiet(
           check.numbers.length === 0
             ? ''

@@ -1,5 +1,9 @@
 import type { Fact } from '../../assess/assessment.ts';
+import { measureTrial } from '../../kernel/trial/measureTrial.ts';
+import type { Movement } from '../../knowledge/movement.ts';
 import { movementById } from '../../knowledge/movements/index.ts';
+import type { MovementTrial } from '../../model/trial.ts';
+import { curves } from '../figures/curves.ts';
 import { isKnown } from '../../quantity.ts';
 import type { Block } from '../blocks/block.ts';
 import { paragraph } from '../blocks/paragraph.ts';
@@ -21,12 +25,13 @@ export function trialMeasures({ file, assessment }: Writing): Block[] {
       movement?.phases.find((phase) => phase.id === fact.phase)?.label ?? 'Whole',
       fact.label,
       SIDE_WORDS[fact.side],
-      valueRuns(fact),
+      ...valueAndWhy(fact),
     ]);
     return [
+      ...curvesOf(file, trial, movement),
       table(
         `${movement?.label ?? trial.movementId}, ${trial.label}`,
-        ['Phase', 'Measure', 'Side', right('Value')],
+        ['Phase', 'Measure', 'Side', right('Value'), 'Remark'],
         rows,
       ),
     ];
@@ -43,17 +48,31 @@ function ofTrial(fact: Fact, trialId: string, file: Writing['file']): boolean {
   return under?.trialId === trialId;
 }
 
-export function valueRuns({ value, displayUnit }: Fact): Runs {
+/** All curves that the landmarks of a trial give. */
+function curvesOf(file: Writing['file'], trial: MovementTrial, movement: Movement | null): Block[] {
+  const tracks = file.landmarkTracks.filter((track) => track.trialId === trial.id);
+  const events = file.trialEvents.filter((event) => event.trialId === trial.id);
+  if (movement === null || tracks.length === 0) return [];
+  const { massKg, statureM, referenceSex } = file.athlete;
+  const { series } = measureTrial({ trial, tracks, events, movement, massKg, statureM, referenceSex });
+  const drawn = curves(series, events, movement);
+  return drawn === null ? [] : [drawn];
+}
+
+/** The value, and beside it why there is none or why it has no uncertainty. */
+function valueAndWhy({ value, displayUnit }: Fact): [Runs, Runs] {
   switch (value.kind) {
-    case 'number':
-      return isKnown(value.reading)
-        ? quantityRuns(value.reading, displayUnit ?? value.reading.unit)
-        : quiet(`not known: ${value.reading.unknown}`);
+    case 'number': {
+      const { reading } = value;
+      if (!isKnown(reading)) return [quiet('not known'), plain(reading.unknown)];
+      const why = reading.u === null ? `no uncertainty: ${reading.uReason ?? 'none was given'}` : '';
+      return [quantityRuns(reading, displayUnit ?? reading.unit), plain(why)];
+    }
     case 'flag':
-      return plain(value.flag ? 'yes' : 'no');
+      return [plain(value.flag ? 'yes' : 'no'), []];
     case 'grade':
-      return plain(GRADE_WORDS[value.grade as keyof typeof GRADE_WORDS] ?? value.grade);
+      return [plain(GRADE_WORDS[value.grade as keyof typeof GRADE_WORDS] ?? value.grade), []];
     case 'unknown':
-      return quiet(`not known: ${value.reason}`);
+      return [quiet('not known'), plain(value.reason)];
   }
 }

@@ -17,7 +17,7 @@ export function workingAppendix(writing: Writing): Block[] {
   const entries = collect(writing);
   const computed = entries.filter(({ quantity }) => quantity.working.formula !== null);
   const recorded = entries.filter(({ quantity }) => quantity.working.formula === null);
-  const unknown = writing.assessment.facts.flatMap((fact) =>
+  const unknown = writing.worked.flatMap((fact) =>
     fact.value.kind === 'unknown' ? [[fact.label, fact.value.reason]] : [],
   );
   if (entries.length === 0 && unknown.length === 0) return [];
@@ -52,7 +52,7 @@ interface Entry {
 }
 
 /** Facts first, each followed by what went into it; a number that is used twice is worked once. */
-function collect({ file, assessment }: Writing): Entry[] {
+function collect({ file, worked }: Writing): Entry[] {
   const entries = new Map<string, Entry>();
   const add = (quantity: Quantity, unit: Unit, of: string | null) => {
     const { symbol, name, formula } = quantity.working;
@@ -62,7 +62,7 @@ function collect({ file, assessment }: Writing): Entry[] {
     // A constant belongs to no trial.
     for (const { quantity: input } of quantity.working.inputs) add(input, input.unit, input.u === 0 ? null : of);
   };
-  for (const { value, displayUnit, from } of assessment.facts) {
+  for (const { value, displayUnit, from } of worked) {
     if (value.kind === 'number' && isKnown(value.reading)) {
       add(value.reading, displayUnit ?? value.reading.unit, recordWords(file, from.id));
     }

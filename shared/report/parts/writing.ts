@@ -1,4 +1,4 @@
-import type { Assessment } from '../../assess/assessment.ts';
+import type { Assessment, Fact } from '../../assess/assessment.ts';
 import type { CaseFile } from '../../model/records.ts';
 import type { Quantity, Source } from '../../quantity.ts';
 import { isKnown } from '../../quantity.ts';
@@ -10,15 +10,34 @@ export interface Writing {
   readonly assessment: Assessment;
   readonly createdAt: string;
   readonly caseSha256: string;
+  /** Facts whose working is printed. */
+  readonly worked: readonly Fact[];
   readonly sources: readonly Source[];
 }
 
-/** Sources in the order in which a reader meets them: findings, their checks, then the working. */
-export function collectSources({ findings, facts, checks }: Assessment): Source[] {
+/** What a report is written from. A study works every number; the others those that they print. */
+export function prepare(
+  base: Pick<Writing, 'file' | 'assessment' | 'createdAt' | 'caseSha256'>,
+  isWhole: boolean,
+): Writing {
+  const worked = isWhole ? base.assessment.facts : printedFacts(base);
+  return { ...base, worked, sources: collectSources(base.assessment, worked) };
+}
+
+/** Facts that judged findings rest on, and those of jumps, screening and athlete. */
+function printedFacts({ file, assessment }: Pick<Writing, 'file' | 'assessment'>): Fact[] {
+  const judged = assessment.findings.filter((finding) => finding.outcome !== 'not-assessed');
+  const keys = new Set(judged.flatMap((finding) => finding.tests.map((test) => test.factKey)));
+  const trials = new Set(file.movementTrials.map((trial) => trial.id));
+  return assessment.facts.filter((fact) => keys.has(fact.key) || !trials.has(fact.from.id));
+}
+
+/** Sources in the order in which a reader meets them: findings, checks that question a number, then the working. */
+function collectSources({ findings, checks }: Assessment, worked: readonly Fact[]): Source[] {
   const all = [
     ...findings.flatMap((finding) => (finding.outcome === 'not-assessed' ? [] : finding.sources)),
-    ...checks.flatMap((check) => (check.source === null ? [] : [check.source])),
-    ...facts.flatMap(({ value }) =>
+    ...checks.flatMap((check) => (check.source === null || check.verdict !== 'questioned' ? [] : [check.source])),
+    ...worked.flatMap(({ value }) =>
       value.kind === 'number' && isKnown(value.reading) ? sourcesOf(value.reading) : [],
     ),
   ];

@@ -30,8 +30,8 @@ const SIDE = 58;
 const TOP = 74;
 const BOTTOM = 82;
 
-function inkWidth({ text, face, size }: TextMark): number {
-  return metrics.width(text.trimEnd(), face, size, true);
+function inkWidth({ text, face, size, tabular = false }: TextMark): number {
+  return metrics.width(text.trimEnd(), face, size, tabular);
 }
 
 /** Marks that stand outside the text area, as sentences. */
