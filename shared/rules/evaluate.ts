@@ -55,9 +55,9 @@ export function evaluateRules(
   const effectsOf = new Map<Rule, EffectsOfHistory>();
 
   return judged.flatMap((one): Finding[] => {
+    if (!one.isFired) return listed.has(one) ? [notAssessed(one, neededFor(one))] : [];
     const effects = effectsOf.get(one.rule) ?? historyEffects(one.rule, history);
     effectsOf.set(one.rule, effects);
-    if (!one.isFired) return listed.has(one) ? [notAssessed(one, neededFor(one))] : [];
     switch (one.rule.kind) {
       case 'referral':
       case 'caution':
