@@ -49,7 +49,7 @@ export const demo: Command = {
           `Handball player ${handball.athlete.name}:`,
           ...Object.entries(outcomesOf(handball)).map(([word, count]) => `  ${word}: ${count}`),
           ...withheldLines(handball),
-          ...stopped.map((file) => `Stop and be seen: ${file.athlete.name} – ${stopsOf(file).words.join('; ')}`),
+          ...stopped.map((file) => `${file.athlete.name} – ${stopsOf(file).words.join('; ')}`),
           ...files.map((file) => `Written: ${file}`),
           problems.length === 0 ? 'The store is sound.' : `The store has problems: ${problems.join('; ')}`,
         ],

@@ -16,8 +16,8 @@ const REFUSED: readonly ErrorCode[] = [
   'store-corrupt',
 ];
 
-const words = process.argv.slice(2);
-const wantsJson = words.includes('--json');
+const wantsJson = process.argv.includes('--json');
+const words = process.argv.slice(2).filter((word) => word !== '--json');
 try {
   const output = await run(words);
   process.stdout.write(wantsJson ? `${JSON.stringify(output.json, null, 2)}\n` : `${output.lines.join('\n')}\n`);
@@ -63,7 +63,7 @@ async function run(words: readonly string[]): Promise<Output> {
 function parse(command: Command, args: readonly string[]) {
   const config = {
     args: withSignedNumbers(args),
-    options: { ...command.options, json: { type: 'boolean' }, folder: { type: 'string' }, help: { type: 'boolean' } },
+    options: { ...command.options, folder: { type: 'string' }, help: { type: 'boolean' } },
     allowPositionals: true,
   } as const satisfies ParseArgsConfig;
   try {
