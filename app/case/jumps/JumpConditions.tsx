@@ -1,4 +1,5 @@
 import { ARMS, JUMP_KINDS, JUMP_METHODS, type JumpTest } from '../../../shared/model/jump.ts';
+import { ARMS_WORDS, JUMP_KIND_WORDS, JUMP_METHOD_WORDS } from '../../../shared/report/words.ts';
 import { ChoiceField } from '../../parts/ChoiceField.tsx';
 import { DateField } from '../../parts/DateField.tsx';
 import { LongTextField } from '../../parts/LongTextField.tsx';
@@ -8,7 +9,6 @@ import { YesNoField } from '../../parts/YesNoField.tsx';
 import { today } from '../newRecord.ts';
 import { useCase } from '../useCase.ts';
 import { useFields } from '../useFields.ts';
-import { ARMS_WORDS, KIND_WORDS, METHOD_WORDS } from './jumpWords.ts';
 
 /** What all trials of the test share. Two heights may be compared only if these agree. */
 export function JumpConditions({ test }: { test: JumpTest }) {
@@ -18,7 +18,7 @@ export function JumpConditions({ test }: { test: JumpTest }) {
   const hasTrials = file.jumpTrials.some((trial) => trial.testId === test.id);
   const locked = hasTrials ? 'Fixed now that trials stand under it; start another test for another method.' : undefined;
   return (
-    <div className="conditions">
+    <div className="form">
       <DateField
         label="Held on"
         {...heldOn}
@@ -30,20 +30,20 @@ export function JumpConditions({ test }: { test: JumpTest }) {
       <ChoiceField
         label="Kind of jump"
         look="list"
-        choices={JUMP_KINDS.map((value) => ({ value, label: KIND_WORDS[value] }))}
+        choices={JUMP_KINDS.map((value) => ({ value, label: JUMP_KIND_WORDS[value] }))}
         {...field('kind')}
       />
       {hasTrials ? (
         <div className="field">
           <span className="field-label">Method</span>
-          <p>{METHOD_WORDS[test.method]}</p>
+          <p>{JUMP_METHOD_WORDS[test.method]}</p>
           <p className="field-hint">{locked}</p>
         </div>
       ) : (
         <ChoiceField
           label="Method"
           look="list"
-          choices={JUMP_METHODS.map((value) => ({ value, label: METHOD_WORDS[value] }))}
+          choices={JUMP_METHODS.map((value) => ({ value, label: JUMP_METHOD_WORDS[value] }))}
           {...field('method')}
         />
       )}

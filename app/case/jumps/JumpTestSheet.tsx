@@ -1,7 +1,9 @@
+import type { Fact } from '../../../shared/assess/assessment.ts';
 import { type KeyboardEvent, useRef, useState } from 'react';
 import { flushSync } from 'react-dom';
 import type { JumpTest, JumpTrial } from '../../../shared/model/jump.ts';
 import { counted, formatDate, toDecimals, withUnit } from '../../../shared/format/number.ts';
+import { JUMP_KIND_WORDS, JUMP_METHOD_WORDS } from '../../../shared/report/words.ts';
 import { UNITS } from '../../../shared/units.ts';
 import { useTraceQuery } from '../../api.ts';
 import { failureWords } from '../../failureWords.ts';
@@ -20,7 +22,6 @@ import { ForceImport } from './ForceImport.tsx';
 import { ForceTrace } from './ForceTrace.tsx';
 import { columnsOf, factsFrom, type MeasureColumn, shownNumber, spreadOf, trialsOf } from './jumpFacts.ts';
 import { JumpConditions } from './JumpConditions.tsx';
-import { KIND_WORDS, METHOD_WORDS } from './jumpWords.ts';
 
 /** Measures a coach reads first; the rest stands under each trial. */
 const IN_TABLE = ['jump.rsi', 'jump.rsiModified', 'jump.rsr'];
@@ -32,7 +33,9 @@ export function JumpTestSheet({ test }: { test: JumpTest }) {
   const trials = trialsOf(file, test);
   const columns = columnsOf(assessment.facts, trials);
   const tabled = columns.filter((column) => column.isHeight || IN_TABLE.includes(column.measure));
-  const title = `${KIND_WORDS[test.kind]}, ${METHOD_WORDS[test.method]}`;
+  const ofTest = factsFrom(assessment.facts, test.id);
+  const others = ofTest.filter((fact) => tabled.every((column) => column.measure !== fact.measure));
+  const title = `${JUMP_KIND_WORDS[test.kind]}, ${JUMP_METHOD_WORDS[test.method]}`;
   const headingId = `test-${test.id}`;
 
   return (
@@ -49,11 +52,16 @@ export function JumpTestSheet({ test }: { test: JumpTest }) {
       <TrialTable test={test} trials={trials} columns={tabled} title={title} />
       {test.method === 'force-plate' && <ForceImport test={test} />}
       {tabled.map((column) => (
-        <Together key={column.measure} column={column} trials={trials} />
+        <Together
+          key={column.measure}
+          column={column}
+          trials={trials}
+          mean={ofTest.find((fact) => fact.measure === column.measure) ?? null}
+        />
       ))}
-      {factsFrom(assessment.facts, test.id).length > 0 && (
+      {others.length > 0 && (
         <dl className="fact-list" aria-label="From all trials of this test">
-          {factsFrom(assessment.facts, test.id).map((fact) => (
+          {others.map((fact) => (
             <div key={fact.key}>
               <dt>{fact.label}</dt>
               <dd>
@@ -257,7 +265,8 @@ function TraceDetail({ test, trial }: { test: JumpTest; trial: JumpTrial }) {
 }
 
 /** Best, mean and spread of the trials not set aside, and every trial as a point. */
-function Together({ column, trials }: { column: MeasureColumn; trials: readonly JumpTrial[] }) {
+function Together(props: { column: MeasureColumn; trials: readonly JumpTrial[]; mean: Fact | null }) {
+  const { column, trials, mean } = props;
   const dots = trials.flatMap((trial) => {
     const shown = shownNumber(column.byTrial.get(trial.id));
     return shown === null
@@ -273,7 +282,8 @@ function Together({ column, trials }: { column: MeasureColumn; trials: readonly 
     <section className="together" aria-label={`${column.label}, all trials`}>
       <h4>{column.label}</h4>
       <p>
-        Best <strong>{say(spread.best)}</strong>, mean {say(spread.mean)} of {counted(spread.count, 'trial')}
+        Best <strong>{say(spread.best)}</strong>, mean {mean === null ? say(spread.mean) : <FactText fact={mean} />} of{' '}
+        {counted(spread.count, 'trial')}
         {spread.sd === null ? '' : `, standard deviation ${say(spread.sd)} (n − 1)`}.
       </p>
       <TrialDots dots={dots} unit={unit} quantity={column.label} mean={spread.mean} sd={spread.sd} />

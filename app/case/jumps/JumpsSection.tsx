@@ -1,11 +1,11 @@
 import type { JumpTest } from '../../../shared/model/jump.ts';
+import { JUMP_METHOD_WORDS } from '../../../shared/report/words.ts';
 import { Button } from '../../parts/Button.tsx';
 import { EmptyState } from '../../parts/EmptyState.tsx';
 import { newId, today } from '../newRecord.ts';
 import { useCase } from '../useCase.ts';
 import { useEdit } from '../useEdit.ts';
 import { JumpTestSheet } from './JumpTestSheet.tsx';
-import { METHOD_WORDS } from './jumpWords.ts';
 import './jumps.css';
 
 /** Jump tests, newest first. */
@@ -23,7 +23,7 @@ export function JumpsSection() {
           look={tests.length === 0 && method === 'flight-time' ? 'main' : 'plain'}
           onClick={() => start(method)}
         >
-          {tests.length === 0 ? 'Jump' : 'New test'} {METHOD_WORDS[method]}
+          {tests.length === 0 ? 'Jump' : 'New test'} {JUMP_METHOD_WORDS[method]}
         </Button>
       ))}
     </div>

@@ -35,7 +35,7 @@ export function ReportSection() {
   useRefetchAfterEdits(file, preview.refetch);
   // The answer of an earlier choice must not stand as the pages of this one.
   const report = preview.currentData?.report as unknown as PlacedReport | undefined;
-  const matters = beforeSending(file, assessment);
+  const matters = beforeSending(file, assessment, kind);
 
   return (
     <div className="report-section">

@@ -1,6 +1,7 @@
 import type { BatteryItem } from '../../../shared/knowledge/screening/battery.ts';
 import type { SideOrNone } from '../../../shared/model/parts.ts';
-import type { ScreeningResult, ScreeningSession } from '../../../shared/model/screening.ts';
+import { GRADES, type ScreeningResult, type ScreeningSession } from '../../../shared/model/screening.ts';
+import { GRADE_WORDS } from '../../../shared/report/words.ts';
 import { convert, UNITS } from '../../../shared/units.ts';
 import { withUnit } from '../../../shared/format/number.ts';
 import { CellChoice } from '../../parts/CellChoice.tsx';
@@ -14,22 +15,14 @@ import { useCase } from '../useCase.ts';
 import { patch, useEdit } from '../useEdit.ts';
 import { isEmptyResult, reasonsToSkip, type ResultFields, resultOf, sideDifference } from './results.ts';
 
-const GRADES = [
-  { value: 'met', label: 'met' },
-  { value: 'met-with-compensation', label: 'met with compensation' },
-  { value: 'not-met', label: 'not met' },
-] as const;
+const CHOICES = GRADES.map((value) => ({ value, label: GRADE_WORDS[value] }));
 const CLEARING = [
   { value: 'yes', label: 'yes, it hurts' },
   { value: 'no', label: 'no' },
 ] as const;
 
 /** One item of the battery: its result and pain on each side, what to leave out and why, and what the sides say together. */
-export function ItemRow(props: {
-  session: ScreeningSession;
-  item: BatteryItem;
-  results: readonly ScreeningResult[];
-}) {
+export function ItemRow(props: { session: ScreeningSession; item: BatteryItem; results: readonly ScreeningResult[] }) {
   const { session, item, results } = props;
   const { file } = useCase();
   const sides: readonly SideOrNone[] = item.hasSides ? ['left', 'right'] : ['none'];
@@ -50,7 +43,11 @@ export function ItemRow(props: {
         {sides.map((side, i) => (
           <ResultCells key={side} session={session} item={item} side={side} result={found[i] ?? null} />
         ))}
-        {!item.hasSides && <td colSpan={2} />}
+        {!item.hasSides && (
+          <td colSpan={2} className="quiet">
+            no sides
+          </td>
+        )}
       </tr>
       {(skip.length > 0 || together || stops.length > 0) && (
         <tr className="item-words">
@@ -112,7 +109,7 @@ function ResultCells(props: {
           <CellChoice
             label={named}
             value={result?.grade ?? null}
-            choices={GRADES}
+            choices={CHOICES}
             empty="not entered"
             onFocus={onFocus}
             onChange={(grade) => store({ grade })}

@@ -17,7 +17,9 @@ export function ScreeningSection() {
   const sessions = file.screeningSessions.toSorted((a, b) => b.heldOn.localeCompare(a.heldOn));
   const isFirst = sessions.length === 0;
   const start = (battery: Battery) =>
-    edit([{ op: 'create', kind: 'screeningSession', record: emptySession(file.case.id, battery, file.case.practitioner) }]);
+    edit([
+      { op: 'create', kind: 'screeningSession', record: emptySession(file.case.id, battery, file.case.practitioner) },
+    ]);
   const starters = BATTERIES.map((battery) => (
     <div key={battery.id} className="row-of-buttons">
       <Button look={isFirst ? 'main' : 'plain'} onClick={() => start(battery)}>

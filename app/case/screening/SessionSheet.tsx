@@ -11,7 +11,6 @@ import { useCase } from '../useCase.ts';
 import { useEdit } from '../useEdit.ts';
 import { useFields } from '../useFields.ts';
 import { ItemRow } from './ItemRow.tsx';
-import { progressOf } from './results.ts';
 
 /** One battery on one day: a row for each item, left and right side by side, pain beside each. */
 export function SessionSheet({ session }: { session: ScreeningSession }) {
@@ -22,7 +21,6 @@ export function SessionSheet({ session }: { session: ScreeningSession }) {
   const battery = batteryById(session.batteryId);
   const results = file.screeningResults.filter((result) => result.sessionId === session.id);
   const headingId = `session-${session.id}`;
-  const progress = battery === null ? null : progressOf(battery, results);
 
   return (
     <section className="session" aria-labelledby={headingId}>
@@ -30,11 +28,6 @@ export function SessionSheet({ session }: { session: ScreeningSession }) {
         <h3 id={headingId}>
           {battery?.label ?? `Battery ${session.batteryId}`} <span className="quiet">{formatDate(session.heldOn)}</span>
         </h3>
-        {progress !== null && (
-          <p className="quiet">
-            {progress.entered} of {progress.wanted} entered
-          </p>
-        )}
         <Button look="quiet" onClick={() => edit([{ op: 'remove', kind: 'screeningSession', id: session.id }])}>
           Remove this session
         </Button>
@@ -48,7 +41,11 @@ export function SessionSheet({ session }: { session: ScreeningSession }) {
             if (day !== null) heldOn.onChange(day);
           }}
         />
-        <TextField label="Rater" hint="Who judged and measured; error figures hold for one rater." {...field('rater')} />
+        <TextField
+          label="Rater"
+          hint="Who judged and measured; error figures hold for one rater."
+          {...field('rater')}
+        />
       </div>
       {battery === null ? (
         <p className="questioned">

@@ -1,4 +1,4 @@
-import type { Battery, BatteryItem } from '../../../shared/knowledge/screening/battery.ts';
+import type { BatteryItem } from '../../../shared/knowledge/screening/battery.ts';
 import { conditionEntry } from '../../../shared/knowledge/conditions/index.ts';
 import { measureById } from '../../../shared/knowledge/measures/index.ts';
 import type { Injury } from '../../../shared/model/injury.ts';
@@ -64,15 +64,7 @@ export function sideDifference(
   const error = measureById(item.measure)?.error ?? null;
   if (error === null || error.mdc === null) return { words, errorWords: 'no error figure is known for this test' };
   const verdict = difference > error.mdc ? 'more than' : 'within';
-  const basis = error.source.status === 'published' ? error.source.cite : `${error.source.status}: ${error.source.cite}`;
+  const basis =
+    error.source.status === 'published' ? error.source.cite : `${error.source.status}: ${error.source.cite}`;
   return { words, errorWords: `${verdict} the ${say(error.mdc)} that error alone can make (${basis})` };
-}
-
-/** How many of the battery's cells hold a result. */
-export function progressOf(battery: Battery, results: readonly ScreeningResult[]) {
-  const wanted = battery.items.reduce((sum, item) => sum + (item.hasSides ? 2 : 1), 0);
-  const entered = results.filter(
-    ({ valueSi, grade, isPositive }) => valueSi !== null || grade !== null || isPositive !== null,
-  ).length;
-  return { entered, wanted };
 }

@@ -83,7 +83,7 @@ function LengthFields({ stored, onStore }: { stored: Length | null; onStore: (ne
   );
   return (
     <>
-      <div className="conditions">
+      <div className="form">
         {pixel('fromX', 'First end, x')}
         {pixel('fromY', 'First end, y (down)')}
         {pixel('toX', 'Second end, x')}

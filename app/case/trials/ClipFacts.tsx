@@ -1,4 +1,5 @@
 import type { MovementTrial } from '../../../shared/model/trial.ts';
+import { BALLS, TARGETS } from '../../../shared/knowledge/balls/index.ts';
 import { MOVEMENTS, movementById } from '../../../shared/knowledge/movements/index.ts';
 import { ChoiceField } from '../../parts/ChoiceField.tsx';
 import { DateField } from '../../parts/DateField.tsx';
@@ -24,9 +25,10 @@ export function ClipFacts({ trial }: { trial: MovementTrial }) {
   const known = MOVEMENTS.map(({ id, label }) => ({ value: id, label }));
   const movements =
     movement === null ? [...known, { value: trial.movementId, label: `${trial.movementId} (not known here)` }] : known;
+  const balls = BALLS.map(({ id, label, sport }) => ({ value: id, label: `${sport}, ${lower(label)}` }));
   return (
     <>
-      <div className="conditions">
+      <div className="form">
         <ChoiceField label="Movement" look="list" choices={movements} {...field('movementId')} />
         <TextField label="Label" hint="To tell this trial from the others: third of five." {...field('label')} />
         <DateField
@@ -55,13 +57,7 @@ export function ClipFacts({ trial }: { trial: MovementTrial }) {
           hint={slowWords(trial)}
           {...field('playbackRateHz')}
         />
-        <TextField
-          label="Ball or implement"
-          hint="Empty for none."
-          value={trial.ballId ?? ''}
-          onFocus={field('ballId').onFocus}
-          onChange={(id) => field('ballId').onChange(id === '' ? null : id)}
-        />
+        <ChoiceField label="Ball or implement" look="list" choices={balls} empty="None" {...field('ballId')} />
         {movement?.aimsAtTarget === true && (
           <>
             <NumberField
@@ -70,7 +66,7 @@ export function ClipFacts({ trial }: { trial: MovementTrial }) {
               entry={['m', 'ft and in']}
               possible={[0, 200]}
               isAbove
-              hint="Level distance from the release to the target."
+              hint={`Level distance from the release to the target.${marksOf(movement.sport)}`}
               {...field('targetDistanceM')}
             />
             <NumberField
@@ -88,6 +84,16 @@ export function ClipFacts({ trial }: { trial: MovementTrial }) {
       <LongTextField label="Note" {...field('note')} />
     </>
   );
+}
+
+function lower(label: string): string {
+  return label.charAt(0).toLowerCase() + label.slice(1);
+}
+
+/** Where the sport usually plays from, as a reminder. */
+function marksOf(sport: string): string {
+  const marks = TARGETS.filter((target) => target.sport === sport).flatMap((target) => target.marks);
+  return marks.map(({ label, distanceM }) => ` ${label}: ${distanceM} m.`).join('');
 }
 
 /** Slowed seconds taken for real ones are the commonest fault of all; said before it happens. */

@@ -4,6 +4,7 @@ import { groupFindings, type TrialFindings } from '../../assess/groupFindings.ts
 import { standingOf } from '../../assess/standing.ts';
 import { BASIS_WORDS, OUTCOME_WORDS } from '../../assess/words.ts';
 import { addDays, counted, formatDate, formatQuantity, type Quantified, withUnit } from '../../format/number.ts';
+import type { Athlete } from '../../model/athlete.ts';
 import type { FindingDecision } from '../../model/outcome.ts';
 import type { MovementTrial, TrialEvent } from '../../model/trial.ts';
 import { isKnown } from '../../quantity.ts';
@@ -13,14 +14,14 @@ import { figure } from '../blocks/figure.ts';
 import { heading } from '../blocks/heading.ts';
 import { list } from '../blocks/list.ts';
 import { paragraph } from '../blocks/paragraph.ts';
-import { drawBandStrip } from '../figures/bandStrip.ts';
+import { drawBandStrip, type Ground } from '../figures/bandStrip.ts';
 import { keyPoses } from '../figures/keyPoses.ts';
 import { drawPhaseRibbon } from '../figures/phaseRibbon.ts';
-import { plain, quiet, quantityRuns, type Runs, strong, textOf } from '../runs.ts';
+import { italicQuiet, leadingTo, plain, quiet, quantityRuns, type Runs, strong, textOf } from '../runs.ts';
 import { DECISION_WORDS, SIDE_WORDS } from '../words.ts';
 import { adviceOf } from './firstSteps.ts';
 import { whyHeldBack } from './limits.ts';
-import { cite, sentenceCase, type Writing } from './writing.ts';
+import { ANCHORS, cite, sentenceCase, type Writing } from './writing.ts';
 
 /** What was found in each filmed trial, phase by phase in the order of the movement. */
 export function trialFindings(writing: Writing): Block[] {
@@ -46,7 +47,11 @@ function oneTrial(writing: Writing, { trial, movement, phases, whole }: TrialFin
   if (poses !== null) blocks.push(poses);
   for (const { phase, findings } of phases) {
     const blocksHere = findingBlocks(writing, findings);
-    blocks.push(heading(3, phase.label), paragraph(quiet(`${phase.means} ${openWords(findings)}`)), ...blocksHere);
+    blocks.push(
+      heading(3, phase.label),
+      paragraph([...quiet(`${phase.means} `), ...openWords(findings)]),
+      ...blocksHere,
+    );
   }
   if (whole.length > 0) {
     blocks.push(heading(3, 'The whole movement'), ...openParagraph(whole), ...findingBlocks(writing, whole));
@@ -83,17 +88,20 @@ export function profileFindings(writing: Writing): Block[] {
 
 function openParagraph(findings: readonly Finding[]): Block[] {
   const words = openWords(findings);
-  return words === '' ? [] : [paragraph(quiet(words))];
+  return words.length === 0 ? [] : [paragraph(words)];
 }
 
 /** What could not be judged, in a sentence; a section of its own lists it. */
-function openWords(findings: readonly Finding[]): string {
+function openWords(findings: readonly Finding[]): Runs {
   const open = findings.filter((finding) => finding.outcome === 'not-assessed').length;
-  if (findings.length === 0) return 'No rule of this program looks at this, or nothing was recorded for it.';
-  if (open === 0) return '';
-  return open === findings.length
-    ? `Nothing could be judged here: see “What was not assessed”.`
-    : `${counted(open, 'point')} could not be judged: see “What was not assessed”.`;
+  if (findings.length === 0) return quiet('No finding: no rule of this program was met by what was recorded here.');
+  if (open === 0) return [];
+  const all = open === findings.length;
+  return [
+    ...quiet(all ? 'Nothing could be judged here: see ' : `${counted(open, 'point')} could not be judged: see `),
+    ...leadingTo(ANCHORS.notAssessed, '“What was not assessed”'),
+    ...quiet('.'),
+  ];
 }
 
 function findingBlocks(writing: Writing, findings: readonly Finding[]): Block[] {
@@ -109,6 +117,7 @@ function oneFinding(writing: Writing, finding: Finding): Block {
   const label: Runs = [
     { text: OUTCOME_WORDS[finding.outcome] },
     ...(side === '' ? [] : [{ text: `\n${side}`, emphasis: 'italic' as const }]),
+    ...(standing.state === 'to decide' ? italicQuiet('\nnot yet decided') : []),
   ];
   const body: Block[] = [paragraph(finding.finding, { keepWithNext: true })];
   for (const test of finding.tests) body.push(...measureBlocks(writing, test, finding));
@@ -119,7 +128,6 @@ function oneFinding(writing: Writing, finding: Finding): Block {
     body.push(...adviceBlocks(finding, adviceOf(writing, finding)));
     if (decision !== null) body.push(paragraph(quiet(decisionWords(decision.decision, finding))));
   }
-  if (standing.state === 'to decide') body.push(paragraph(quiet('Not yet decided on by the practitioner.')));
   if (standing.state === 'changed since') {
     body.push(paragraph(quiet('Decided on before it read as it does now; to be decided again.')));
   }
@@ -135,7 +143,7 @@ function decisionWords(decision: FindingDecision['decision'], finding: Finding):
 }
 
 /** What stands before the suggestion, by what kind of finding it is. */
-function adviceHead({ kind, outcome }: Finding): string {
+export function adviceHead({ kind, outcome }: Finding): string {
   if (outcome === 'replaced') return 'Instead: ';
   if (outcome === 'borderline') return 'Only if a re-test agrees: ';
   return ADVICE_HEADS[kind];
@@ -188,19 +196,35 @@ function measureBlocks(writing: Writing, test: TestResult, finding: Finding): Bl
   const words = paragraph([...strong(`${test.label}: `), ...plain(test.words)], { keepWithNext: true });
   // A rating on a scale of words, like pain, has no axis to stand on.
   if (fact === null || known === null || test.unit === null || test.unit === '{score}') return [words];
-  const ground = groundOf(test, writing.file.athlete.referenceSex);
-  if (ground === null) return [words];
-  const { unit } = test;
-  const means = GROUND_WORDS[finding.kind];
+  const grounds = groundsOf(test, writing.file.athlete.referenceSex);
+  if (grounds.length === 0) return [words];
+  const strip = {
+    quantity: known,
+    displayUnit: fact.displayUnit ?? test.unit,
+    grounds,
+    unit: test.unit,
+    means: GROUND_WORDS[finding.kind],
+  };
   return [
     words,
     figure({
-      alt: `${test.label}: ${textOf(quantityRuns(known, fact.displayUnit ?? unit))}. ${test.words}`,
+      alt: `${test.label}: ${textOf(quantityRuns(known, strip.displayUnit))}. ${test.words}`,
       caption: null,
-      draw: (width, metrics) =>
-        drawBandStrip({ quantity: known, displayUnit: fact.displayUnit ?? unit, ground, unit, means }, width, metrics),
+      draw: (width, metrics) => drawBandStrip(strip, width, metrics),
     }),
   ];
+}
+
+/** Where on its axis a test holds; `outside` holds on two sides. */
+function groundsOf(test: TestResult, sex: Athlete['referenceSex']): readonly Ground[] {
+  const { comparator, threshold } = test;
+  if (comparator === 'outside' && Array.isArray(threshold))
+    return [
+      [null, threshold[0]],
+      [threshold[1], null],
+    ];
+  const ground = groundOf(test, sex);
+  return ground === null ? [] : [ground];
 }
 
 function knownNumber({ value }: Fact): Quantified | null {

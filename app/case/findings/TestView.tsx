@@ -1,0 +1,40 @@
+import type { Finding, TestResult } from '../../../shared/assess/assessment.ts';
+import { GROUND_WORDS, groundOf } from '../../../shared/assess/groundOf.ts';
+import { quantityText } from '../../../shared/format/number.ts';
+import { isKnown } from '../../../shared/quantity.ts';
+import { BandStrip } from '../../parts/BandStrip.tsx';
+import { Words } from '../../parts/Words.tsx';
+import { FactText } from '../FactText.tsx';
+import { useCase } from '../useCase.ts';
+
+/** One measure a finding was judged by: the value, the limit it was held against, and where it lies. */
+export function TestView({ test, finding }: { test: TestResult; finding: Finding }) {
+  const { file, assessment } = useCase();
+  const fact = assessment.facts.find((one) => one.key === test.factKey) ?? null;
+  const reading = fact?.value.kind === 'number' && isKnown(fact.value.reading) ? fact.value.reading : null;
+  const ground = groundOf(test, file.athlete.referenceSex);
+  return (
+    <div className="test-view">
+      <p>
+        {test.label} {fact !== null && <FactText fact={fact} />}
+        <span className="quiet">, {test.words}</span>
+      </p>
+      {test.isBorderline && (
+        <p>
+          <Words weight="open">inside its own measurement error of the limit</Words>
+          {test.chance !== null &&
+            `; chance that the true value is past it: ${quantityText({ value: test.chance, unit: '1', u: null }, '%')}`}
+        </p>
+      )}
+      {fact !== null && reading !== null && ground !== null && test.unit !== null && test.unit !== '{score}' && (
+        <BandStrip
+          quantity={reading}
+          unit={fact.displayUnit ?? reading.unit}
+          band={ground}
+          bandUnit={test.unit}
+          bandWords={`Hatched, ${GROUND_WORDS[finding.kind]}`}
+        />
+      )}
+    </div>
+  );
+}

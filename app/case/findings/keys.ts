@@ -1,0 +1,17 @@
+/** What can be done to a finding from the keyboard. */
+export type FindingAction = 'before' | 'after' | 'accept' | 'edit' | 'set-aside' | 'take-back' | 'why';
+
+const ACTIONS: Readonly<Record<string, FindingAction>> = {
+  ArrowUp: 'before',
+  ArrowDown: 'after',
+  a: 'accept',
+  e: 'edit',
+  s: 'set-aside',
+  t: 'take-back',
+  y: 'why',
+};
+
+/** By the key pressed on a finding; null for a key without a meaning there. */
+export function actionOfKey(key: string): FindingAction | null {
+  return ACTIONS[key.length === 1 ? key.toLowerCase() : key] ?? null;
+}
