@@ -18,11 +18,27 @@ export function factsFromEntered(file: CaseFile): Fact[] {
       takenOn: entered.takenOn,
       provenance: 'entered by hand',
       recordId: entered.id,
+      height: heightOf(entered.measureId),
       ...(entered.phase === null ? {} : { phase: entered.phase }),
     };
     if (trial === undefined) return [makeFact({ ...base, from: { kind: 'enteredMeasure', id: entered.id } })];
     return [makeFact({ ...base, movement: trial.movementId, from: { kind: 'movementTrial', id: trial.id } })];
   });
+}
+
+const REFERENCE: Readonly<Record<string, 'take-off' | 'standing'>> = {
+  'com.riseInSkill': 'take-off',
+  'com.riseAboveStanding': 'standing',
+  'jump.height.flightTime': 'take-off',
+  'jump.height.reach': 'standing',
+  'jump.height.force': 'take-off',
+  'jump.riseAboveStanding': 'standing',
+};
+
+/** A typed height says where its zero is, and no more: how it was taken is not known. */
+function heightOf(measureId: string): Fact['height'] {
+  const reference = REFERENCE[measureId];
+  return reference === undefined ? null : { reference, method: `${measureId}, typed in`, arms: 'not recorded' };
 }
 
 function valueOf(entered: EnteredMeasure): FactParts['value'] | null {

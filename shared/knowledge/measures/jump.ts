@@ -181,6 +181,22 @@ export const jumpMeasures: readonly Measure[] = [
     'Difference between the legs in the chosen force measure, over the larger: 100 (max − min) / max.',
   ),
   numeric(
+    'jump.forceToLeave',
+    'Force said to be needed to leave the ground',
+    'N',
+    'N',
+    { short: 'Force needed', possible: [0, 20_000], plausible: [300, 6000] },
+    'As worked out by the author of the case, to be checked: a force equal to body weight lifts nothing.',
+  ),
+  numeric(
+    'jump.shareOfStanding',
+    'Rise in the skill over standing jump height',
+    '1',
+    '%',
+    { short: 'Share', possible: [0, 500], plausible: [30, 150] },
+    'As worked out by the author of the case, to be checked: only like heights may be divided.',
+  ),
+  numeric(
     'body.weight',
     'Body weight',
     'N',
