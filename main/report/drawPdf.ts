@@ -126,9 +126,11 @@ function drawLink(doc: PDFKit.PDFDocument, parent: StructureElement, mark: Mark)
   parent.add(link);
   drawContent(doc, link, 'Link', [mark]);
   doc.goTo(mark.x, mark.baseline - mark.size, mark.width, mark.size * 1.3, mark.goTo, {
-    Contents: `Go to ${mark.text.trim()}`,
+    // A plain string would be written as a name: pdfkit takes String objects for text.
+    // oxlint-disable-next-line unicorn/new-for-builtins, no-new-wrappers
+    Contents: new String(`Go to ${mark.text.trim()}`),
     structParent: link,
-  } as PDFKit.Mixins.AnnotationOption);
+  } as unknown as PDFKit.Mixins.AnnotationOption);
 }
 
 /** Marks in drawing order, links apart. */

@@ -19,7 +19,11 @@ export type Runs = readonly Run[];
 export const plain = (text: string): Runs => [{ text }];
 export const strong = (text: string): Runs => [{ text, emphasis: 'bold' }];
 export const italic = (text: string): Runs => [{ text, emphasis: 'italic' }];
+export const italicQuiet = (text: string): Runs => [{ text, emphasis: 'italic', ink: 'muted' }];
 export const quiet = (text: string): Runs => [{ text, ink: 'muted' }];
+
+/** Text that leads to a named place of the same report. */
+export const leadingTo = (anchor: string, text: string): Runs => [{ text, goTo: anchor, ink: 'accent' }];
 
 /** `41.2 ± 1.3 cm`, the uncertainty in smaller type. */
 export function quantityRuns(quantity: Quantified, displayUnit: Unit = quantity.unit): Runs {

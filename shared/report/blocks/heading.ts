@@ -9,10 +9,12 @@ export interface Heading {
   readonly block: 'heading';
   readonly level: 1 | 2 | 3;
   readonly text: string;
+  /** Name by which other text leads here; null: none does. */
+  readonly anchor: string | null;
 }
 
-export function heading(level: 1 | 2 | 3, text: string): Heading {
-  return { block: 'heading', level, text };
+export function heading(level: 1 | 2 | 3, text: string, anchor: string | null = null): Heading {
+  return { block: 'heading', level, text, anchor };
 }
 
 const STYLE = { 1: STYLES.title, 2: STYLES.section, 3: STYLES.subsection } as const;
@@ -21,7 +23,8 @@ const GAP = { 1: 0, 2: 22, 3: 12 };
 const RULE_ROOM = 6;
 
 /** A heading stays with what follows it. A section starts with a rule across the page. */
-export function layHeading({ level, text }: Heading, { width, metrics, id }: Setting): Strip[] {
+export function layHeading({ level, text, anchor }: Heading, { width, metrics, id: place }: Setting): Strip[] {
+  const id = anchor ?? place;
   const style = STYLE[level];
   const strips = textStrips(breakLines(plain(text), style, width, metrics), style, `H${level}`, id, metrics).map(
     (one) => ({ ...one, keepWithNext: true }),

@@ -10,14 +10,20 @@ export interface List {
   readonly items: readonly Runs[];
   readonly isNumbered: boolean;
   readonly style: 'body' | 'quiet';
+  /** Items are named `anchor-1`, `anchor-2` so that other text can lead to them; null: none does. */
+  readonly anchor: string | null;
 }
 
-export function list(items: readonly (string | Runs)[], more: Partial<Pick<List, 'isNumbered' | 'style'>> = {}): List {
+export function list(
+  items: readonly (string | Runs)[],
+  more: Partial<Pick<List, 'isNumbered' | 'style' | 'anchor'>> = {},
+): List {
   return {
     block: 'list',
     items: items.map((item) => (typeof item === 'string' ? plain(item) : item)),
     isNumbered: false,
     style: 'body',
+    anchor: null,
     ...more,
   };
 }
@@ -32,7 +38,7 @@ export function layList(block: List, { width, metrics, id }: Setting): Strip[] {
     const lines = breakLines(runs, style, width - indent, metrics);
     const last = lines.length - 1;
     return lines.map((line, i) => {
-      const item = `${id}.i${n}`;
+      const item = block.anchor === null ? `${id}.i${n}` : `${block.anchor}-${n + 1}`;
       const body = element(
         'LBody',
         `${item}.body`,

@@ -8,7 +8,7 @@ import { list } from '../blocks/list.ts';
 import { paragraph } from '../blocks/paragraph.ts';
 import { CAUTIONS, SOURCE_STATUS_WORDS } from '../words.ts';
 import { plain, quiet } from '../runs.ts';
-import { sentenceCase, type Writing } from './writing.ts';
+import { ANCHORS, sentenceCase, type Writing } from './writing.ts';
 
 /** Sources by number, each with how sure we are of it. */
 export function sourcesList({ sources }: Writing): Block[] {
@@ -17,7 +17,7 @@ export function sourcesList({ sources }: Writing): Block[] {
     heading(2, 'Sources'),
     list(
       sources.map((source) => [...plain(`${source.cite.replace(/\.$/, '')}. `), ...quiet(statusOf(source))]),
-      { isNumbered: true, style: 'quiet' },
+      { isNumbered: true, style: 'quiet', anchor: ANCHORS.source },
     ),
   ];
 }

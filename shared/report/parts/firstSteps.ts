@@ -5,8 +5,8 @@ import type { Block } from '../blocks/block.ts';
 import { heading } from '../blocks/heading.ts';
 import { list } from '../blocks/list.ts';
 import { paragraph } from '../blocks/paragraph.ts';
-import { plain, quiet, type Runs } from '../runs.ts';
-import type { Writing } from './writing.ts';
+import { leadingTo, plain, quiet, type Runs } from '../runs.ts';
+import { ANCHORS, type Writing } from './writing.ts';
 
 const AT_MOST = 3;
 const TO_WORK_ON: readonly Outcome[] = ['intervention', 'modified', 'replaced'];
@@ -21,7 +21,13 @@ export function firstSteps(writing: Writing): Block[] {
   const held = findings.filter((finding) => finding.withheld !== null).length;
   const blocks: Block[] = [heading(2, 'What to work on first')];
   if (writing.assessment.stops.length > 0) {
-    blocks.push(paragraph('Being seen comes first: see “Safety first”. Until then nothing below replaces it.'));
+    blocks.push(
+      paragraph([
+        ...plain('Being seen comes first: see '),
+        ...leadingTo(ANCHORS.safety, '“Safety first”'),
+        ...plain('. Until then nothing below replaces it.'),
+      ]),
+    );
   }
   if (steps.length === 0) blocks.push(paragraph('Nothing to work on follows from what was recorded.'));
   else {
@@ -40,7 +46,11 @@ export function firstSteps(writing: Writing): Block[] {
   }
   if (held > 0) {
     blocks.push(
-      paragraph(`${counted(held, 'usual suggestion')} held back: see “What was held back, and who can clear it”.`),
+      paragraph([
+        ...plain(`${counted(held, 'usual suggestion')} held back: see `),
+        ...leadingTo(ANCHORS.heldBack, '“What was held back, and who can clear it”'),
+        ...plain('.'),
+      ]),
     );
   }
   return blocks;

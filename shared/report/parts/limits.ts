@@ -10,7 +10,7 @@ import { paragraph } from '../blocks/paragraph.ts';
 import { table } from '../blocks/table.ts';
 import { plain, quiet } from '../runs.ts';
 import { SIDE_WORDS } from '../words.ts';
-import { cite, sentenceCase, type Writing } from './writing.ts';
+import { ANCHORS, cite, sentenceCase, type Writing } from './writing.ts';
 
 /** What the history held back: how much, where, why, and who must clear it. Never what it was. */
 export function heldBack({ file, assessment }: Writing): Block[] {
@@ -22,7 +22,7 @@ export function heldBack({ file, assessment }: Writing): Block[] {
   });
   if (rows.length === 0) return [];
   return [
-    heading(2, 'What was held back, and who can clear it'),
+    heading(2, 'What was held back, and who can clear it', ANCHORS.heldBack),
     paragraph(
       'Some usual suggestions would load an injury on file, or must wait until someone has been seen. They are not printed as advice. Ask the person named here before doing more.',
     ),
@@ -54,7 +54,7 @@ export function notAssessed({ assessment }: Writing): Block[] {
     return [where, unlike(here.flatMap(openPoints)).join('; ')];
   });
   return [
-    heading(2, 'What was not assessed'),
+    heading(2, 'What was not assessed', ANCHORS.notAssessed),
     paragraph('A missing value is not a good value. Nothing is concluded from what follows.'),
     ...(assessment.missing.length > 0 ? [beside('Still needed', [list(assessment.missing.map(sentenceCase))])] : []),
     ...(rows.length > 0

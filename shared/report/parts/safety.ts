@@ -6,12 +6,12 @@ import { list } from '../blocks/list.ts';
 import { paragraph } from '../blocks/paragraph.ts';
 import { plain, strong } from '../runs.ts';
 import { SIDE_WORDS } from '../words.ts';
-import type { Writing } from './writing.ts';
+import { ANCHORS, type Writing } from './writing.ts';
 
 /** What matters before anything else: stops, and limits in force. */
 export function safetyFirst({ file, assessment }: Writing): Block[] {
   const { athlete, injuries } = file;
-  const blocks: Block[] = [heading(2, 'Safety first')];
+  const blocks: Block[] = [heading(2, 'Safety first', ANCHORS.safety)];
   if (assessment.stops.length > 0) {
     blocks.push(beside('Stop and be seen', [list(assessment.stops.map((stop) => strong(stop.words)))]));
   } else {

@@ -53,9 +53,19 @@ function sourcesOf({ working }: Quantity): Source[] {
 export function cite(writing: Writing, sources: readonly Source[]): Runs {
   return sources.flatMap((source, i) => {
     const n = writing.sources.findIndex((one) => one.cite === source.cite) + 1;
-    return n === 0 ? [] : [{ text: `${i === 0 ? '' : ' '}[${n}]` }];
+    return n === 0
+      ? []
+      : [{ text: i === 0 ? '' : ' ' }, { text: `[${n}]`, goTo: `${ANCHORS.source}-${n}`, ink: 'accent' as const }];
   });
 }
+
+/** Names of the places that text leads to. */
+export const ANCHORS = {
+  source: 'source',
+  safety: 'safety',
+  heldBack: 'held-back',
+  notAssessed: 'not-assessed',
+} as const;
 
 /** First letter large, the rest as it is. */
 export function sentenceCase(text: string): string {
