@@ -37,7 +37,7 @@ export const jumpForce: Command = {
         columns: record.columns,
       },
       lines: [
-        `${counted(analysis.jumps.length, 'jump')} in ${record.columns.join(' + ')} at ${record.rateHz.toFixed(1)} Hz`,
+        `${counted(analysis.jumps.length, 'jump')} in ${record.columns.join(' + ')} at ${Number(record.rateHz.toFixed(1))} Hz`,
         ...(several
           ? analysis.jumps.flatMap((jump, i) => ['', `Jump ${i + 1}`, ...readingsToLines(rowsOf(jump))])
           : readingsToLines(rowsOf(analysis))),

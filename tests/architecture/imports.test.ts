@@ -98,7 +98,9 @@ describe('which way imports point', () => {
 
   test('the kernel runs on units, quantities, records and known facts; of the rest it may know types', () => {
     const isOutside = outside(
-      ['kernel', 'knowledge', 'model', 'units.ts', 'quantity.ts', 'errors.ts', 'versions.ts'].map((name) => `shared/${name}`),
+      ['kernel', 'knowledge', 'model', 'units.ts', 'quantity.ts', 'errors.ts', 'versions.ts'].map(
+        (name) => `shared/${name}`,
+      ),
     );
     const reason = 'mechanics must be checkable alone, against a textbook: no rules, no wording, no report';
     expect(
