@@ -7,6 +7,7 @@ import './styles/tokens.css';
 import './styles/base.css';
 import './styles/parts.css';
 import './styles/plots.css';
+import './styles/sections.css';
 import './styles/print.css';
 import { Workbench } from './workbench/Workbench.tsx';
 

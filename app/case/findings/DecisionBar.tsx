@@ -56,15 +56,22 @@ export function DecisionBar({ finding, standing }: { finding: Finding; standing:
         <Words weight={state === 'decided' ? 'plain' : state === 'nothing to decide' ? 'quiet' : 'open'}>
           {state === 'decided' && decision !== null ? DECISION_WORDS[decision.decision] : state}
         </Words>
-        <Button data-action="accept" aria-pressed={isNow('accepted')} onClick={() => decide('accepted')}>
-          Accept
-        </Button>
-        {finding.intervention !== null && (
+        {state !== 'nothing to decide' && (
+          <Button data-action="accept" aria-pressed={isNow('accepted')} onClick={() => decide('accepted')}>
+            Accept
+          </Button>
+        )}
+        {state !== 'nothing to decide' && finding.intervention !== null && (
           <Button data-action="edit" aria-pressed={isNow('reworded')} onClick={() => decide('reworded')}>
             Edit the words
           </Button>
         )}
-        <Button data-action="set-aside" aria-pressed={isNow('set-aside')} onClick={() => decide('set-aside')}>
+        <Button
+          look={state === 'nothing to decide' ? 'quiet' : 'plain'}
+          data-action="set-aside"
+          aria-pressed={isNow('set-aside')}
+          onClick={() => decide('set-aside')}
+        >
           Set aside
         </Button>
         {decision !== null && (

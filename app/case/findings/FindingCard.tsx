@@ -23,12 +23,11 @@ export function FindingCard({ finding }: { finding: Finding }) {
   const selection = { kind: 'finding', key: finding.key } as const;
   const isSelected = isSameSelection(useSelection(), selection);
   const standing = standingOf(finding, file.findingDecisions);
-  const isOpen = standing.state === 'to decide' || standing.state === 'changed since';
 
   return (
     <article
       className={isSelected ? 'finding finding-selected' : 'finding'}
-      data-open={isOpen}
+      data-finding={finding.key}
       aria-labelledby={`${id}-title`}
     >
       <div className="finding-outcome">
@@ -52,7 +51,8 @@ export function FindingCard({ finding }: { finding: Finding }) {
         <Advice finding={finding} isSetAside={standing.decision?.decision === 'set-aside'} />
         <History finding={finding} />
         <p className="finding-grounds">
-          Evidence {EVIDENCE_WORDS[finding.evidence]}. {capital(BASIS_WORDS[finding.basis])}.
+          {finding.evidence !== finding.basis && `Evidence ${EVIDENCE_WORDS[finding.evidence]}. `}
+          {capital(BASIS_WORDS[finding.basis])}.
           {finding.defersTo.length > 0 && ` Decides in the end: ${finding.defersTo.join('; ')}.`}
         </p>
         <details className="finding-why">
@@ -110,12 +110,14 @@ function History({ finding }: { finding: Finding }) {
   const { effects, withheld } = finding;
   const atWork = effects.filter((effect) => effect.effect !== 'keep');
   if (held === null && atWork.length === 0) return null;
+  const isSaidAlready = (change: string) =>
+    change === '' || change === finding.intervention || finding.adjustments.includes(change);
   return (
     <section className="history" aria-label="What the history did to it">
       {atWork.map((effect) => (
         <p key={effect.injuryId}>
           <strong>{conditionEntry(effect.condition).label}</strong> on file {EFFECT_WORDS[effect.effect]}
-          {effect.change === '' ? '.' : `: ${effect.change}`}
+          {isSaidAlready(effect.change) ? '.' : `: ${effect.change}`}
         </p>
       ))}
       {held !== null && withheld !== null && (

@@ -1,11 +1,13 @@
 import { type KeyboardEvent, useRef } from 'react';
-import type { Finding } from '../../../shared/assess/assessment.ts';
+import { type Finding, OUTCOMES } from '../../../shared/assess/assessment.ts';
 import { groupFindings } from '../../../shared/assess/groupFindings.ts';
 import { standingOf } from '../../../shared/assess/standing.ts';
-import { counted, formatDate } from '../../../shared/format/number.ts';
+import { OUTCOME_WORDS } from '../../../shared/assess/words.ts';
+import { formatDate } from '../../../shared/format/number.ts';
 import { useAppSelector } from '../../store.ts';
 import { Button } from '../../parts/Button.tsx';
 import { EmptyState } from '../../parts/EmptyState.tsx';
+import { OutcomeWords } from '../../parts/Words.tsx';
 import { useCase } from '../useCase.ts';
 import { FindingCard } from './FindingCard.tsx';
 import { actionOfKey } from './keys.ts';
@@ -29,7 +31,11 @@ export function FindingsSection() {
     const { state } = standingOf(finding, file.findingDecisions);
     return state === 'to decide' || state === 'changed since';
   }
-  const goToNext = () => list.current?.querySelector<HTMLElement>(`[data-open='true'] ${FINDING}`)?.focus();
+  const goTo = (key: string) => {
+    const card = list.current?.querySelector(`[data-finding="${CSS.escape(key)}"]`);
+    card?.querySelector<HTMLElement>(FINDING)?.focus();
+    card?.scrollIntoView({ block: 'start' });
+  };
 
   const onKeyDown = (event: KeyboardEvent<HTMLDivElement>) => {
     const card = event.target instanceof HTMLElement ? event.target.closest<HTMLElement>('.finding') : null;
@@ -55,15 +61,22 @@ export function FindingsSection() {
     <div className="findings" ref={list} onKeyDown={onKeyDown}>
       <section className="to-decide" aria-labelledby="to-decide">
         <h3 id="to-decide">To decide</h3>
+        <p className="quiet">{countsOf(findings)}</p>
         {open.length === 0 ? (
           <p>Every finding that suggests something is decided.</p>
         ) : (
           <>
-            <p>
-              {counted(open.length, 'finding')}
-              {changed.length > 0 && `, ${changed.length} of them changed since you decided`}.{' '}
-              <Button onClick={goToNext}>Go to the first</Button>
-            </p>
+            <ol className="open-list">
+              {open.map((finding) => (
+                <li key={finding.key}>
+                  <OutcomeWords outcome={finding.outcome} />
+                  <Button look="quiet" onClick={() => goTo(finding.key)}>
+                    {finding.finding}
+                  </Button>
+                  {changed.includes(finding) && <span className="quiet">changed since you decided</span>}
+                </li>
+              ))}
+            </ol>
             <p className="quiet keys-line">
               On a finding: <kbd>↑</kbd> <kbd>↓</kbd> move on
               {hasSingleKeys && (
@@ -98,6 +111,17 @@ export function FindingsSection() {
       )}
     </div>
   );
+}
+
+/** `1 modified, 3 replaced, 6 confirmed`: each outcome that occurs, none added up into a score. */
+function countsOf(findings: readonly Finding[]): string {
+  const counts = OUTCOMES.map(
+    (outcome) => [outcome, findings.filter((one) => one.outcome === outcome).length] as const,
+  );
+  return counts
+    .filter(([, count]) => count > 0)
+    .map(([outcome, count]) => `${count} ${OUTCOME_WORDS[outcome].toLowerCase()}`)
+    .join(', ');
 }
 
 /** The findings of one phase: what was judged in full, what could not be judged in a list. */

@@ -1,7 +1,7 @@
 import type { Finding, TestResult } from '../../../shared/assess/assessment.ts';
 import { GROUND_WORDS, groundOf } from '../../../shared/assess/groundOf.ts';
-import { quantityText } from '../../../shared/format/number.ts';
 import { isKnown } from '../../../shared/quantity.ts';
+import { askedWords, chanceWords } from '../../../shared/rules/checks/words.ts';
 import { BandStrip } from '../../parts/BandStrip.tsx';
 import { Words } from '../../parts/Words.tsx';
 import { FactText } from '../FactText.tsx';
@@ -13,17 +13,17 @@ export function TestView({ test, finding }: { test: TestResult; finding: Finding
   const fact = assessment.facts.find((one) => one.key === test.factKey) ?? null;
   const reading = fact?.value.kind === 'number' && isKnown(fact.value.reading) ? fact.value.reading : null;
   const ground = groundOf(test, file.athlete.referenceSex);
+  const limits = reading === null ? null : limitWordsOf(test, ground);
   return (
     <div className="test-view">
       <p>
         {test.label} {fact !== null && <FactText fact={fact} />}
-        <span className="quiet">, {test.words}</span>
+        <span className="quiet">{limits === null ? `: ${test.words}` : `, held against ${limits}`}</span>
       </p>
       {test.isBorderline && (
         <p>
           <Words weight="open">inside its own measurement error of the limit</Words>
-          {test.chance !== null &&
-            `; chance that the true value is past it: ${quantityText({ value: test.chance, unit: '1', u: null }, '%')}`}
+          {test.chance !== null && `; chance that the true value is past it: ${chanceWords(test.chance)}`}
         </p>
       )}
       {fact !== null && reading !== null && ground !== null && test.unit !== null && test.unit !== '{score}' && (
@@ -37,4 +37,12 @@ export function TestView({ test, finding }: { test: TestResult; finding: Finding
       )}
     </div>
   );
+}
+
+/** The limit alone, for beside a value that is shown with its uncertainty; null where the test compares no numbers. */
+function limitWordsOf({ comparator, threshold, unit }: TestResult, ground: ReturnType<typeof groundOf>): string | null {
+  if (unit === null) return null;
+  const ends: readonly (number | null)[] = Array.isArray(threshold) ? threshold : (ground ?? []);
+  const limits = ends.filter((end) => end !== null);
+  return limits.length === 0 ? null : askedWords(comparator, limits, unit);
 }

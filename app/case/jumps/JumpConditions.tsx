@@ -37,7 +37,9 @@ export function JumpConditions({ test }: { test: JumpTest }) {
         <div className="field">
           <span className="field-label">Method</span>
           <p>{JUMP_METHOD_WORDS[test.method]}</p>
-          <p className="field-hint">{locked}</p>
+          <div className="field-notes">
+            <p className="field-hint">{locked}</p>
+          </div>
         </div>
       ) : (
         <ChoiceField

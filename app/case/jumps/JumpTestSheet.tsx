@@ -3,6 +3,7 @@ import { type KeyboardEvent, useRef, useState } from 'react';
 import { flushSync } from 'react-dom';
 import type { JumpTest, JumpTrial } from '../../../shared/model/jump.ts';
 import { counted, formatDate, toDecimals, withUnit } from '../../../shared/format/number.ts';
+import { measureById } from '../../../shared/knowledge/measures/index.ts';
 import { JUMP_KIND_WORDS, JUMP_METHOD_WORDS } from '../../../shared/report/words.ts';
 import { UNITS } from '../../../shared/units.ts';
 import { useTraceQuery } from '../../api.ts';
@@ -103,30 +104,32 @@ function TrialTable(props: {
   return (
     <>
       {trials.length > 0 && (
-        // The table moves the focus between the controls in its cells; it is not one itself.
-        // oxlint-disable-next-line jsx-a11y/no-noninteractive-element-interactions
-        <table className="table trial-table" ref={table} onKeyDown={onKeyDown}>
-          <caption className="only-heard">Trials of {title}</caption>
-          <thead>
-            <tr>
-              <th scope="col">Trial</th>
-              {takesTyping && <InputHeads test={test} />}
-              {columns.map((column) => (
-                <th key={column.measure} scope="col" className="number">
-                  {column.label}
+        <div className="table-room">
+          {/* The table moves the focus between the controls in its cells; it is not one itself. */}
+          {/* oxlint-disable-next-line jsx-a11y/no-noninteractive-element-interactions */}
+          <table className="table trial-table" ref={table} onKeyDown={onKeyDown}>
+            <caption className="only-heard">Trials of {title}</caption>
+            <thead>
+              <tr>
+                <th scope="col">Trial</th>
+                {takesTyping && <InputHeads test={test} />}
+                {columns.map((column) => (
+                  <th key={column.measure} scope="col" className="number">
+                    {measureById(column.measure)?.short ?? column.label}
+                  </th>
+                ))}
+                <th scope="col">Pain</th>
+                <th scope="col">Set aside</th>
+                <th scope="col">
+                  <span className="only-heard">Remove</span>
                 </th>
-              ))}
-              <th scope="col">Pain, 0 to 10</th>
-              <th scope="col">Set aside</th>
-              <th scope="col">
-                <span className="only-heard">Remove</span>
-              </th>
-            </tr>
-          </thead>
-          {trials.map((trial) => (
-            <TrialRows key={trial.id} test={test} trial={trial} columns={columns} />
-          ))}
-        </table>
+              </tr>
+            </thead>
+            {trials.map((trial) => (
+              <TrialRows key={trial.id} test={test} trial={trial} columns={columns} />
+            ))}
+          </table>
+        </div>
       )}
       {takesTyping && (
         <div className="row-of-buttons">

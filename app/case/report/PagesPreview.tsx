@@ -37,6 +37,7 @@ export function PagesPreview({ report }: { report: PlacedReport }) {
         <label className="pages-zoom">
           Size
           <select
+            className="input"
             value={zoom ?? 'fit'}
             onChange={({ target }) => setZoom(ZOOMS.find((one) => String(one) === target.value) ?? null)}
           >

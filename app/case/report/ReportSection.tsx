@@ -63,7 +63,7 @@ export function ReportSection() {
       <form className="report-choice" onSubmit={(event) => event.preventDefault()}>
         <label>
           Kind
-          <select value={kind} onChange={({ target }) => setKind(target.value as ReportKind)}>
+          <select className="input" value={kind} onChange={({ target }) => setKind(target.value as ReportKind)}>
             {REPORT_KINDS.map((one) => (
               <option key={one} value={one}>
                 {KIND_WORDS[one]}
@@ -73,7 +73,7 @@ export function ReportSection() {
         </label>
         <label>
           Paper
-          <select value={paper} onChange={({ target }) => setPaper(target.value as Paper)}>
+          <select className="input" value={paper} onChange={({ target }) => setPaper(target.value as Paper)}>
             {PAPERS.map((one) => (
               <option key={one} value={one}>
                 {PAPER_WORDS[one]}
@@ -124,7 +124,7 @@ export function ReportSection() {
 
 function ReportsMade({ reports, number }: { reports: readonly ReportRecord[]; number: string }) {
   return (
-    <table className="sheet-table">
+    <table className="table">
       <thead>
         <tr>
           <th scope="col">Made</th>

@@ -10,6 +10,7 @@ import { PainCell } from '../../parts/PainCell.tsx';
 import { Words } from '../../parts/Words.tsx';
 import { newId } from '../newRecord.ts';
 import { useSelect } from '../selection.ts';
+import { FactText } from '../FactText.tsx';
 import { StopWords } from '../StopWords.tsx';
 import { useCase } from '../useCase.ts';
 import { patch, useEdit } from '../useEdit.ts';
@@ -24,22 +25,22 @@ const CLEARING = [
 /** One item of the battery: its result and pain on each side, what to leave out and why, and what the sides say together. */
 export function ItemRow(props: { session: ScreeningSession; item: BatteryItem; results: readonly ScreeningResult[] }) {
   const { session, item, results } = props;
-  const { file } = useCase();
+  const { file, assessment } = useCase();
   const sides: readonly SideOrNone[] = item.hasSides ? ['left', 'right'] : ['none'];
   const found = sides.map((side) => resultOf(results, session.id, item.id, side));
   const [left = null, right = null] = found;
   const skip = reasonsToSkip(item, file.injuries);
   const difference = sideDifference(item, left, right);
-  const together = difference !== null || gradesDiffer(left, right);
+  const readings = assessment.facts.filter(
+    (fact) =>
+      fact.measure === item.measure && fact.value.kind === 'number' && found.some((one) => one?.id === fact.from.id),
+  );
   const stops = found.flatMap((result) => (result === null ? [] : [result.id]));
 
   return (
     <tbody className={skip.length > 0 ? 'item item-skipped' : 'item'}>
       <tr>
-        <th scope="row">
-          {item.label}
-          <ItemDetails item={item} />
-        </th>
+        <th scope="row">{item.label}</th>
         {sides.map((side, i) => (
           <ResultCells key={side} session={session} item={item} side={side} result={found[i] ?? null} />
         ))}
@@ -49,26 +50,34 @@ export function ItemRow(props: { session: ScreeningSession; item: BatteryItem; r
           </td>
         )}
       </tr>
-      {(skip.length > 0 || together || stops.length > 0) && (
-        <tr className="item-words">
-          <td colSpan={5}>
-            {skip.length > 0 && (
-              <p>
-                <Words weight="heavy">leave this out</Words> unless a clinician asks for it: {skip.join(' ')}
-              </p>
-            )}
-            {stops.map((id) => (
-              <StopWords key={id} about={id} />
-            ))}
-            {difference !== null && (
-              <p>
-                Sides: <strong>{difference.words}</strong>, <span className="quiet">{difference.errorWords}</span>
-              </p>
-            )}
-            {gradesDiffer(left, right) && <p>Sides: graded differently. Grades have no error figure; look again.</p>}
-          </td>
-        </tr>
-      )}
+      <tr className="item-words">
+        <td colSpan={5}>
+          {skip.length > 0 && (
+            <p>
+              <Words weight="heavy">leave this out</Words> unless a clinician asks for it: {skip.join(' ')}
+            </p>
+          )}
+          {stops.map((id) => (
+            <StopWords key={id} about={id} />
+          ))}
+          {readings.length > 0 && (
+            <p>
+              {readings.map((fact) => (
+                <span key={fact.key} className="item-reading">
+                  {fact.side === 'none' ? 'Reads' : fact.side} <FactText fact={fact} />
+                </span>
+              ))}
+              {difference !== null && (
+                <>
+                  <strong>{difference.words}</strong>, <span className="quiet">{difference.errorWords}</span>
+                </>
+              )}
+            </p>
+          )}
+          {gradesDiffer(left, right) && <p>Sides: graded differently. Grades have no error figure; look again.</p>}
+          <ItemDetails item={item} />
+        </td>
+      </tr>
     </tbody>
   );
 }
@@ -165,7 +174,7 @@ function ItemDetails({ item }: { item: BatteryItem }) {
   const { standard, reference, displayUnit } = item;
   return (
     <details className="item-details">
-      <summary>How to, and cautions</summary>
+      <summary>How to do it, and cautions</summary>
       <ol>
         {item.instructions.map((step) => (
           <li key={step}>{step}</li>

@@ -25,7 +25,7 @@ export function ClipFacts({ trial }: { trial: MovementTrial }) {
   const known = MOVEMENTS.map(({ id, label }) => ({ value: id, label }));
   const movements =
     movement === null ? [...known, { value: trial.movementId, label: `${trial.movementId} (not known here)` }] : known;
-  const balls = BALLS.map(({ id, label, sport }) => ({ value: id, label: `${sport}, ${lower(label)}` }));
+  const balls = BALLS.map(({ id, label }) => ({ value: id, label }));
   return (
     <>
       <div className="form">
@@ -84,10 +84,6 @@ export function ClipFacts({ trial }: { trial: MovementTrial }) {
       <LongTextField label="Note" {...field('note')} />
     </>
   );
-}
-
-function lower(label: string): string {
-  return label.charAt(0).toLowerCase() + label.slice(1);
 }
 
 /** Where the sport usually plays from, as a reminder. */

@@ -99,7 +99,7 @@ export function EventTable(props: {
               {playheadS !== null && (
                 <td>
                   <Button look="quiet" onClick={() => setTime(id, stored, playheadS)}>
-                    Set to the frame shown<span className="only-heard">, {label}</span>
+                    Set to this frame<span className="only-heard">, {label}</span>
                   </Button>
                 </td>
               )}

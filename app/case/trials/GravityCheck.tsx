@@ -10,7 +10,7 @@ export function GravityCheck({ trial }: { trial: MovementTrial }) {
   if (found.length === 0 && checks.length === 0) return null;
   return (
     <section className="gravity" aria-labelledby="gravity-check">
-      <h3 id="gravity-check">Gravity check</h3>
+      <h3 id="gravity-check">Gravity check, and others</h3>
       {found.map((fact) => (
         <p key={fact.key}>
           {fact.label}: <FactText fact={fact} />. A wrong scale, frame rate or slow-motion factor shows here as a value
