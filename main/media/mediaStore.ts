@@ -1,97 +1,101 @@
 import { createHash, randomUUID } from 'node:crypto';
-import fs from 'node:fs';
+import { createReadStream } from 'node:fs';
+import fs from 'node:fs/promises';
 import path from 'node:path';
+import { pipeline } from 'node:stream/promises';
 import { DomainError } from '../../shared/errors.ts';
-import type { MediaRecord } from '../../shared/model/outcome.ts';
 import { storeError } from '../store/storeErrors.ts';
 
-export type StoredFile = Pick<MediaRecord, 'sha256' | 'fileName' | 'mediaType' | 'sizeBytes'>;
+const UNFINISHED = '.part';
+const SHA256 = /^[0-9a-f]{64}$/;
 
+/** Files kept under the SHA-256 of their bytes, so that the same file is kept once and a changed one is noticed. */
 export interface MediaStore {
-  /** Keeps a file; the same bytes are kept once. On disk, under their final name, when it returns. */
-  put(bytes: Uint8Array, fileName: string, mediaType: string): StoredFile;
-  /** Where a file lies; null if it is not here. */
+  /** Keeps the bytes, on disk when it returns. @returns their SHA-256 */
+  put(bytes: Uint8Array): Promise<string>;
+  /** Where a file lies, whether or not it is there; null if this is no SHA-256. */
   path(sha256: string): string | null;
-  /** @throws DomainError 'not-found', or 'store-corrupt' if the bytes are no longer those that were kept */
-  read(sha256: string): Uint8Array;
-  /** What is wrong with these files, in words. */
-  problems(sha256s: readonly string[]): string[];
+  /** @throws DomainError 'not-found', 'store-corrupt' if the bytes are no longer those that were kept */
+  read(sha256: string): Promise<Uint8Array>;
+  /** Everything wrong with the files named, in words. */
+  verify(kept: readonly { readonly sha256: string; readonly fileName: string }[]): Promise<string[]>;
 }
 
-const SHA256 = /^[0-9a-f]{64}$/;
-const UNFINISHED = '.part';
-
-/**
- * Files of a store folder, named by what they contain: `media/ab/ab12…`. A file is written under another name, forced
- * to disk and only then renamed, so that a name always means whole contents. What a crash left unfinished is removed.
- */
-export function openMediaStore(storeFolder: string): MediaStore {
-  const root = path.join(storeFolder, 'media');
-  const place = (sha256: string) => path.join(root, sha256.slice(0, 2), sha256);
+/** Opens the media of a store folder, which must exist and be held by this program, and clears what a crash left half-written. */
+export async function openMediaStore(folder: string): Promise<MediaStore> {
+  const root = path.join(folder, 'media');
   try {
-    fs.mkdirSync(root, { recursive: true, mode: 0o700 });
-    for (const name of fs.readdirSync(root).filter((one) => one.endsWith(UNFINISHED))) fs.rmSync(path.join(root, name));
+    await fs.mkdir(root, { recursive: true, mode: 0o700 });
+    for (const name of await fs.readdir(root)) {
+      if (name.endsWith(UNFINISHED)) await fs.rm(path.join(root, name));
+    }
   } catch (thrown) {
-    throw storeError(thrown, storeFolder);
+    throw storeError(thrown, folder);
   }
 
-  function find(sha256: string): string | null {
-    return SHA256.test(sha256) && fs.existsSync(place(sha256)) ? place(sha256) : null;
-  }
-
-  function read(sha256: string): Uint8Array {
-    const file = find(sha256);
-    if (file === null) {
-      throw new DomainError('not-found', `The file ${sha256} is not in the media folder of this store.`);
-    }
-    const bytes = fs.readFileSync(file);
-    if (sha256Of(bytes) !== sha256) {
-      throw new DomainError(
-        'store-corrupt',
-        `The file ${file} is not what was kept: its bytes have changed. Put back a good copy of it.`,
-      );
-    }
-    return bytes;
-  }
+  const placeOf = (sha256: string) => path.join(root, sha256.slice(0, 2), sha256);
 
   return {
-    put: (bytes, fileName, mediaType) => {
-      const sha256 = sha256Of(bytes);
+    async put(bytes) {
+      const sha256 = createHash('sha256').update(bytes).digest('hex');
+      const place = placeOf(sha256);
+      if (await hasBytes(place, sha256)) return sha256;
       try {
-        if (find(sha256) === null) writeWhole(root, place(sha256), bytes);
+        await fs.mkdir(path.dirname(place), { recursive: true });
+        // Complete and on disk under another name first: under its own name a file is never half there.
+        const unfinished = path.join(root, `${randomUUID()}${UNFINISHED}`);
+        await fs.writeFile(unfinished, bytes, { flush: true, mode: 0o600 });
+        await fs.rename(unfinished, place);
+        await syncFolder(path.dirname(place));
       } catch (thrown) {
-        throw storeError(thrown, storeFolder);
+        throw storeError(thrown, folder);
       }
-      return { sha256, fileName, mediaType, sizeBytes: bytes.byteLength };
+      return sha256;
     },
-    path: find,
-    read,
-    problems: (sha256s) =>
-      sha256s.flatMap((sha256) => {
-        try {
-          read(sha256);
-          return [];
-        } catch (thrown) {
-          return [thrown instanceof Error ? thrown.message : String(thrown)];
-        }
-      }),
+    path: (sha256) => (SHA256.test(sha256) ? placeOf(sha256) : null),
+    async read(sha256) {
+      const bytes = SHA256.test(sha256) ? await fs.readFile(placeOf(sha256)).catch(() => null) : null;
+      if (bytes === null) {
+        throw new DomainError('not-found', 'The file is not in the store any more. Import it again from the original.');
+      }
+      if (createHash('sha256').update(bytes).digest('hex') !== sha256) {
+        throw new DomainError(
+          'store-corrupt',
+          'The stored file has changed on disk since it was kept. Restore the store folder from a copy, or import the file again.',
+        );
+      }
+      return bytes;
+    },
+    async verify(kept) {
+      const problems: string[] = [];
+      for (const { sha256, fileName } of kept) {
+        const found = await digestOf(placeOf(sha256));
+        if (found === null) problems.push(`The file ${fileName} is missing from the store.`);
+        else if (found !== sha256) problems.push(`The file ${fileName} has changed on disk since it was kept.`);
+      }
+      return problems;
+    },
   };
 }
 
-export function sha256Of(data: Uint8Array | string): string {
-  return createHash('sha256').update(data).digest('hex');
+async function hasBytes(place: string, sha256: string): Promise<boolean> {
+  return (await digestOf(place)) === sha256;
 }
 
-function writeWhole(root: string, file: string, bytes: Uint8Array): void {
-  const unfinished = path.join(root, `${randomUUID()}${UNFINISHED}`);
-  fs.writeFileSync(unfinished, bytes, { flag: 'wx', flush: true, mode: 0o600 });
-  fs.mkdirSync(path.dirname(file), { recursive: true, mode: 0o700 });
-  fs.renameSync(unfinished, file);
-  // A new name is on disk only once its folder is; Windows cannot open a folder and needs no help with it.
-  if (process.platform === 'win32') return;
-  for (const folder of [path.dirname(file), root]) {
-    const handle = fs.openSync(folder, 'r');
-    fs.fsyncSync(handle);
-    fs.closeSync(handle);
+/** SHA-256 of a file, read in pieces; null where there is none. */
+async function digestOf(place: string): Promise<string | null> {
+  const hash = createHash('sha256');
+  try {
+    await pipeline(createReadStream(place), hash);
+    return hash.digest('hex');
+  } catch {
+    return null;
   }
+}
+
+/** A rename is on disk once its folder is; not every system can sync one, and those that cannot do not need it. */
+async function syncFolder(folder: string): Promise<void> {
+  const handle = await fs.open(folder, 'r').catch(() => null);
+  await handle?.sync().catch(() => undefined);
+  await handle?.close();
 }
