@@ -11,6 +11,9 @@ export const store = configureStore({
     [selectionSlice.name]: selectionSlice.reducer,
   },
   middleware: (defaults) => defaults().concat(api.middleware),
+  // What is typed must come back to its field in the same event. Told a frame later, React would first put the old
+  // text back, and quick typing would lose letters.
+  enhancers: (defaults) => defaults({ autoBatch: false }),
 });
 
 export type RootState = ReturnType<typeof store.getState>;

@@ -49,7 +49,7 @@ export function ForcePlot(props: {
       <ResponsiveContainer width="100%" height={340}>
         <LineChart
           data={rows}
-          margin={{ top: 8, right: 84, bottom: 22, left: 10 }}
+          margin={{ top: 8, right: 128, bottom: 22, left: 10 }}
           accessibilityLayer
           title={props.label}
         >
@@ -118,17 +118,27 @@ export function ForcePlot(props: {
             />
           ))}
           {last !== undefined &&
-            plates.map((plate, k) => (
+            byLastForce(plates).map((plate, rank) => (
               <ReferenceDot
                 key={plate.label}
                 x={last.timeS}
                 y={plate.forcesN.at(-1) ?? 0}
                 r={0}
-                label={{ value: plate.label, position: 'right', dy: k * 14 - 7, className: 'plot-label' }}
+                label={{
+                  value: plate.label,
+                  position: 'right',
+                  dy: rank * 14 - (plates.length - 1) * 7,
+                  className: 'plot-label',
+                }}
               />
             ))}
         </LineChart>
       </ResponsiveContainer>
     </figure>
   );
+}
+
+/** Highest at the end of the trace first, so that names that must be spread apart keep the order of their lines. */
+function byLastForce(plates: readonly ForceSeries[]): readonly ForceSeries[] {
+  return plates.toSorted((a, b) => (b.forcesN.at(-1) ?? 0) - (a.forcesN.at(-1) ?? 0));
 }

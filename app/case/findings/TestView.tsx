@@ -1,4 +1,4 @@
-import type { Finding, TestResult } from '../../../shared/assess/assessment.ts';
+import type { Fact, Finding, TestResult } from '../../../shared/assess/assessment.ts';
 import { GROUND_WORDS, groundOf } from '../../../shared/assess/groundOf.ts';
 import { isKnown } from '../../../shared/quantity.ts';
 import { askedWords, chanceWords } from '../../../shared/rules/checks/words.ts';
@@ -18,7 +18,7 @@ export function TestView({ test, finding }: { test: TestResult; finding: Finding
     <div className="test-view">
       <p>
         {test.label} {fact !== null && <FactText fact={fact} />}
-        <span className="quiet">{limits === null ? `: ${test.words}` : `, held against ${limits}`}</span>
+        <span className="quiet">{wordsBeside(test, fact, limits)}</span>
       </p>
       {test.isBorderline && (
         <p>
@@ -37,6 +37,12 @@ export function TestView({ test, finding }: { test: TestResult; finding: Finding
       )}
     </div>
   );
+}
+
+/** A yes, no or grade says all there is to say; a number is followed by what it was held against. */
+function wordsBeside(test: TestResult, fact: Fact | null, limits: string | null): string {
+  if (limits !== null) return `, held against ${limits}`;
+  return fact === null || fact.value.kind === 'number' ? `: ${test.words}` : '';
 }
 
 /** The limit alone, for beside a value that is shown with its uncertainty; null where the test compares no numbers. */

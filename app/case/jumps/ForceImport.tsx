@@ -75,20 +75,22 @@ export function ForceImport({ test }: { test: JumpTest }) {
           ) : (
             <fieldset className="field">
               <legend className="field-label">Columns added up</legend>
-              {found.available.map((column) => (
-                <label key={column} className="choice">
-                  <input
-                    type="checkbox"
-                    checked={found.summary.columns.includes(column)}
-                    onChange={({ target }) => {
-                      const now = found.summary.columns.filter((one) => one !== column);
-                      const columns = target.checked ? [...now, column].slice(0, 4) : now;
-                      if (columns.length > 0) look({ ...wanted, columns });
-                    }}
-                  />
-                  <span>{column}</span>
-                </label>
-              ))}
+              <div className="choices">
+                {found.available.map((column) => (
+                  <label key={column} className="choice">
+                    <input
+                      type="checkbox"
+                      checked={found.summary.columns.includes(column)}
+                      onChange={({ target }) => {
+                        const now = found.summary.columns.filter((one) => one !== column);
+                        const columns = target.checked ? [...now, column].slice(0, 4) : now;
+                        if (columns.length > 0) look({ ...wanted, columns });
+                      }}
+                    />
+                    <span>{column}</span>
+                  </label>
+                ))}
+              </div>
             </fieldset>
           )}
           <NumberField

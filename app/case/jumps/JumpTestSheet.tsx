@@ -3,7 +3,6 @@ import { type KeyboardEvent, useRef, useState } from 'react';
 import { flushSync } from 'react-dom';
 import type { JumpTest, JumpTrial } from '../../../shared/model/jump.ts';
 import { counted, formatDate, toDecimals, withUnit } from '../../../shared/format/number.ts';
-import { measureById } from '../../../shared/knowledge/measures/index.ts';
 import { JUMP_KIND_WORDS, JUMP_METHOD_WORDS } from '../../../shared/report/words.ts';
 import { UNITS } from '../../../shared/units.ts';
 import { useTraceQuery } from '../../api.ts';
@@ -115,7 +114,7 @@ function TrialTable(props: {
                 {takesTyping && <InputHeads test={test} />}
                 {columns.map((column) => (
                   <th key={column.measure} scope="col" className="number">
-                    {measureById(column.measure)?.short ?? column.label}
+                    {column.label}
                   </th>
                 ))}
                 <th scope="col">Pain</th>

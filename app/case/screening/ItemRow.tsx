@@ -31,9 +31,10 @@ export function ItemRow(props: { session: ScreeningSession; item: BatteryItem; r
   const [left = null, right = null] = found;
   const skip = reasonsToSkip(item, file.injuries);
   const difference = sideDifference(item, left, right);
-  const readings = assessment.facts.filter(
-    (fact) =>
-      fact.measure === item.measure && fact.value.kind === 'number' && found.some((one) => one?.id === fact.from.id),
+  const readings = found.flatMap((result) =>
+    assessment.facts.filter(
+      (fact) => fact.from.id === result?.id && fact.measure === item.measure && fact.value.kind === 'number',
+    ),
   );
   const stops = found.flatMap((result) => (result === null ? [] : [result.id]));
 
