@@ -1,10 +1,9 @@
-import { measureTrial } from '../kernel/trial/measureTrial.ts';
-import { movementById } from '../knowledge/movements/index.ts';
 import type { CaseFile } from '../model/records.ts';
 import type { MovementTrial } from '../model/trial.ts';
 import { measured } from '../quantity.ts';
 import type { Fact } from './assessment.ts';
 import { computed, makeFact, number } from './makeFact.ts';
+import { measuredTrial } from './measuredTrial.ts';
 
 /** What each filmed trial yields, phase by phase, and the pain that went with it. */
 export function factsFromTrial(file: CaseFile): Fact[] {
@@ -12,13 +11,7 @@ export function factsFromTrial(file: CaseFile): Fact[] {
 }
 
 function measuredIn(trial: MovementTrial, file: CaseFile): Fact[] {
-  const movement = movementById(trial.movementId);
-  const tracks = file.landmarkTracks.filter((track) => track.trialId === trial.id);
-  const events = file.trialEvents.filter((event) => event.trialId === trial.id);
-  // A trial of typed values alone has nothing to compute; its checkpoints stay open until something is digitised.
-  if (movement === null || (tracks.length === 0 && events.length === 0)) return [];
-  const { massKg, statureM, referenceSex } = file.athlete;
-  const { measures } = measureTrial({ trial, tracks, events, movement, massKg, statureM, referenceSex });
+  const measures = measuredTrial(file, trial)?.measures ?? [];
   return measures.map(({ measure, phase, side, reading, height }) =>
     makeFact({
       ...placeOf(trial),
