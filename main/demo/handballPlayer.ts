@@ -107,7 +107,19 @@ export const handballPlayer: InventedCase = {
   },
 };
 
-/** The throw as a trial file: one camera from the side, points digitised in metres. */
+/** A picture 1920 pixels wide that holds the run-up, the jump and the first metres of the ball's flight. */
+const PIXELS_PER_M = 190;
+const FLOOR_PX = { xPx: 420, yPx: 960 };
+/** What the picture is scaled by, lying in the plane of motion; its ends are read to about two millimetres. */
+const STICK = { lengthM: 2, lengthUM: 0.003 };
+
+/** Pixels, y down, of a place in metres, y up; to a hundredth of a pixel. */
+function toPixels(xM: number, yM: number): { xPx: number; yPx: number } {
+  const round = (value: number) => Math.round(100 * value) / 100;
+  return { xPx: round(FLOOR_PX.xPx + PIXELS_PER_M * xM), yPx: round(FLOOR_PX.yPx - PIXELS_PER_M * yM) };
+}
+
+/** The throw as a trial file: one camera from the side, points digitised in pixels, a two-metre stick for the scale. */
 function throwFile(random: RandomSource): TrialFile {
   const target = { distanceM: 8.4, heightM: 1.2 };
   const film = filmJumpThrow(
@@ -133,11 +145,27 @@ function throwFile(random: RandomSource): TrialFile {
     side: 'right',
     captureRateHz: RATE_HZ,
     playbackRateHz: null,
-    calibration: { kind: 'metres', pointUM: POINT_U_M },
+    calibration: {
+      kind: 'length',
+      from: toPixels(0, 0),
+      to: toPixels(STICK.lengthM, 0),
+      lengthM: STICK.lengthM,
+      lengthUM: STICK.lengthUM,
+      pointUPx: POINT_U_M * PIXELS_PER_M,
+      tiltDeg: 0,
+    },
     ball: handball3.id,
     target,
     painNrs: 0,
-    points: Object.fromEntries(film.tracks),
+    points: Object.fromEntries(
+      [...film.tracks].map(([point, samples]) => [
+        point,
+        samples.map(([frame, x, y]): [number, number, number] => {
+          const { xPx, yPx } = toPixels(x, y);
+          return [frame, xPx, yPx];
+        }),
+      ]),
+    ),
     events: Object.entries(film.events).map(([event, timeS]) => ({ event, timeS, uS: HALF_FRAME_U_S })),
     measures: [],
     note: 'Invented: a figure of stiff parts moved by a program, not a person.',
