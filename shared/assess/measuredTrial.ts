@@ -20,8 +20,10 @@ export function measuredTrial(file: CaseFile, trial: MovementTrial): TrialMeasur
   if (movement === null || anchor === undefined) return null;
   const { massKg, statureM, referenceSex } = file.athlete;
   // Words beside the trial change none of its numbers.
-  const { label: _label, note: _note, painNrs: _pain, filmedOn: _filmedOn, ...facts } = trial;
-  const from = [...tracks, ...events, ...Object.values(facts), massKg, statureM, referenceSex];
+  const { label: _label, note: _note, painNrs: _pain, filmedOn: _filmedOn, calibration, ...facts } = trial;
+  // An edit of any field reads the whole record anew, so the calibration is known by what it says, not by identity.
+  const scale = JSON.stringify(calibration);
+  const from = [...tracks, ...events, ...Object.values(facts), scale, massKg, statureM, referenceSex];
   const last = remembered.get(anchor);
   if (last !== undefined && isSame(last.from, from)) return last.measures;
   const measures = measureTrial({ trial, tracks, events, movement, massKg, statureM, referenceSex });

@@ -23,7 +23,15 @@ test('what is remembered is what would be computed again', () => {
 });
 
 test('a note leaves the numbers alone; a capture rate, an event or the body mass does not', () => {
-  const file = sampleCase();
+  const [first] = sampleCase().movementTrials;
+  const file = applyEdits(sampleCase(), [
+    {
+      op: 'patch',
+      kind: 'movementTrial',
+      id: first?.id ?? '',
+      fields: { calibration: { kind: 'metres', pointUM: 0.01 } },
+    },
+  ]);
   const { trial } = afresh(file);
   const before = measuredTrial(file, trial);
   const edited = (next: CaseFile) => measuredTrial(next, next.movementTrials[0] ?? trial);
