@@ -1,4 +1,5 @@
-/** What to tell of a refused request: its own sentence, which says what to do next. */
+/** What to tell of a refused request: its own sentence, which says what to do next, closed so that another can follow. */
 export function failureWords(error: { readonly message?: string | undefined } | undefined): string {
-  return error?.message ?? 'Something unforeseen happened and nothing was changed. Try once more.';
+  const words = error?.message ?? 'Something unforeseen happened and nothing was changed. Try once more.';
+  return /[.!?]$/.test(words) ? words : `${words}.`;
 }

@@ -17,6 +17,10 @@ export interface ForceSeries {
   readonly forcesN: readonly number[];
 }
 
+// The chart library writes a fill into each text's own style, which no class can undo.
+const INK = { fill: 'var(--ink)' } as const;
+const TICK = { className: 'plot-number', fill: 'var(--muted)' } as const;
+
 /**
  * Vertical force against time: the sum heavy, each plate thin and dashed, all named at their own line. Body weight is a
  * level line, the instants found are upright lines with their names, the phases alternate in ground and are named in
@@ -53,7 +57,7 @@ export function ForcePlot(props: {
           accessibilityLayer
           title={props.label}
         >
-          <CartesianGrid className="plot-grid" vertical={false} />
+          <CartesianGrid stroke="var(--rule)" vertical={false} />
           {phases.map((phase, i) => (
             <ReferenceArea
               key={phase.id}
@@ -61,7 +65,7 @@ export function ForcePlot(props: {
               x2={phase.toS}
               className={i % 2 === 0 ? 'plot-ground' : 'plot-ground plot-ground-alternate'}
               ifOverflow="hidden"
-              label={{ value: phase.label, position: 'insideTop', className: 'plot-label' }}
+              label={{ value: phase.label, position: 'insideTop', className: 'plot-label', ...INK }}
             />
           ))}
           <XAxis
@@ -71,7 +75,8 @@ export function ForcePlot(props: {
             ticks={[...ticks(from, to, 8)]}
             allowDataOverflow
             className="plot-numbers"
-            label={{ value: 'time, s', position: 'insideBottomRight', dy: 18, className: 'plot-label' }}
+            tick={TICK}
+            label={{ value: 'time, s', position: 'insideBottomRight', dy: 18, className: 'plot-label', ...INK }}
           />
           <YAxis
             type="number"
@@ -79,7 +84,15 @@ export function ForcePlot(props: {
             ticks={[...yTicks]}
             width={58}
             className="plot-numbers"
-            label={{ value: 'vertical force, N', angle: -90, position: 'insideLeft', dy: 50, className: 'plot-label' }}
+            tick={TICK}
+            label={{
+              value: 'vertical force, N',
+              angle: -90,
+              position: 'insideLeft',
+              dy: 50,
+              className: 'plot-label',
+              ...INK,
+            }}
           />
           {bodyWeightN !== null && (
             <ReferenceLine
@@ -88,7 +101,8 @@ export function ForcePlot(props: {
               label={{
                 value: `body weight ${Math.round(bodyWeightN)} N`,
                 position: 'right',
-                className: 'plot-label plot-wrap',
+                className: 'plot-label',
+                ...INK,
               }}
             />
           )}
@@ -99,10 +113,18 @@ export function ForcePlot(props: {
               name={plate.label}
               className={k % 2 === 0 ? 'plot-curve-thin' : 'plot-curve-thin plot-curve-dotted'}
               dot={false}
+              activeDot={false}
               isAnimationActive={false}
             />
           ))}
-          <Line dataKey="sum" name="sum" className="plot-curve" dot={false} isAnimationActive={false} />
+          <Line
+            dataKey="sum"
+            name="sum"
+            className="plot-curve"
+            dot={false}
+            activeDot={false}
+            isAnimationActive={false}
+          />
           {instants.map((instant) => (
             <ReferenceLine
               key={instant.label}
@@ -114,6 +136,7 @@ export function ForcePlot(props: {
                 position: 'insideBottomLeft',
                 angle: -90,
                 className: 'plot-label plot-halo',
+                ...INK,
               }}
             />
           ))}
@@ -129,6 +152,7 @@ export function ForcePlot(props: {
                   position: 'right',
                   dy: rank * 14 - (plates.length - 1) * 7,
                   className: 'plot-label',
+                  ...INK,
                 }}
               />
             ))}

@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import type { MovementTrial } from '../../../shared/model/trial.ts';
 import { BALLS, TARGETS } from '../../../shared/knowledge/balls/index.ts';
 import { MOVEMENTS, movementById } from '../../../shared/knowledge/movements/index.ts';
@@ -18,7 +19,7 @@ const SIDES = [
 ] as const;
 
 /** What must be known of the film before any number taken from it means something. */
-export function ClipFacts({ trial }: { trial: MovementTrial }) {
+export const ClipFacts = memo(function ClipFacts({ trial }: { trial: MovementTrial }) {
   const field = useFields('movementTrial', trial);
   const filmedOn = field('filmedOn');
   const movement = movementById(trial.movementId);
@@ -84,7 +85,7 @@ export function ClipFacts({ trial }: { trial: MovementTrial }) {
       <LongTextField label="Note" {...field('note')} />
     </>
   );
-}
+});
 
 /** Where the sport usually plays from, as a reminder. */
 function marksOf(sport: string): string {

@@ -98,8 +98,12 @@ export function EventTable(props: {
               <td>{stored === undefined ? '' : ORIGIN_WORDS[stored.origin]}</td>
               {playheadS !== null && (
                 <td>
-                  <Button look="quiet" onClick={() => setTime(id, stored, playheadS)}>
-                    Set to this frame<span className="only-heard">, {label}</span>
+                  <Button
+                    look="quiet"
+                    aria-label={`Set to this frame, ${label}`}
+                    onClick={() => setTime(id, stored, playheadS)}
+                  >
+                    Set to this frame
                   </Button>
                 </td>
               )}

@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import type { Fact } from '../../../shared/assess/assessment.ts';
 import type { Movement } from '../../../shared/knowledge/movement.ts';
 import { MEASURES, measureById, possibleRangeSi } from '../../../shared/knowledge/measures/index.ts';
@@ -21,7 +22,7 @@ const YES_NO = [
 ] as const;
 
 /** What the movement asks for in each phase, what is known of it, and the values typed in by hand. */
-export function MeasureTables(props: {
+export const MeasureTables = memo(function MeasureTables(props: {
   trial: MovementTrial;
   movement: Movement | null;
   entered: readonly EnteredMeasure[];
@@ -87,12 +88,12 @@ export function MeasureTables(props: {
                   </td>
                   <td className="quiet">{fact?.provenance ?? ''}</td>
                   <td>
-                    <Button look="quiet" onClick={() => enter(measureId, phase.id)}>
+                    <Button
+                      look="quiet"
+                      aria-label={`Enter a value of ${label}, ${phase.label}`}
+                      onClick={() => enter(measureId, phase.id)}
+                    >
                       Enter a value
-                      <span className="only-heard">
-                        {' '}
-                        of {label}, {phase.label}
-                      </span>
                     </Button>
                   </td>
                 </tr>
@@ -112,7 +113,7 @@ export function MeasureTables(props: {
       />
     </>
   );
-}
+});
 
 interface Row {
   readonly measureId: string;

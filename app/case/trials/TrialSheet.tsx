@@ -19,7 +19,8 @@ export function TrialSheet({ trial, title }: { trial: MovementTrial; title: stri
   const { file } = useCase();
   const edit = useEdit();
   const movement = movementById(trial.movementId);
-  const { events, tracks, entered } = partsOf(file, trial.id);
+  // Parts keep their identity while only the playhead moves, so that what does not show it is not drawn again.
+  const { events, tracks, entered } = useMemo(() => partsOf(file, trial.id), [file, trial.id]);
   // The list keeps its identity while other things are typed, so a long trial is not sorted anew at each keystroke.
   const stage = useMemo(
     () => stageOf(file.landmarkTracks.filter((track) => track.trialId === trial.id)),

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import type { Answer } from '../../../shared/contract/channels.ts';
 import type { MovementTrial } from '../../../shared/model/trial.ts';
 import { formatDate } from '../../../shared/format/number.ts';
 import { MOVEMENTS, movementById } from '../../../shared/knowledge/movements/index.ts';
@@ -18,9 +19,16 @@ export function TrialsSection() {
   const { file } = useCase();
   const edit = useEdit();
   const [openId, setOpenId] = useState<string | null>(null);
+  const [take, taken] = useImportTrialMutation();
+  const [fileName, setFileName] = useState('');
   const trials = file.movementTrials;
   const open = trials.find((trial) => trial.id === openId) ?? trials.at(-1) ?? null;
 
+  const bringIn = async ({ name, text }: TakenFile) => {
+    setFileName(name);
+    const answer = await take({ caseId: file.case.id, fileName: name, text });
+    if (answer.data !== undefined) setOpenId(answer.data.trialId);
+  };
   const addByHand = () => {
     const trial = emptyTrial(file.case.id);
     edit([{ op: 'create', kind: 'movementTrial', record: trial }]);
@@ -28,7 +36,13 @@ export function TrialsSection() {
   };
   const doors = (
     <div className="trial-doors">
-      <TrialImport onTaken={setOpenId} />
+      <FileDoor
+        label="Take in a trial file"
+        accept=".json"
+        hint="JSON with landmarks, calibration and events. Choose it or drop it here."
+        isBusy={taken.isLoading}
+        onFile={(chosen) => void bringIn(chosen)}
+      />
       <Button onClick={addByHand}>Add a trial by hand</Button>
     </div>
   );
@@ -39,12 +53,14 @@ export function TrialsSection() {
           A trial is one filmed movement. Take in a file with its landmarks, or add one by hand and type in the events
           and the measures you have.
         </p>
+        <ImportOutcome name={fileName} taken={taken} />
         {doors}
       </EmptyState>
     );
   }
   return (
     <div className="trials-section">
+      <ImportOutcome name={fileName} taken={taken} />
       <ul className="trial-list" aria-label="Trials">
         {trials.map((trial) => (
           <li key={trial.id}>
@@ -74,42 +90,34 @@ function nameOf(trial: MovementTrial): string {
   return trial.label === '' ? movement : `${movement}, ${trial.label}`;
 }
 
-function TrialImport({ onTaken }: { onTaken: (trialId: string) => void }) {
-  const { file } = useCase();
-  const [take, taken] = useImportTrialMutation();
-  const [name, setName] = useState('');
-  const bringIn = async ({ name: fileName, text }: TakenFile) => {
-    setName(fileName);
-    const answer = await take({ caseId: file.case.id, fileName, text });
-    if (answer.data !== undefined) onTaken(answer.data.trialId);
-  };
+interface Taken {
+  readonly isLoading: boolean;
+  readonly data?: Answer<'trial.import'> | undefined;
+  readonly error?: { readonly message?: string | undefined } | undefined;
+}
+
+/** How the last import went. It stands above the trials, wherever the door it came through is now. */
+function ImportOutcome({ name, taken }: { name: string; taken: Taken }) {
   return (
-    <div>
-      <FileDoor
-        label="Take in a trial file"
-        accept=".json"
-        hint="JSON with landmarks, calibration and events. Choose it or drop it here."
-        isBusy={taken.isLoading}
-        onFile={(chosen) => void bringIn(chosen)}
-      />
+    <>
       <output className="import-state">
         {taken.isLoading && <span className="appears-late">Reading {name}…</span>}
-        {taken.isSuccess && `${name} is taken in. One step of undo takes it out again.`}
+        {taken.data !== undefined && `${name} is taken in. One step of undo takes it out again.`}
       </output>
-      {taken.isSuccess && taken.data.warnings.length > 0 && (
+      {taken.data !== undefined && taken.data.warnings.length > 0 && (
         <ul className="warnings" aria-label={`Warnings about ${name}`}>
           {taken.data.warnings.map((warning) => (
             <li key={warning}>{warning}</li>
           ))}
         </ul>
       )}
-      {taken.isError && (
+      {taken.error !== undefined && (
         <p className="import-problem" role="alert">
           <strong>{name} is not taken in.</strong> {failureWords(taken.error)} Nothing was changed: mend the file and
           choose it again, or add the trial by hand.
         </p>
       )}
-    </div>
+    </>
   );
 }
 
