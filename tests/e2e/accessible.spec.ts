@@ -1,0 +1,49 @@
+import path from 'node:path';
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Page } from '@playwright/test';
+import { SECTIONS } from '../../shared/assess/assessment.ts';
+import { expect, open, startHost, temporaryFolder, test } from './fixtures.ts';
+
+const RULES = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+
+async function expectNoViolation(page: Page, where: string): Promise<void> {
+  const { violations } = await new AxeBuilder({ page }).withTags(RULES).analyze();
+  const found = violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 120)).join(' | ')}`);
+  expect(found, where).toEqual([]);
+}
+
+/** Every screen with nothing entered and with the demo case, which fills them all. */
+for (const colorScheme of ['light', 'dark'] as const) {
+  test(`no screen breaks WCAG 2.2 AA as far as a program can tell, ${colorScheme}`, async ({ page, host }) => {
+    test.setTimeout(180_000);
+    await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
+    await open(page, host);
+    await expectNoViolation(page, 'empty shelf');
+    await page.getByRole('button', { name: 'New case' }).first().click();
+    await expectNoViolation(page, 'new case');
+    await page
+      .getByRole('dialog')
+      .getByRole('button', { name: /^Referral/ })
+      .click();
+    await everySection(page, 'empty case');
+    await page.goto('about:blank');
+
+    const demo = await startHost(path.join(temporaryFolder(), 'demo'), '--demo');
+    await open(page, demo);
+    await everySection(page, 'demo case');
+    await page.goto('about:blank');
+    await demo.close();
+  });
+}
+
+async function everySection(page: Page, what: string): Promise<void> {
+  await expect(page.getByRole('navigation', { name: 'Sections' })).toBeVisible();
+  const caseAddress = page.url().replace(/[^/]*$/, '');
+  for (const section of SECTIONS) {
+    await page.goto(`${caseAddress}${section}`);
+    await expect(page.getByRole('heading', { level: 2 }).first()).toBeVisible();
+    if (section === 'report')
+      await expect(page.getByRole('region', { name: 'Preview of the pages' })).toContainText('Page 1');
+    await expectNoViolation(page, `${what}, ${section}`);
+  }
+}
