@@ -35,6 +35,8 @@ export interface ServiceOptions {
   readonly host: Context['host'];
   readonly now?: () => Date;
   readonly newId?: () => string;
+  /** Also holds every answer against the contract. For tests: the answers are our own. */
+  readonly checkAnswers?: boolean;
 }
 
 /** The program without a face: what both hosts and the command line call. */
@@ -50,7 +52,7 @@ export interface Service {
 
 /** @throws DomainError 'store-locked', 'store-unwritable', 'store-newer', 'store-corrupt' */
 export async function openService(options: ServiceOptions): Promise<Service> {
-  const { folder, host, now = () => new Date(), newId = randomUUID } = options;
+  const { folder, host, now = () => new Date(), newId = randomUUID, checkAnswers = false } = options;
   const store = openSqliteCaseStore(folder, { host, pid: process.pid, since: now().toISOString() });
   const media = await openMediaStore(folder).catch(async (thrown: unknown) => {
     await store.close();
@@ -75,9 +77,13 @@ export async function openService(options: ServiceOptions): Promise<Service> {
 
   async function answer(channel: string, request: unknown): Promise<unknown> {
     if (isClosing) throw new DomainError('cancelled', 'The program is closing; nothing was changed.');
-    if (!isChannel(channel)) throw new DomainError('not-found', `There is no channel called ${channel}.`);
+    if (!isChannel(channel)) throw new DomainError('not-found', `There is no channel called ${channel.slice(0, 100)}.`);
     const parsed = parseInput<unknown>(CHANNELS[channel].request, request, 'the request');
-    const run = () => handle(context, channel, parsed);
+    const run = async () => {
+      const answered = await handle(context, channel, parsed);
+      if (checkAnswers) parseInput<unknown>(CHANNELS[channel].answer, answered, 'the answer');
+      return answered;
+    };
     if (LOOKS.has(channel)) return run();
     const change = lastChange.then(run);
     lastChange = change.catch(() => undefined);

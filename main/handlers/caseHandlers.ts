@@ -1,5 +1,7 @@
+import { DomainError } from '../../shared/errors.ts';
 import { blankAthlete, blankCase } from '../../shared/model/blank.ts';
 import type { Edit } from '../../shared/model/edit.ts';
+import { isKept } from '../../shared/model/recordChanges.ts';
 import type { Handlers } from './context.ts';
 import { judged } from './judged.ts';
 
@@ -36,8 +38,15 @@ export const caseHandlers: Handlers<CaseChannel> = {
     edits: await store.editState(caseId),
   }),
   'case.edit': async (context, { caseId, edits }) => {
+    if (edits.some(({ kind }) => isKept(kind))) {
+      throw new DomainError(
+        'input-malformed',
+        'Reports and files come into a case by being made or imported, not by an edit. Nothing was changed.',
+        'edits',
+      );
+    }
     const state = await context.store.apply(caseId, edits, context.now());
-    await judged(context, caseId);
+    await judged(context, caseId, edits);
     return state;
   },
   'case.undo': async (context, { caseId }) => {

@@ -6,14 +6,12 @@ import type { Edit } from '../../shared/model/edit.ts';
 import type { ForceSummary, JumpTest } from '../../shared/model/jump.ts';
 import type { CaseFile } from '../../shared/model/records.ts';
 import { type ForceCsv, readForceCsv } from '../exchange/forceCsv.ts';
+import { thinTrace } from '../exchange/thinTrace.ts';
 import type { Handlers } from './context.ts';
 import { judged } from './judged.ts';
 import { keepFile } from './keepFile.ts';
 
 type ForceFile = Request<'jump.previewForce'>['file'];
-
-/** A plot has no use for more; the stored file keeps every sample. */
-const PLOTTED_SAMPLES = 2500;
 
 export const jumpHandlers: Handlers<'jump.previewForce' | 'jump.importForce' | 'jump.trace'> = {
   'jump.previewForce': async (_context, { kind, file }) => {
@@ -93,13 +91,5 @@ function findTest(file: CaseFile, testId: string): JumpTest {
 }
 
 function thinned({ rateHz, columns, plates }: ForceCsv): Answer<'jump.trace'> {
-  const length = plates[0]?.length ?? 0;
-  const step = Math.max(1, Math.ceil(length / PLOTTED_SAMPLES));
-  const shown = Array.from({ length: Math.ceil(length / step) }, (_, i) => i * step);
-  return {
-    rateHz,
-    columns,
-    timesS: shown.map((i) => i / rateHz),
-    forcesN: plates.map((plate) => shown.map((i) => plate[i] as number)),
-  };
+  return { rateHz, columns, ...thinTrace(plates, rateHz) };
 }

@@ -41,7 +41,7 @@ export function closing({ file, assessment, caseSha256 }: Writing): Block[] {
       ),
     ]),
     beside('Case data', [
-      paragraph(`Revision ${file.revision}; SHA-256 ${caseSha256}.`),
+      paragraph(`SHA-256 of the case: ${caseSha256}.`),
       paragraph('The same case made with the same versions gives the same file, byte for byte.'),
     ]),
   ];
