@@ -3,6 +3,7 @@ import type { Fact } from '../../../shared/assess/assessment.ts';
 import type { Movement } from '../../../shared/knowledge/movement.ts';
 import { MEASURES, measureById, possibleRangeSi } from '../../../shared/knowledge/measures/index.ts';
 import type { EnteredMeasure, MovementTrial } from '../../../shared/model/trial.ts';
+import { isKnown } from '../../../shared/quantity.ts';
 import { Button } from '../../parts/Button.tsx';
 import { moveBetweenCells } from '../../parts/cellKeys.ts';
 import { CellChoice } from '../../parts/CellChoice.tsx';
@@ -66,7 +67,7 @@ export const MeasureTables = memo(function MeasureTables(props: {
               <tr>
                 <th scope="col">Measure</th>
                 <th scope="col">Value</th>
-                <th scope="col">How obtained</th>
+                <th scope="col">How</th>
                 <th scope="col">
                   <span className="only-heard">By hand</span>
                 </th>
@@ -86,7 +87,7 @@ export const MeasureTables = memo(function MeasureTables(props: {
                       <FactText fact={fact} />
                     )}
                   </td>
-                  <td className="quiet">{fact?.provenance ?? ''}</td>
+                  <td className="quiet">{fact === null ? '' : howOf(fact)}</td>
                   <td>
                     <Button
                       look="quiet"
@@ -119,6 +120,12 @@ interface Row {
   readonly measureId: string;
   readonly label: string;
   readonly fact: Fact | null;
+}
+
+/** In two words; the margin tells the whole of it. */
+function howOf({ from, value }: Fact): string {
+  if (from.kind === 'enteredMeasure') return 'by hand';
+  return value.kind === 'number' && isKnown(value.reading) ? 'from the film' : '';
 }
 
 /** Every checkpoint of the phase, known or not, then whatever else is known there. */

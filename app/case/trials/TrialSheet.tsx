@@ -12,6 +12,7 @@ import { GravityCheck } from './GravityCheck.tsx';
 import { MeasureTables } from './MeasureTables.tsx';
 import { stageOf } from './stage.ts';
 import { StagePlayer } from './StagePlayer.tsx';
+import { TrialCurves } from './TrialCurves.tsx';
 import { partsOf, timelineOf } from './timeline.ts';
 
 /** One trial: the stage above the ribbon, then the facts it rests on, its events and its measures. */
@@ -43,6 +44,7 @@ export function TrialSheet({ trial, title }: { trial: MovementTrial; title: stri
       ) : (
         <p className="quiet">The ribbon of phases appears here once two events have times.</p>
       )}
+      <TrialCurves trial={trial} timeline={timeline} playheadS={playheadS} />
       <GravityCheck trial={trial} />
 
       <section aria-labelledby="clip-facts">
