@@ -2,6 +2,7 @@ import { execFileSync, spawn } from 'node:child_process';
 import fs from 'node:fs';
 import http from 'node:http';
 import path from 'node:path';
+import { SECTIONS } from '../../shared/assess/assessment.ts';
 import { expect, open, startHost, temporaryFolder, test } from './fixtures.ts';
 
 test('the page is served under the strict policy and runs with no violation', async ({ page, host }) => {
@@ -144,5 +145,20 @@ fs.writeFileSync(${JSON.stringify(report)}, JSON.stringify({ args: process.argv,
   expect(seen).toMatchObject({ mode: '600', status: 200, isGone: true });
   expect(seen.args.join(' ')).not.toContain(seen.ticket);
   expect(output).not.toContain(seen.ticket);
+  fs.rmSync(folder, { recursive: true });
+});
+
+test('the demo opens on the invented case, and each of its sections opens', async ({ page, host: _host }) => {
+  const folder = temporaryFolder();
+  const demo = await startHost(path.join(folder, 'demo'), '--demo');
+  await open(page, demo);
+  await expect(page).toHaveURL(/#\/case\/[0-9a-f-]{36}\/athlete$/);
+  await expect(page.getByText('Player Sorrel').first()).toBeVisible();
+  for (const section of SECTIONS) {
+    await page.goto(page.url().replace(/[^/]+$/, section));
+    await expect(page.getByRole('main').getByRole('heading').first()).toBeVisible();
+  }
+  await page.goto('about:blank');
+  await demo.close();
   fs.rmSync(folder, { recursive: true });
 });
