@@ -160,8 +160,7 @@ function chooseColumns(names: readonly string[], wanted: readonly string[]): num
       );
     });
   }
-  const isForce = (name: string) => FORCE_NAME.test(spaced(name)) && !OTHER_AXIS.test(spaced(name));
-  const found = names.flatMap((name, column) => (isForce(name) && !TIME_NAME.test(name) ? [column] : []));
+  const found = names.flatMap((name, column) => (isForce(name) ? [column] : []));
   const isTotal = (column: number) => TOTAL_NAME.test(spaced(names[column] as string));
   // A column of sums beside the plates would count every newton twice.
   const single = found.filter((column) => !isTotal(column));
@@ -236,6 +235,10 @@ function isEvenOnceRounded(times: readonly number[], interval: number, resolutio
 function unitOf(names: readonly string[], units: readonly string[] | null, column: number): string {
   const cell = units?.[column] ?? /[\s_[(]([a-z]+)[\])]?$/i.exec(names[column] as string)?.[1] ?? '';
   return cell.replaceAll(/[[\]()]/g, '').toLowerCase();
+}
+
+function isForce(name: string): boolean {
+  return FORCE_NAME.test(spaced(name)) && !OTHER_AXIS.test(spaced(name)) && !TIME_NAME.test(name);
 }
 
 /** `fz_left_N` and `FzLeft` read as separate words. */

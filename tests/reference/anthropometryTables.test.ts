@@ -95,9 +95,10 @@ describe('de Leva 1996, table 4', () => {
   });
 });
 
+const m = (segment: SegmentName) => share(WINTER, segment);
+
 describe('Winter 2009, table 4.1', () => {
   test('A5: parts make wholes', () => {
-    const m = (segment: SegmentName) => share(WINTER, segment);
     expect(m('thorax') + m('abdomen') + m('pelvis')).toBeCloseTo(m('trunk'), 6);
     expect(m('trunk') + m('head-neck')).toBeCloseTo(0.578, 6);
     expect(m('trunk-head-neck') + 2 * m('total-arm')).toBeCloseTo(0.678, 6);
@@ -125,9 +126,10 @@ describe('Winter 2009, table 4.1', () => {
   });
 });
 
+const length = (segment: SegmentName, origin?: string) => rowOf(DE_LEVA_MALE, segment, origin).lengthM ?? Number.NaN;
+
 /** A man of the table's own lengths, standing straight, arms down or overhead. */
 function standing(arms: -1 | 1): BodyPoints {
-  const length = (segment: SegmentName, origin?: string) => rowOf(DE_LEVA_MALE, segment, origin).lengthM ?? Number.NaN;
   const hip = 0.9;
   const shoulder = hip + length('trunk', 'MIDS');
   const heights = {
@@ -223,6 +225,8 @@ describe('whole-body centre with uncertainty and working', () => {
   });
 });
 
+const number = (text: string | undefined) => (text === undefined || text === '' ? null : Number(text));
+
 describeOpenData(
   'body-segment-tables',
   'Duarte & Watanabe, notes on scientific computing: tables as published',
@@ -255,7 +259,6 @@ describeOpenData(
       for (const [segment = '', , mass, origin, , k, kOrigin, kOther] of rows) {
         const name = segment.toLowerCase().replaceAll(' ', '-');
         const row = rowOf(WINTER, name as SegmentName);
-        const number = (text: string | undefined) => (text === undefined || text === '' ? null : Number(text));
         expect([row.massShare, row.centre, row.kTransverse, row.kOther], segment).toEqual(
           [mass, origin, k, kOther].map(number),
         );

@@ -21,7 +21,7 @@ const THRESHOLD_N = 20;
 
 /** Typical force with somebody on the plate: the median of all loaded samples, N; null where there are none. */
 export function loadedLevel(forceN: Float64Array): number | null {
-  const loaded = forceN.filter((force) => force > LOADED_N).sort();
+  const loaded = forceN.filter((force) => force > LOADED_N).toSorted();
   return loaded.length === 0 ? null : (loaded[loaded.length >> 1] as number);
 }
 

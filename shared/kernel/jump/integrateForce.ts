@@ -27,9 +27,9 @@ export function integrateForce(forceN: Float64Array, rateHz: number): ForceInteg
 
 export interface Motion {
   /** Vertical velocity of the centre of mass, m/s, at a time in s; up positive. */
-  velocity(timeS: number): number;
+  readonly velocity: (timeS: number) => number;
   /** Height of the centre of mass above its place at rest, m. */
-  position(timeS: number): number;
+  readonly position: (timeS: number) => number;
 }
 
 /**

@@ -3,9 +3,10 @@ import type { Quantity } from '../../quantity.ts';
 import { KERNEL_VERSION } from '../../versions.ts';
 import type { ForceJump } from './forceTrace.ts';
 
+const stored = ({ value, u }: Quantity) => ({ value, u });
+
 /** A jump of a force record as it is stored: SI values with their uncertainty, and the kernel that found them. */
 export function toForceSummary(jump: ForceJump, rateHz: number, columns: readonly string[]): ForceSummary {
-  const stored = ({ value, u }: Quantity) => ({ value, u });
   const storedOrNull = (quantity: Quantity | null) => (quantity === null ? null : stored(quantity));
   return {
     kernelVersion: KERNEL_VERSION,

@@ -1,5 +1,5 @@
 import type { Quantity } from '../../quantity.ts';
-import type { Correlations } from './derive.ts';
+import { type Correlations, pairKey } from './derive.ts';
 
 type Values<I> = { readonly [K in keyof I]: number };
 
@@ -31,7 +31,7 @@ export function correlationOfDerived<I extends Readonly<Record<string, Quantity>
     let sum = 0;
     names.forEach((first, i) => {
       names.forEach((second, j) => {
-        const r = i === j ? 1 : (correlations[[first, second].toSorted().join('|')] ?? 0);
+        const r = i === j ? 1 : (correlations[pairKey(first, second)] ?? 0);
         sum += (x[i] as number) * (y[j] as number) * r;
       });
     });

@@ -15,6 +15,11 @@ export interface Derivation<U extends Unit> {
 /** Correlation coefficients between inputs, by the two symbols in alphabetical order: `{ 'I|V': -0.36 }`. */
 export type Correlations = Readonly<Record<string, number>>;
 
+/** Key of two inputs in Correlations. */
+export function pairKey(a: string, b: string): string {
+  return a < b ? `${a}|${b}` : `${b}|${a}`;
+}
+
 type Values<I> = { readonly [K in keyof I]: number };
 
 /**
@@ -75,8 +80,7 @@ export function derive<U extends Unit, I extends Readonly<Record<string, Quantit
   contributions.forEach((ci, i) => {
     variance += ci * ci;
     contributions.slice(i + 1).forEach((cj, offset) => {
-      const pair = [names[i], names[i + 1 + offset]].toSorted().join('|');
-      variance += 2 * ci * cj * (correlations[pair] ?? 0);
+      variance += 2 * ci * cj * (correlations[pairKey(String(names[i]), String(names[i + 1 + offset]))] ?? 0);
     });
   });
   if (!Number.isFinite(variance)) {

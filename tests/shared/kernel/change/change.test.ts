@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { asymmetry } from '../../../../shared/kernel/change/asymmetry.ts';
 import { ASYMMETRY_FORMULAS, type AsymmetryId } from '../../../../shared/kernel/change/asymmetryFormulas.ts';

@@ -4,10 +4,10 @@ import { unlikeHeightsCompared } from '../../../../shared/kernel/check/unlikeHei
 import { weightAsMassTimesTen } from '../../../../shared/kernel/check/weightAsMassTimesTen.ts';
 import { measured } from '../../../../shared/quantity.ts';
 
-describe('mistake 1: weight as mass times ten', () => {
-  const check = (statedWeightN: number | null, massKg: number | null) =>
-    weightAsMassTimesTen({ statedWeightN, massKg, about: null });
+const check = (statedWeightN: number | null, massKg: number | null) =>
+  weightAsMassTimesTen({ statedWeightN, massKg, about: null });
 
+describe('mistake 1: weight as mass times ten', () => {
   test('W1: 720 N for 72.0 kg is 1.97 % more than 706.08 N', () => {
     const found = check(720, 72);
     expect(found.verdict).toBe('questioned');
