@@ -1,0 +1,43 @@
+import fs from 'node:fs';
+import os from 'node:os';
+import path from 'node:path';
+import { openService, type Service } from '../../../main/service.ts';
+import type { Answer, Channel, Request } from '../../../shared/contract/channels.ts';
+import type { Failure } from '../../../shared/errors.ts';
+import { AT, after, id } from '../../conformance/examples.ts';
+
+export interface Asked {
+  readonly service: Service;
+  readonly folder: string;
+  ask<C extends Channel>(channel: C, request: Request<C>): Promise<Answer<C>>;
+  /** The refusal of a request that must not be met. */
+  refusal(channel: string, request: unknown): Promise<Failure>;
+  dispose(): Promise<void>;
+}
+
+/** A service on a folder of its own, with a clock that gains five seconds at each look and numbered ids; answers checked. */
+export async function aService(folder = fs.mkdtempSync(path.join(os.tmpdir(), 'caseframe-service-'))): Promise<Asked> {
+  let [looks, ids] = [0, 5000];
+  const now = () => new Date(after(5000 * looks++));
+  const service = await openService({ folder, host: 'command line', now, newId: () => id(ids++), checkAnswers: true });
+  return {
+    service,
+    folder,
+    ask: async <C extends Channel>(channel: C, request: Request<C>) => {
+      const result = await service.dispatch(channel, request);
+      if (!result.ok) throw new Error(`${channel}: ${result.error.message}`);
+      return result.value as Answer<C>;
+    },
+    refusal: async (channel, request) => {
+      const result = await service.dispatch(channel, request);
+      if (result.ok) throw new Error(`${channel} was not refused`);
+      return result.error;
+    },
+    dispose: async () => {
+      await service.close();
+      fs.rmSync(folder, { recursive: true, force: true });
+    },
+  };
+}
+
+export const TODAY = AT.slice(0, 10);

@@ -1,0 +1,162 @@
+import fs from 'node:fs';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { jumpTraceCsv } from '../../../main/demo/jumpTrace.ts';
+import { randomSource } from '../../../main/demo/randomSource.ts';
+import type { TrialFile } from '../../../shared/exchange/trialFile.ts';
+import { EXAMPLES, id } from '../../conformance/examples.ts';
+import { type Asked, aService, TODAY } from './aService.ts';
+
+let made: Asked;
+let caseId: string;
+beforeEach(async () => {
+  made = await aService();
+  ({ caseId } = await made.ask('case.create', { purpose: 'study', athleteId: null, openedOn: TODAY }));
+  const test = { ...EXAMPLES.jumpTest, caseId, method: 'force-plate' as const };
+  await made.ask('case.edit', { caseId, edits: [{ op: 'create', kind: 'jumpTest', record: test }] });
+});
+afterEach(() => made.dispose());
+
+const MASS_KG = 70;
+const V = 2.5;
+const text = jumpTraceCsv({ massKg: MASS_KG, takeoffVelocityMPerS: V, depthM: 0.3, leftShare: 0.5 }, randomSource(1));
+const file = { fileName: 'jump.csv', text, columns: [], rateHz: null, massKg: null };
+const testId = EXAMPLES.jumpTest.id;
+
+describe('a force file', () => {
+  test('law: an invented record of 70 kg leaving the floor at 2.5 m/s is read as such, height v²/2g', async () => {
+    const { available, summary, trace } = await made.ask('jump.previewForce', { kind: 'countermovement', file });
+    expect(available).toEqual(['time_s', 'fz_left_n', 'fz_right_n']);
+    expect(summary.columns).toEqual(['fz_left_n', 'fz_right_n']);
+    expect(summary.massKg.value).toBeCloseTo(MASS_KG, 1);
+    expect(summary.takeoffVelocityMPerS.value).toBeCloseTo(V, 1);
+    expect(summary.jumpHeightM.value).toBeCloseTo((V * V) / (2 * 9.80665), 1);
+    expect(trace.forcesN).toHaveLength(2);
+    expect((await made.ask('case.open', { caseId })).file.jumpTrials).toEqual([]);
+  });
+
+  test('imported: a trial with its summary, the file kept, the trace at hand; undo takes the trial back, not the file', async () => {
+    const { summary, trace } = await made.ask('jump.previewForce', { kind: 'countermovement', file });
+    const { jumpTrialId, edits } = await made.ask('jump.importForce', { caseId, testId, file });
+    expect(edits.undo).toBe('jump added');
+    let opened = (await made.ask('case.open', { caseId })).file;
+    expect(opened.jumpTrials).toMatchObject([{ id: jumpTrialId, testId, number: 1, force: summary }]);
+    expect(opened.media).toMatchObject([
+      { fileName: 'jump.csv', mediaType: 'text/csv', sizeBytes: Buffer.byteLength(text) },
+    ]);
+    const kept = made.service.mediaFile(opened.media[0]?.sha256 ?? '');
+    expect(fs.readFileSync(kept ?? '', 'utf8')).toBe(text);
+    expect(await made.ask('jump.trace', { caseId, jumpTrialId })).toEqual(trace);
+
+    await made.ask('case.undo', { caseId });
+    opened = (await made.ask('case.open', { caseId })).file;
+    expect([opened.jumpTrials.length, opened.media.length]).toEqual([0, 1]);
+    await made.ask('jump.importForce', { caseId, testId, file });
+    expect(await made.ask('store.verify', {})).toEqual({ problems: [] });
+  });
+
+  test('a second file is the second trial', async () => {
+    await made.ask('jump.importForce', { caseId, testId, file });
+    await made.ask('jump.importForce', { caseId, testId, file });
+    expect((await made.ask('case.open', { caseId })).file.jumpTrials.map(({ number }) => number)).toEqual([1, 2]);
+  });
+
+  test.each([
+    ['without a force column', { ...file, text: 'time_s,knee_deg\n0,1\n0.1,2\n' }, 'input-missing'],
+    ['without rows', { ...file, text: 'time_s,fz_n\n' }, 'input-missing'],
+    ['without a jump in it', { ...file, text: text.split('\n').slice(0, 1000).join('\n') }, 'not-enough-data'],
+    ['with a word among the numbers', { ...file, text: text.replace('0.900,', '0.900,heavy') }, 'input-malformed'],
+    ['of nothing', { ...file, text: '' }, 'input-missing'],
+  ])('%s is refused in words, and nothing is kept', async (_what, bad, code) => {
+    for (const [channel, request] of [
+      ['jump.previewForce', { kind: 'countermovement', file: bad }],
+      ['jump.importForce', { caseId, testId, file: bad }],
+    ] as const) {
+      const error = await made.refusal(channel, request);
+      expect(error.code).toBe(code);
+      expect(error.message.length).toBeGreaterThan(30);
+    }
+    const opened = (await made.ask('case.open', { caseId })).file;
+    expect([opened.revision, opened.media.length]).toEqual([1, 0]);
+  });
+
+  test('goes to a force-plate test of this case only', async () => {
+    expect(await made.refusal('jump.importForce', { caseId, testId: id(77), file })).toMatchObject({
+      code: 'not-found',
+    });
+    const fields = { method: 'flight-time' as const };
+    await made.ask('case.edit', { caseId, edits: [{ op: 'patch', kind: 'jumpTest', id: testId, fields }] });
+    expect(await made.refusal('jump.importForce', { caseId, testId, file })).toMatchObject({ code: 'not-comparable' });
+  });
+});
+
+describe('a trial file', () => {
+  const trial: TrialFile = {
+    format: 'caseframe-trial',
+    version: 1,
+    movement: 'handball-jump-throw',
+    label: 'third throw',
+    filmedOn: TODAY,
+    side: 'right',
+    captureRateHz: 120,
+    playbackRateHz: null,
+    calibration: { kind: 'metres', pointUM: 0.005 },
+    ball: null,
+    target: null,
+    painNrs: null,
+    points: {
+      'wrist-right': [
+        [0, 1, 1],
+        [1, null, null],
+        [2, 1.2, 1.1],
+      ],
+    },
+    events: [{ event: 'release', timeS: 0.01, uS: null }],
+    measures: [],
+    note: '',
+  };
+
+  test('becomes a trial, tells of missing frames, is kept itself, and is one step of undo', async () => {
+    const request = { caseId, fileName: 'throw.json', text: JSON.stringify(trial) };
+    const { trialId, warnings, edits } = await made.ask('trial.import', request);
+    expect(edits.undo).toBe('trial added');
+    expect(warnings).toContain('wrist-right missing in 1 of 3 frames');
+    const opened = (await made.ask('case.open', { caseId })).file;
+    expect(opened.movementTrials).toMatchObject([{ id: trialId, label: 'third throw' }]);
+    expect(opened.landmarkTracks).toMatchObject([
+      {
+        trialId,
+        samples: [
+          [0, 1, 1],
+          [2, 1.2, 1.1],
+        ],
+      },
+    ]);
+    expect(opened.trialEvents).toMatchObject([{ trialId, event: 'release' }]);
+    expect(opened.media).toMatchObject([{ fileName: 'throw.json' }]);
+    await made.ask('case.undo', { caseId });
+    const undone = (await made.ask('case.open', { caseId })).file;
+    expect([undone.movementTrials, undone.landmarkTracks, undone.trialEvents]).toEqual([[], [], []]);
+  });
+
+  test.each([
+    ['{', null],
+    ['{}', 'format'],
+    [
+      JSON.stringify({
+        ...trial,
+        points: {
+          'wrist-right': [
+            [1, 0, 0],
+            [1, 0, 0],
+          ],
+        },
+      }),
+      'points.wrist-right.1',
+    ],
+    [JSON.stringify({ ...trial, captureRateHz: -1 }), 'captureRateHz'],
+  ])('%.20s is refused at the place of the fault', async (bad, where) => {
+    const error = await made.refusal('trial.import', { caseId, fileName: 'throw.json', text: bad });
+    expect(error).toMatchObject({ code: 'input-malformed', path: where });
+    expect((await made.ask('case.open', { caseId })).file.revision).toBe(1);
+  });
+});

@@ -1,0 +1,76 @@
+import { createHash } from 'node:crypto';
+import fs from 'node:fs';
+import { afterEach, beforeEach, expect, test } from 'vitest';
+import type { Edit } from '../../../shared/model/edit.ts';
+import { KINDS } from '../../../shared/model/records.ts';
+import { creating } from '../../conformance/examples.ts';
+import { type Asked, aService, TODAY } from './aService.ts';
+
+let made: Asked;
+beforeEach(async () => {
+  made = await aService();
+});
+afterEach(() => made.dispose());
+
+/** The whole example case, entered through the contract. */
+async function enter({ ask }: Asked): Promise<string> {
+  const { caseId } = await ask('case.create', { purpose: 'study', athleteId: null, openedOn: TODAY });
+  const { file } = await ask('case.open', { caseId });
+  const kinds = KINDS.filter((kind) => !['athlete', 'case', 'report', 'media'].includes(kind));
+  const owners = { athleteId: file.athlete.id, caseId };
+  const edits = creating(kinds).map((edit) => {
+    const record = edit.op === 'create' ? edit.record : {};
+    const owned = Object.entries(owners).filter(([field]) => field in record);
+    return { ...edit, record: { ...record, ...Object.fromEntries(owned) } } as Edit;
+  });
+  await ask('case.edit', { caseId, edits });
+  return caseId;
+}
+
+const make = ({ ask }: Asked, caseId: string) => ask('report.make', { caseId, kind: 'study', paper: 'a4' });
+
+test('a report is a PDF under its SHA-256, with a record of what made it, and undo passes over it', async () => {
+  const caseId = await enter(made);
+  const before = await made.ask('case.open', { caseId });
+  const { reportId, pdfSha256, href, edits } = await make(made, caseId);
+  const bytes = fs.readFileSync(made.service.mediaFile(pdfSha256) ?? '');
+  expect(bytes.subarray(0, 5).toString()).toBe('%PDF-');
+  expect(createHash('sha256').update(bytes).digest('hex')).toBe(pdfSha256);
+  expect(href).toMatch(new RegExp(`^/files/${pdfSha256}/[\\w.-]+\\.pdf$`));
+  expect(edits.undo).toBe(before.edits.undo);
+  const { file } = await made.ask('case.open', { caseId });
+  expect(file.reports).toMatchObject([{ id: reportId, kind: 'study', paper: 'a4', pdfSha256 }]);
+  expect(file.media).toMatchObject([{ sha256: pdfSha256, mediaType: 'application/pdf', sizeBytes: bytes.length }]);
+});
+
+test('same case, same bytes: made again, made after an edit was undone, and made from the same edits elsewhere', async () => {
+  const caseId = await enter(made);
+  const first = await make(made, caseId);
+  expect((await make(made, caseId)).pdfSha256).toBe(first.pdfSha256);
+  await made.ask('case.edit', {
+    caseId,
+    edits: [{ op: 'patch', kind: 'case', id: caseId, fields: { question: 'x' } }],
+  });
+  expect((await make(made, caseId)).pdfSha256).not.toBe(first.pdfSha256);
+  await made.ask('case.undo', { caseId });
+  expect((await make(made, caseId)).pdfSha256).toBe(first.pdfSha256);
+
+  const elsewhere = await aService();
+  expect((await make(elsewhere, await enter(elsewhere))).pdfSha256).toBe(first.pdfSha256);
+  await elsewhere.dispose();
+});
+
+test('the preview shows the very pages: as many as the report then has', async () => {
+  const caseId = await enter(made);
+  const { report } = await made.ask('report.preview', { caseId, kind: 'study', paper: 'a4' });
+  await make(made, caseId);
+  const { file } = await made.ask('case.open', { caseId });
+  expect((report as { pages: unknown[] }).pages).toHaveLength(file.reports[0]?.pageCount ?? 0);
+});
+
+test('a report file that changed on disk is found', async () => {
+  const { pdfSha256 } = await make(made, await enter(made));
+  fs.appendFileSync(made.service.mediaFile(pdfSha256) ?? '', ' ');
+  const { problems } = await made.ask('store.verify', {});
+  expect(problems).toEqual([expect.stringMatching(/^The file .+\.pdf has changed on disk since it was kept\.$/)]);
+});
