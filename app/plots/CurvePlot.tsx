@@ -59,7 +59,7 @@ export function CurvePlot(props: {
               />
             ),
         )}
-        {ticks(low, high, 3).map((value) => (
+        {ticks(low - slack, high + slack, 4).map((value) => (
           <g key={value}>
             <line className="curve-level" x1={PAD} y1={y(value)} x2={width - PAD} y2={y(value)} />
             <text className="plot-number plot-halo" x={PAD} y={y(value) - 3}>

@@ -113,7 +113,7 @@ function History({ finding }: { finding: Finding }) {
   const isSaidAlready = (change: string) =>
     change === '' || change === finding.intervention || finding.adjustments.includes(change);
   return (
-    <section className="history" aria-label="What the history did to it">
+    <div className="history">
       {atWork.map((effect) => (
         <p key={effect.injuryId}>
           <strong>{conditionEntry(effect.condition).label}</strong> on file {EFFECT_WORDS[effect.effect]}
@@ -133,7 +133,7 @@ function History({ finding }: { finding: Finding }) {
           </details>
         </div>
       )}
-    </section>
+    </div>
   );
 }
 
