@@ -50,7 +50,10 @@ export function evaluateRules(
     .flatMap((rule) => judge(rule, index, options));
   const fired = judged.filter((one) => one.isFired);
   const referrals = fired.filter((one) => one.rule.kind === 'referral');
-  const alerts = fired.filter((one) => one.rule.kind !== 'confirmation');
+  // A caution too close to call questions its own number and nothing else.
+  const alerts = fired.filter(
+    (one) => one.rule.kind !== 'confirmation' && !(one.rule.kind === 'caution' && isBorderline(one)),
+  );
   const listed = firstAskers(judged.filter((one) => !one.isFired));
   const effectsOf = new Map<Rule, EffectsOfHistory>();
 
@@ -107,10 +110,11 @@ function judge(rule: Rule, index: FactIndex, options: JudgingOptions): Judged[] 
   });
 }
 
-/** Referrals and cautions are never softened: what the injuries change is printed beside them. */
+/** What the injuries change is printed beside a referral or caution and takes nothing from it. A referral is never softened. */
 function alert(one: Judged, history: EffectsOfHistory): Finding {
+  const outcome = one.rule.kind === 'referral' ? 'referral' : isBorderline(one) ? 'borderline' : 'caution';
   return {
-    ...findingOf(one, one.rule.kind === 'referral' ? 'referral' : 'caution', history),
+    ...findingOf(one, outcome, history),
     intervention: fill(one.rule.intervention, one),
     adjustments: changesOf(history.effects),
   };
@@ -130,20 +134,23 @@ function suggestion(one: Judged, history: EffectsOfHistory, referrals: readonly 
   }
   const { effect, ...suggested } = applyEffects(text, history);
   const finding = findingOf(one, suggestionOutcome(one, effect), history);
-  const isProvisional = one.tests.some((test) => test.isBorderline);
   return {
     ...finding,
     ...suggested,
-    trace: isProvisional
+    trace: isBorderline(one)
       ? [...finding.trace, 'Too close to the limit for one reading: measure again before acting on it.']
       : finding.trace,
   };
 }
 
+function isBorderline(one: Judged): boolean {
+  return one.tests.some((test) => test.isBorderline);
+}
+
 function suggestionOutcome(one: Judged, effect: 'stop' | 'replace' | 'modify' | 'keep'): Outcome {
   if (effect === 'stop') return 'stopped';
   if (effect === 'replace') return 'replaced';
-  if (one.tests.some((test) => test.isBorderline)) return 'borderline';
+  if (isBorderline(one)) return 'borderline';
   if (effect === 'modify') return 'modified';
   return one.rule.kind === 'monitor' ? 'monitor' : 'intervention';
 }
@@ -154,8 +161,7 @@ function confirmation(one: Judged, history: EffectsOfHistory, alerts: readonly J
   const pain = painAbout(one, index);
   if (pain === 'some') return [];
   if (pain === 'not recorded') return [notAssessed(one, 'Pain, recorded as a number from 0 to 10.')];
-  const isBorderline = one.tests.some((test) => test.isBorderline);
-  const finding = findingOf(one, isBorderline ? 'borderline' : 'confirmed', history);
+  const finding = findingOf(one, isBorderline(one) ? 'borderline' : 'confirmed', history);
   return [
     { ...finding, adjustments: changesOf(history.effects), trace: [...finding.trace, 'Pain was recorded as 0.'] },
   ];

@@ -74,6 +74,21 @@ describe('close to the limit', () => {
     expect(outcomes(evaluateRules([ok], [knee(46), noPain], [], ADULT_WOMAN))).toEqual(['test/soft borderline']);
   });
 
+  test('a caution is borderline by its own uncertainty, and then silences nothing', () => {
+    const doubt = rule({
+      id: 'test/clip',
+      kind: 'caution',
+      phase: 'whole',
+      all: [{ measure: 'ball.gravityFound', comparator: 'outside', threshold: [8.8, 10.8], unit: 'm/s2' }],
+    });
+    const judge = (u: number) => {
+      const found = fact('ball.gravityFound', 12.4, { movement: 'countermovement-jump', u });
+      return outcomes(evaluateRules([ok, doubt], [knee(60), noPain, found], [], ADULT_WOMAN));
+    };
+    expect(judge(0.1)).toEqual(['test/clip caution']);
+    expect(judge(2)).toEqual(['test/clip borderline', 'test/soft confirmed']);
+  });
+
   test('a referral is never softened', () => {
     const referral = rule({ id: 'test/pain', kind: 'referral' });
     expect(evaluateRules([referral], [knee(44)], [], ADULT_WOMAN)[0]?.outcome).toBe('referral');

@@ -8,7 +8,7 @@ export const clearingLowerLimbPositive = {
   region: 'knee',
   all: [{ measure: 'clearing.lower-limb', comparator: 'is', threshold: true, unit: null }],
   finding: 'The clearing movement of the leg brought on pain.',
-  intervention: 'Do not go on with tests that load it, and refer for examination.',
+  intervention: 'Leave out every test that loads it, and refer for examination.',
   retest: null,
   loads: [],
   effects: [],

@@ -8,7 +8,7 @@ export const clearingTrunkPositive = {
   region: 'lumbosacral',
   all: [{ measure: 'clearing.trunk', comparator: 'is', threshold: true, unit: null }],
   finding: 'The clearing movement of the back brought on pain.',
-  intervention: 'Do not go on with tests that load it, and refer for examination.',
+  intervention: 'Leave out every test that loads it, and refer for examination.',
   retest: null,
   loads: [],
   effects: [

@@ -8,7 +8,7 @@ export const clearingUpperLimbPositive = {
   region: 'shoulder',
   all: [{ measure: 'clearing.upper-limb', comparator: 'is', threshold: true, unit: null }],
   finding: 'The clearing movement of the shoulder brought on pain.',
-  intervention: 'Do not go on with tests that load it, and refer for examination.',
+  intervention: 'Leave out every test that loads it, and refer for examination.',
   retest: null,
   loads: [],
   effects: [
