@@ -48,6 +48,15 @@ describeOpenData('jump-force-cmj-sj-dj', 'Gidiel-Machado et al. 2025, two plates
     expect(Math.abs(analysis.takeoffVelocity.value - 2.50685)).toBeLessThan(0.01);
     expect(Math.abs(analysis.rsiModified.value - (expected.rsi_modified_m_per_s as number))).toBeLessThan(0.01);
     expect(analysis.warnings).toEqual([]);
+    expect(analysis.peakLandingForce.value).toBeCloseTo(expected.peak_landing_force_N as number, 2);
+    // One sample of force at either end.
+    const [one, two] = analysis.plates.map(({ impulse }) => impulse.value);
+    expect(Math.abs((one ?? 0) - (expected.impulse_onset_to_takeoff_plate1_Ns as number))).toBeLessThan(1);
+    expect(Math.abs((two ?? 0) - (expected.impulse_onset_to_takeoff_plate2_Ns as number))).toBeLessThan(1);
+    // The authors' figure: lowest about −0.35 m, apex about +0.40 m above standing.
+    expect(analysis.countermovementDepth?.value).toBeCloseTo(0.35, 1);
+    expect(analysis.riseAboveStanding?.value).toBeCloseTo(0.4, 1);
+    expect(analysis.phases?.pushOffDistance.value).toBeCloseTo(0.35 + 0.08, 1);
   });
   test('squat jump, integrated backward from the last second', () => {
     const { trials } = data.json('expected.json') as {

@@ -62,6 +62,31 @@ describe('J7: a countermovement jump with a closed-form answer (computed check v
     // Height and time are each off by up to a sample.
     expect(Math.abs(jump.rsiModified.value - 0.5411)).toBeLessThanOrEqual(0.006);
   });
+  test('phases: unweighting to 0.300 s, standstill at 0.42397 s; impulses −66.8451, +66.8451 and 185.2564 N·s', () => {
+    const { unweighting, braking, propulsion, pushOffDistance, meanPower } = jump.phases ?? expect.fail('no phases');
+    // The onset found is the first sample that differs from body weight, up to a sample late.
+    expect(braking.start.value).toBeCloseTo(1.3, 3);
+    expect(propulsion.start.value).toBeCloseTo(1.42397, 4);
+    expect(unweighting.netImpulse.value).toBeCloseTo(-66.8451, 1);
+    expect(braking.netImpulse.value).toBeCloseTo(66.8451, 1);
+    // Half a sample of falling, as above: W Δt / 2 to W Δt.
+    expect(Math.abs(propulsion.netImpulse.value - 185.2564)).toBeLessThan(W / 1000);
+    expect(unweighting.duration.value + braking.duration.value + propulsion.duration.value).toBeCloseTo(
+      jump.timeToTakeoff.value,
+      9,
+    );
+    expect(pushOffDistance.value).toBeCloseTo(0.22056 + 0.16125, 2);
+    // Work over time from the closed form: m (v²/2 + g s) / (0.660 − 0.42397) s.
+    const exact = (70 * (2.64652 ** 2 / 2 + g * (0.22056 + 0.16125))) / (0.66 - 0.42397);
+    expect(Math.abs(meanPower.value / exact - 1)).toBeLessThan(0.01);
+  });
+  test('rate of force development, lowest to highest force: 4393.9 N/s', () => {
+    expect(jump.rateOfForceDevelopment?.value).toBeCloseTo(4393.9, 0);
+  });
+  test('one plate takes all of it: impulse 252.1014 − 66.8451 + W · 0.66 N·s', () => {
+    expect(jump.plates).toHaveLength(1);
+    expect(Math.abs((jump.plates[0]?.impulse.value ?? 0) - (185.2564 + W * 0.66))).toBeLessThan(W / 1000);
+  });
   test('a sound record, and nothing left over after landing', () => {
     expect(jump.isImpulseSound).toBe(true);
     expect(jump.warnings).toEqual([]);
@@ -72,5 +97,42 @@ describe('J7: a countermovement jump with a closed-form answer (computed check v
     expect(heavy.jumpHeight.value).toBeCloseTo(jump.jumpHeight.value, 12);
     expect(heavy.warnings).toHaveLength(1);
     expect(heavy.warnings[0]).toContain('72.1 kg');
+  });
+});
+
+describe('a drop jump with a closed-form answer (half sines; impulse-momentum and free fall)', () => {
+  const [dropped, rises, contactS] = [0.3, 0.25, 0.22] as const;
+  const vDown = Math.sqrt(2 * g * dropped);
+  const vUp = Math.sqrt(2 * g * rises);
+  const flightS = (2 * vUp) / g;
+  const halfSine = (t: number, lengthS: number, impulse: number) =>
+    W + ((impulse * Math.PI) / (2 * lengthS)) * Math.sin((Math.PI * t) / lengthS);
+  const forces = Array.from({ length: 4000 }, (_, k) => {
+    const t = k / 1000 - 0.5;
+    if (t < 0) return 0;
+    if (t < contactS) return halfSine(t, contactS, 70 * (vDown + vUp));
+    if (t < contactS + flightS) return 0;
+    const landed = t - contactS - flightS;
+    return landed < 0.3 ? halfSine(landed, 0.3, 70 * vUp) : W;
+  });
+  const jump = analyseForceTrace({ rateHz: 1000, plates: [forces], massKg: 70, kind: 'drop' });
+  // Force steps from 0 to body weight and back between samples: g Δt a step, three steps between flight and rest.
+  const stepV = (3 * g) / 1000;
+
+  test('weighed at the end, integrated backward', () => {
+    expect(jump.bodyWeight.value).toBeCloseTo(W, 6);
+    expect(Math.abs(jump.takeoffVelocity.value - vUp)).toBeLessThan(stepV);
+    expect(Math.abs(jump.jumpHeight.value - rises)).toBeLessThan((vUp * stepV) / g);
+    expect(jump.isImpulseSound).toBe(true);
+  });
+  test('contact 0.22 s, flight time, and the height it fell from', () => {
+    expect(Math.abs(jump.timeToTakeoff.value - contactS)).toBeLessThanOrEqual(0.001 + 1e-9);
+    expect(Math.abs(jump.flightTime.value - flightS)).toBeLessThanOrEqual(0.001 + 1e-9);
+    expect(Math.abs((jump.dropHeight?.value ?? 0) - dropped)).toBeLessThan((vDown * 2 * stepV) / g);
+    expect(Math.abs(jump.rsiModified.value - rises / contactS)).toBeLessThan(0.05);
+  });
+  test('no countermovement, no phases', () => {
+    expect(jump.countermovementDepth).toBeNull();
+    expect(jump.phases).toBeNull();
   });
 });

@@ -4,14 +4,16 @@ import { standardGravity } from '../constants/standardGravity.ts';
 import { weight } from '../force/weight.ts';
 import { correlationOfDerived } from '../quantity/correlationOfDerived.ts';
 import { derive } from '../quantity/derive.ts';
+import { countermovementPhases } from './countermovementPhases.ts';
 import type { Flight } from './findFlights.ts';
 import { findOnset, ONSET_PERSISTENCE_S } from './findOnset.ts';
 import { flightHeight } from './flightHeight.ts';
-import type { ForceJump, ForceTrace } from './forceTrace.ts';
+import type { ForceJump, ForceTrace, PlateShare } from './forceTrace.ts';
 import { forceWarnings } from './forceWarnings.ts';
 import { heightFromTakeoffVelocity } from './heightFromTakeoffVelocity.ts';
 import { type ForceIntegrals, motionFromRest } from './integrateForce.ts';
 import type { QuietWindow } from './quietWindow.ts';
+import { rateOfForceDevelopment } from './rateOfForceDevelopment.ts';
 import { reactiveStrengthIndex } from './reactiveStrengthIndex.ts';
 import { reactiveStrengthIndexModified } from './reactiveStrengthIndexModified.ts';
 
@@ -36,6 +38,9 @@ const METHOD: Source = {
   status: 'published',
 };
 const NOT_STILL = 'nobody stood still where the integration starts';
+
+/** The peak of a landing lies within this time. Convention. */
+const LANDING_S = 0.5;
 
 type Instants = { readonly W: number; readonly t_r: number; readonly t_to: number };
 
@@ -144,6 +149,9 @@ export function forceJump(context: JumpContext): ForceJump | null {
     for (let k = first; k <= flight.takeoff; k++) most = Math.max(most, visit(k));
     return most;
   };
+  const landingEnd = Math.min(forceN.length - 1, flight.landing + Math.round(LANDING_S * rateHz));
+  const readingU =
+    flight.unloadedSdN > 0 ? flight.unloadedSdN : 'the plate shows no noise, and its calibration is not recorded';
   const weightAndRest = { W: bodyWeight, t_r: restInstant };
   const peakPower = derive(integral('P_max', 'peak power', 'W', 'P_max = max(F v)'), weightAndRest, (at) => {
     const { velocity } = motionOf(at);
@@ -173,21 +181,54 @@ export function forceJump(context: JumpContext): ForceJump | null {
       kind === 'drop'
         ? reactiveStrengthIndex(jumpHeight, timeToTakeoff, false)
         : reactiveStrengthIndexModified(jumpHeight, timeToTakeoff),
-    peakForce: measured(
-      'F_max',
-      'peak force before take-off',
-      highest((k) => forceN[k] as number),
-      'N',
-      flight.unloadedSdN > 0 ? flight.unloadedSdN : 'the plate shows no noise, and its calibration is not recorded',
-      { cite: 'Highest single reading; u: spread of the unloaded plate', status: 'convention' },
-    ),
+    peakForce: peak('F_max', 'peak force before take-off', forceN, first, flight.takeoff),
     peakPower,
     countermovementDepth,
+    phases:
+      kind === 'countermovement' && rest.isStill
+        ? countermovementPhases({ forceN, integrals, bodyWeight, mass, onset, takeoff, takeoffVelocity })
+        : null,
+    rateOfForceDevelopment: rise(),
+    peakLandingForce: peak('F_l', 'peak landing force', forceN, flight.landing, landingEnd),
+    plates: trace.plates.map(plateShare),
     dropHeight: kind === 'drop' ? dropHeight() : null,
     drift: drift(),
     isImpulseSound: rest.isStill,
   };
   return { ...jump, warnings: forceWarnings(context, jump) };
+
+  function peak(symbol: string, name: string, of: ArrayLike<number>, from: number, to: number): Quantity<'N'> {
+    let most = Number.NEGATIVE_INFINITY;
+    for (let k = from; k <= to; k++) most = Math.max(most, of[k] as number);
+    return measured(symbol, name, most, 'N', readingU, {
+      cite: 'Highest single reading; u: spread of the unloaded plates',
+      status: 'convention',
+    });
+  }
+
+  function plateShare(plateN: readonly number[], index: number): PlateShare {
+    let sum = 0;
+    for (let k = first + 1; k <= flight.takeoff; k++) sum += (plateN[k - 1] as number) + (plateN[k] as number);
+    const name = `plate ${index + 1}`;
+    return {
+      impulse: measured(
+        'J',
+        `impulse on ${name}, onset to take-off`,
+        sum / 2 / rateHz,
+        'N.s',
+        'the calibration of the plate is not recorded',
+        METHOD,
+      ),
+      peakLandingForce: peak('F_l', `peak landing force on ${name}`, plateN, flight.landing, landingEnd),
+    };
+  }
+
+  function rise(): Quantity<'N/s'> | null {
+    let [lowest, top] = [first, first];
+    for (let k = first; k <= flight.takeoff; k++) if ((forceN[k] as number) > (forceN[top] as number)) top = k;
+    for (let k = first; k < top; k++) if ((forceN[k] as number) < (forceN[lowest] as number)) lowest = k;
+    return lowest < top ? rateOfForceDevelopment(forceN, rateHz, lowest, top, readingU) : null;
+  }
 
   /** Null unless the body is falling at first contact. */
   function dropHeight(): Quantity<'m'> | null {

@@ -1,4 +1,5 @@
 import type { Quantity } from '../../quantity.ts';
+import type { CountermovementPhases } from './countermovementPhases.ts';
 
 export interface ForceTrace {
   /** Samples a second. */
@@ -8,6 +9,13 @@ export interface ForceTrace {
   /** Body mass if known from elsewhere, kg: a check, and the weight where nobody stands still. */
   readonly massKg: number | null;
   readonly kind: 'countermovement' | 'squat' | 'drop';
+}
+
+/** One plate's part in a jump. */
+export interface PlateShare {
+  /** Of the whole force on this plate, onset to take-off. */
+  readonly impulse: Quantity<'N.s'>;
+  readonly peakLandingForce: Quantity<'N'>;
 }
 
 /** One jump of a force record. Where nobody stood still, what rests on the impulse has no uncertainty and says so. */
@@ -34,6 +42,14 @@ export interface ForceJump {
   readonly peakPower: Quantity<'W'>;
   /** How far the centre of mass sinks before the push-off; null for squat and drop jumps, and without a still stance. */
   readonly countermovementDepth: Quantity<'m'> | null;
+  /** Null for squat and drop jumps, without a still stance, and where the body does not dip. */
+  readonly phases: CountermovementPhases | null;
+  /** Mean rate from the lowest force to the highest before take-off; null where the lowest does not come first. */
+  readonly rateOfForceDevelopment: Quantity<'N/s'> | null;
+  /** Highest force in the half second after landing. */
+  readonly peakLandingForce: Quantity<'N'>;
+  /** What each plate took, in the order of the plates; for comparing sides with a named formula. */
+  readonly plates: readonly PlateShare[];
   /** Drop jump: fall height that the velocity at first contact amounts to; else null. */
   readonly dropHeight: Quantity<'m'> | null;
   /** Velocity that the integration shows where the jumper stands still again, which should be 0; null without such a place. */
