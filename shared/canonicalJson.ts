@@ -5,7 +5,7 @@
 export function canonicalJson(value: unknown): string {
   return JSON.stringify(value, (_key, part: unknown) =>
     typeof part === 'object' && part !== null && !Array.isArray(part)
-      ? Object.fromEntries(Object.entries(part).sort(([a], [b]) => (a < b ? -1 : 1)))
+      ? Object.fromEntries(Object.entries(part).toSorted(([a], [b]) => (a < b ? -1 : 1)))
       : part,
   );
 }

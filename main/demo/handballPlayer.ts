@@ -115,8 +115,11 @@ const STICK = { lengthM: 2, lengthUM: 0.003 };
 
 /** Pixels, y down, of a place in metres, y up; to a hundredth of a pixel. */
 function toPixels(xM: number, yM: number): { xPx: number; yPx: number } {
-  const round = (value: number) => Math.round(100 * value) / 100;
-  return { xPx: round(FLOOR_PX.xPx + PIXELS_PER_M * xM), yPx: round(FLOOR_PX.yPx - PIXELS_PER_M * yM) };
+  return { xPx: hundredths(FLOOR_PX.xPx + PIXELS_PER_M * xM), yPx: hundredths(FLOOR_PX.yPx - PIXELS_PER_M * yM) };
+}
+
+function hundredths(value: number): number {
+  return Math.round(100 * value) / 100;
 }
 
 /** The throw as a trial file: one camera from the side, points digitised in pixels, a two-metre stick for the scale. */
