@@ -3,12 +3,14 @@ import type { Measure } from '../knowledge/measure.ts';
 import { measureById } from '../knowledge/measures/index.ts';
 import type { Movement } from '../knowledge/movement.ts';
 import { MOVEMENTS } from '../knowledge/movements/index.ts';
+import { LEFT_OUT, NAMED_LOADS } from '../knowledge/namedLoads.ts';
 import { NEVER_PRAISED } from '../knowledge/neverPraised.ts';
 import { regionsTouch } from '../knowledge/regions.ts';
 import { CONDITIONS, REGIONS } from '../model/injury.ts';
 import { GRADES } from '../model/screening.ts';
 import { isUnit, UNITS } from '../units.ts';
 import { doOverlap, spansOf } from './checks/span.ts';
+import { strictestFor } from './effects/historyEffects.ts';
 import type { Rule, Test } from './rule.ts';
 
 export interface RuleProblem {
@@ -34,6 +36,7 @@ export function checkRules(rules: readonly Rule[], movements: readonly Movement[
         ...wording(rule),
         ...sources(rule),
         ...effects(rule),
+        ...namedLoads(rule),
         ...praise(rule),
       ].map(about);
     }),
@@ -147,6 +150,17 @@ function effects(rule: Rule): string[] {
   );
   const silent = reached.filter((entry) => !rule.effects.some((effect) => effect.condition === entry.id));
   return [...problems, ...silent.map((entry) => `it says nothing for ${conditionEntry(entry.id).label}`)];
+}
+
+/** A drill that names a throw or a landing must answer for the injuries that a throw or a landing reaches. */
+function namedLoads(rule: Rule): string[] {
+  if (rule.kind !== 'intervention' && rule.kind !== 'monitor') return [];
+  const asked = rule.intervention.replaceAll(LEFT_OUT, '');
+  return NAMED_LOADS.filter(({ words }) => words.test(asked)).flatMap(({ load, conditions }) =>
+    conditions
+      .filter((condition) => (strictestFor(rule, condition)?.effect ?? 'keep') === 'keep')
+      .map((condition) => `it asks for ${load} and does not limit it for ${conditionEntry(condition).label}`),
+  );
 }
 
 function praise(rule: Rule): string[] {

@@ -20,6 +20,7 @@ const kneeConditions = [
   'cardiac-red-flag',
 ] as const;
 const sound = rule({
+  intervention: 'Bend further, slowly.',
   effects: kneeConditions.map((condition) => ({ condition, effect: 'keep', change: '', unsafeFor: [] }) as const),
 });
 const problemsOf = (broken: Rule, ...others: Rule[]) =>
@@ -38,6 +39,10 @@ const inPlace = (broken: Rule) =>
 
 test('a sound rule has nothing against it', () => {
   expect(inPlace(sound)).toEqual([]);
+});
+
+test('what a drill leaves out is not asked of the body', () => {
+  expect(inPlace({ ...sound, intervention: 'Squats without a jump, before any throwing; no sprints.' })).toEqual([]);
 });
 
 describe('refuses, and says why', () => {
@@ -137,6 +142,16 @@ describe('refuses, and says why', () => {
         all: [{ measure: 'fppa', comparator: '>', threshold: 20, unit: 'deg' }],
       },
       /it confirms a knee that moves inward/,
+    ],
+    [
+      'a throw slipped into the advice for a knee',
+      { intervention: 'Land softly, then throw on the run.' },
+      /asks for an overhead throw, hit or shot and does not limit it for Shoulder instability, posterior/,
+    ],
+    [
+      'a landing waved through with a bone stress injury',
+      { intervention: 'Quiet landings from a box.' },
+      /asks for a jump, a landing or a run and does not limit it for Bone stress injury/,
     ],
     [
       'praise of pain',

@@ -12,7 +12,7 @@ export const rotationAndArcLost = {
   ],
   finding: 'Internal rotation is down by {value} on the dominant side, and the whole arc is smaller too.',
   intervention:
-    'Mobility for the back of the shoulder several days a week, a look at throwing volume, and the same rater again in four weeks.',
+    'Mobility for the back of the shoulder several days a week, a look at the weekly load, and the same rater again in four weeks.',
   retest: { measure: 'shoulder.arcDeficit', afterDays: 28 },
   loads: ['shoulder-stretch', 'practice'],
   effects: [],

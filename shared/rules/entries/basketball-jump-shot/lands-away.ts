@@ -8,7 +8,8 @@ export const landsAway = {
   region: 'whole-body',
   all: [{ measure: 'landing.drift', comparator: 'outside', threshold: [-30, 30], unit: 'cm' }],
   finding: 'Lands well away from the place of take-off: {value}.',
-  intervention: 'Straight-up shots, stop-and-set footwork, two-foot landings: 30 shots, three times a week.',
+  intervention:
+    'Stop-and-set footwork, straight-up jumps and two-foot landings without a ball: 30 a session, three times a week.',
   retest: { measure: 'landing.drift', afterDays: 28 },
   loads: ['jumping', 'practice', 'trunk'],
   effects: [

@@ -8,7 +8,7 @@ export const shallowDip = {
   region: 'whole-body',
   all: [{ measure: 'knee.flexPeak', comparator: '<', threshold: 45, unit: 'deg' }],
   finding: 'Little knee bend before take-off: {value}.',
-  intervention: 'A deeper, quicker dip in shots near the basket, and leg power work: 3 sets of 5, twice a week.',
+  intervention: 'A deeper, quicker dip in jumps without a ball, and leg power work: 3 sets of 5, twice a week.',
   retest: { measure: 'knee.flexPeak', afterDays: 28 },
   loads: ['jumping', 'trunk', 'effort'],
   effects: [

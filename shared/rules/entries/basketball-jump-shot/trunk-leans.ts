@@ -8,7 +8,8 @@ export const trunkLeans = {
   region: 'whole-body',
   all: [{ measure: 'trunk.lean', comparator: 'outside', threshold: [-10, 10], unit: 'deg' }],
   finding: 'The trunk leans away from the vertical while the ball is set: {value}.',
-  intervention: 'Balance and straight-up take-offs; shorten the range until upright: 30 shots, three times a week.',
+  intervention:
+    'Balance, then straight-up take-offs with the shooter’s footwork, without a ball: 30 a session, three times a week.',
   retest: { measure: 'trunk.lean', afterDays: 28 },
   loads: ['jumping', 'trunk', 'practice'],
   effects: [

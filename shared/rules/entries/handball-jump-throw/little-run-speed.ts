@@ -8,8 +8,7 @@ export const littleRunSpeed = {
   region: 'whole-body',
   all: [{ measure: 'takeoff.horizontalVelocity', comparator: '<', threshold: 1.5, unit: 'm/s' }],
   finding: 'Little speed is carried into the jump: {value}.',
-  intervention:
-    'Three quick steps with the last but one longest, first without a ball, then with a pass: 3 sets of 4, twice a week.',
+  intervention: 'Three quick steps with the last but one longest, without a ball: 3 sets of 4, twice a week.',
   retest: { measure: 'takeoff.horizontalVelocity', afterDays: 28 },
   loads: ['running', 'jumping', 'trunk', 'effort'],
   effects: [

@@ -9,7 +9,7 @@ export const stiffLanding = {
   all: [{ measure: 'landing.kneeFlexPeak', comparator: '<', threshold: 45, unit: 'deg' }],
   finding: 'A stiff landing: the {side} knee bends no further than {value}.',
   intervention:
-    'Quiet landings from a low box, then after a jump without ball, then after the throw: 3 sets of 5, twice a week.',
+    'Quiet landings from a low box, then after a jump off one foot without a ball: 3 sets of 5, twice a week.',
   retest: { measure: 'landing.kneeFlexPeak', afterDays: 28 },
   loads: ['jumping', 'effort'],
   effects: [],

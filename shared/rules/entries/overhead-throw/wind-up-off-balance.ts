@@ -8,8 +8,7 @@ export const windUpOffBalance = {
   region: 'whole-body',
   all: [{ measure: 'trunk.lean', comparator: 'outside', threshold: [-15, 15], unit: 'deg' }],
   finding: 'The trunk leans away from the vertical in the wind-up: {value}.',
-  intervention:
-    'Hold the balance point for two seconds without a ball, then walk through the throw: 3 sets of 6, three times a week.',
+  intervention: 'Hold the balance point for two seconds without a ball, arms low: 3 sets of 6, three times a week.',
   retest: { measure: 'trunk.lean', afterDays: 28 },
   loads: ['leg-strength', 'trunk', 'practice'],
   effects: [

@@ -9,7 +9,7 @@ export const finishCutShort = {
   all: [{ measure: 'trunk.finishFlexion', comparator: '<', threshold: 20, unit: 'deg' }],
   finding: 'The follow-through is cut short: the trunk finishes at {value}.',
   intervention:
-    'Let trunk and racket run out after contact, then slow-lowering external rotation with a band: 3 sets of 8, twice a week.',
+    'Let trunk and racket come through after contact, then slow-lowering external rotation with a band: 3 sets of 8, twice a week.',
   retest: { measure: 'trunk.finishFlexion', afterDays: 28 },
   loads: ['throwing-overhead', 'trunk', 'practice'],
   effects: [

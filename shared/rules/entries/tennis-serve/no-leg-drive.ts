@@ -8,7 +8,7 @@ export const noLegDrive = {
   region: 'whole-body',
   all: [{ measure: 'knee.flexPeak', comparator: '<', threshold: 10, unit: 'deg' }],
   finding: 'The {side} knee hardly bends in loading: {value}.',
-  intervention: 'Leg drive in shadow serves, and strength in squat and split squat: 3 sets of 6, twice a week.',
+  intervention: 'Leg drive with the arms low, and strength in squat and split squat: 3 sets of 6, twice a week.',
   retest: { measure: 'knee.flexPeak', afterDays: 42 },
   loads: ['leg-strength', 'jumping', 'trunk', 'effort'],
   effects: [

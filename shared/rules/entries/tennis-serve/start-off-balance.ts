@@ -9,7 +9,7 @@ export const startOffBalance = {
   all: [{ measure: 'trunk.lean', comparator: 'outside', threshold: [-15, 15], unit: 'deg' }],
   finding: 'The trunk leans away from the vertical before the toss: {value}.',
   intervention:
-    'Stance and first movement slowly, weight over both feet, toss without hitting: 20 a session, three times a week.',
+    'Stance and first movement slowly, weight over both feet, without a ball: 20 a session, three times a week.',
   retest: { measure: 'trunk.lean', afterDays: 28 },
   loads: ['leg-strength', 'trunk', 'practice'],
   effects: [

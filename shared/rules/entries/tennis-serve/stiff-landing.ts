@@ -8,7 +8,7 @@ export const stiffLanding = {
   region: 'knee',
   all: [{ measure: 'landing.kneeFlexPeak', comparator: '<', threshold: 25, unit: 'deg' }],
   finding: 'A stiff landing: the {side} knee bends no further than {value}.',
-  intervention: 'Shadow serves that land quietly on the front leg and hold: 3 sets of 5, twice a week.',
+  intervention: 'Small jumps that land quietly on the front leg and hold, arms low: 3 sets of 5, twice a week.',
   retest: { measure: 'landing.kneeFlexPeak', afterDays: 28 },
   loads: ['jumping', 'effort'],
   effects: [],

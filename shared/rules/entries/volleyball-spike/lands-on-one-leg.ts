@@ -9,7 +9,7 @@ export const landsOnOneLeg = {
   all: [{ measure: 'landing.singleLegShare', comparator: '>', threshold: 50, unit: '%' }],
   finding: 'Most landings are on one leg: {value}.',
   intervention:
-    'Approach angle and timing so that both feet land, and landing practice in the warm-up: 3 sets of 5, three times a week.',
+    'Approach jumps without a ball so that both feet land, and landing practice in the warm-up: 3 sets of 5, three times a week.',
   retest: { measure: 'landing.singleLegShare', afterDays: 28 },
   loads: ['jumping', 'effort'],
   effects: [],
