@@ -1,4 +1,4 @@
-import type { JumpContext } from './forceJump.ts';
+import type { JumpContext } from './forceContext.ts';
 import type { ForceJump } from './forceTrace.ts';
 
 /** Limits past which a reader is warned. Conventions. */
