@@ -1,0 +1,135 @@
+import type { Page } from '@playwright/test';
+import { jumpTraceCsv } from '../../main/demo/jumpTrace.ts';
+import { randomSource } from '../../main/demo/randomSource.ts';
+import { expect, type Host, open, test } from './fixtures.ts';
+
+async function newCase(page: Page, host: Host): Promise<void> {
+  await open(page, host);
+  await page.getByRole('button', { name: 'New case' }).first().click();
+  await page
+    .getByRole('dialog')
+    .getByRole('button', { name: /^Intake/ })
+    .click();
+  await expect(page.getByRole('heading', { name: 'Athlete', level: 2 })).toBeVisible();
+}
+
+const go = (page: Page, name: string) =>
+  page
+    .getByRole('navigation', { name: 'Sections' })
+    .getByRole('link', { name: new RegExp(`^${name}`) })
+    .click();
+
+const csv = (name: string, text: string) => ({ name, mimeType: 'text/csv', buffer: Buffer.from(text) });
+
+test('quick typing loses no letter, in a note and in a number', async ({ page, host }) => {
+  await newCase(page, host);
+  await go(page, 'Screening');
+  await page.getByRole('button', { name: /^Start a session/ }).click();
+  const words = 'Warm-up ten minutes, shoes off; left ankle taped since Tuesday.';
+  await page.getByLabel('Note', { exact: true }).focus();
+  await page.keyboard.type(words);
+  await expect(page.getByLabel('Note', { exact: true })).toHaveValue(words);
+  // In the middle of what stands there already the caret must stay where it is put.
+  await page.keyboard.press('Home');
+  await page.keyboard.type('Tired. ');
+  await expect(page.getByLabel('Note', { exact: true })).toHaveValue(`Tired. ${words}`);
+  await page.getByLabel('Weight-bearing lunge, left', { exact: true }).focus();
+  await page.keyboard.type('10.75');
+  await page.reload();
+  await expect(page.getByLabel('Note', { exact: true })).toHaveValue(`Tired. ${words}`);
+  await expect(page.getByLabel('Weight-bearing lunge, left', { exact: true })).toHaveValue('10.75');
+});
+
+test('screening by keyboard: cells in reading order and down a column, pain says stop and be seen at once', async ({
+  page,
+  host,
+}) => {
+  await newCase(page, host);
+  await go(page, 'Screening');
+  await page.getByRole('button', { name: /^Start a session/ }).click();
+  const cell = (name: string) => page.getByLabel(name, { exact: true });
+
+  await cell('Single-leg squat, left').focus();
+  await page.keyboard.type('not met');
+  await page.keyboard.press('Tab');
+  await expect(cell('Pain, Single-leg squat, left')).toBeFocused();
+  await expect(page.getByText('Stop and be seen')).toHaveCount(0);
+  await page.keyboard.type('6');
+  await expect(page.getByText('Stop and be seen: pain 6 of 10 in single-leg squat, left').first()).toBeVisible();
+
+  await cell('Weight-bearing lunge, right').focus();
+  await page.keyboard.type('13');
+  await page.keyboard.press('Enter');
+  await expect(cell('Shoulder internal rotation at 90°, right')).toBeFocused();
+  await page.keyboard.press('Shift+Enter');
+  await expect(cell('Weight-bearing lunge, right')).toBeFocused();
+  await cell('Weight-bearing lunge, left').fill('9.5');
+  await expect(page.getByText('right larger by 3.5')).toBeVisible();
+  await page.keyboard.press('ArrowRight');
+  await expect(cell('Pain, Weight-bearing lunge, left')).toBeFocused();
+
+  await page.keyboard.press('Control+z');
+  await expect(cell('Weight-bearing lunge, left')).not.toHaveValue('9.5');
+});
+
+test('a force file is refused in words with the next step, or analysed, drawn and kept with its uncertainty', async ({
+  page,
+  host,
+}) => {
+  await newCase(page, host);
+  await go(page, 'Jumps');
+  await page.getByRole('button', { name: 'Jump on a force plate' }).click();
+  const door = page.getByLabel('Add a jump from a force file');
+
+  await door.setInputFiles(csv('knees.csv', 'time_s,knee_angle_deg\n0,12\n0.001,13\n0.002,15\n'));
+  const refusal = page.getByRole('alert').filter({ hasText: 'knees.csv is not taken in' });
+  await expect(refusal).toContainText('knee_angle_deg');
+  await expect(refusal).toContainText('Nothing was changed');
+
+  const takeoffVelocityMPerS = 2.6;
+  const jump = { massKg: 70, takeoffVelocityMPerS, depthM: 0.3, leftShare: 0.5 };
+  await door.setInputFiles(csv('jump.csv', jumpTraceCsv(jump, randomSource(7))));
+  const preview = page.getByRole('region', { name: 'Preview of jump.csv' });
+  await expect(preview.getByText('take-off', { exact: true })).toBeVisible();
+  await expect(preview.getByText(/^body weight 68\d N$/)).toBeVisible();
+  await preview.getByRole('button', { name: 'Keep this jump' }).click();
+
+  // What left the plate at v rises v²/2g; the trace was made with that v.
+  const height = page.getByRole('button', { name: /^Jump height, force plate: / }).first();
+  await expect(height).toHaveText(/±/);
+  const shown = Number(/[\d.]+/.exec((await height.locator('.reading-value').textContent()) ?? '')?.[0]);
+  expect(shown).toBeGreaterThan((takeoffVelocityMPerS ** 2 / (2 * 9.80665)) * 100 - 1);
+  expect(shown).toBeLessThan((takeoffVelocityMPerS ** 2 / (2 * 9.80665)) * 100 + 1);
+  await height.click();
+  await expect(page.getByRole('complementary', { name: 'Margin' })).toContainText('Jump height, force plate');
+});
+
+test('findings by keyboard: set aside with a reason, why, take back; the report follows', async ({ page, host }) => {
+  await newCase(page, host);
+  await go(page, 'Screening');
+  await page.getByRole('button', { name: /^Start a session/ }).click();
+  await page.getByLabel('Single-leg squat, left', { exact: true }).selectOption('not-met');
+  await go(page, 'Findings');
+
+  const finding = page.getByRole('article', { name: /single-leg squat/ }).first();
+  await finding
+    .getByRole('button', { name: /single-leg squat/ })
+    .first()
+    .focus();
+  await page.keyboard.press('y');
+  await expect(finding.getByRole('group').first()).toHaveAttribute('open', '');
+  await page.keyboard.press('s');
+  await expect(finding.getByLabel('Reason for setting it aside')).toBeFocused();
+  await page.keyboard.type('Seen again on a second day: clean.');
+  await expect(finding.getByText('set aside by the practitioner')).toBeVisible();
+
+  await go(page, 'Report');
+  await expect(page.getByText('Seen again on a second day: clean.')).toBeVisible();
+  await go(page, 'Findings');
+  await finding
+    .getByRole('button', { name: /single-leg squat/ })
+    .first()
+    .focus();
+  await page.keyboard.press('t');
+  await expect(finding.getByText('to decide', { exact: true })).toBeVisible();
+});
