@@ -27,14 +27,14 @@ const SETTLING_S = 0.3;
 export function analyseForceTrace(trace: ForceTrace): ForceTraceAnalysis {
   const forceN = sumOfPlates(trace);
   const { rateHz } = trace;
-  const flights = findFlights(forceN, rateHz);
+  const levelN = loadedLevel(forceN);
+  const flights = findFlights(forceN, rateHz, levelN);
   if (flights.length === 0) {
     throw new DomainError(
       'not-enough-data',
       'analyseForceTrace needs at least one flight of 0.15 to 0.9 s with contact before and after it, found none',
     );
   }
-  const levelN = loadedLevel(forceN) ?? 0;
   const settling = Math.round(SETTLING_S * rateHz);
   const landed = (flight: Flight | undefined) => (flight ? flight.landing + settling : 0);
   const stances = flights.map((flight, i) => {

@@ -19,10 +19,19 @@ const FLIGHT_S = [0.15, 0.9] as const;
 /** Take-off threshold where the unloaded plate is quiet. Convention. */
 const THRESHOLD_N = 20;
 
-/** Typical force with somebody on the plate: the median of all loaded samples, N; null where there are none. */
-export function loadedLevel(forceN: Float64Array): number | null {
+/**
+ * Typical force with somebody on the plate: the median of all loaded samples, N.
+ * @throws DomainError 'not-enough-data' if nobody is on the plate in any sample
+ */
+export function loadedLevel(forceN: Float64Array): number {
   const loaded = forceN.filter((force) => force > LOADED_N).toSorted();
-  return loaded.length === 0 ? null : (loaded[loaded.length >> 1] as number);
+  const median = loaded[loaded.length >> 1];
+  if (median !== undefined) return median;
+  const largest = forceN.reduce((most, force) => (Math.abs(force) > Math.abs(most) ? force : most), 0);
+  throw new DomainError(
+    'not-enough-data',
+    `analyseForceTrace needs somebody on the plate, upward force positive, in newtons: no reading exceeds ${LOADED_N} N, the largest in size is ${largest.toFixed(1)}`,
+  );
 }
 
 /**
@@ -32,19 +41,11 @@ export function loadedLevel(forceN: Float64Array): number | null {
  *
  * @param forceN sum of all plates, N, up positive, finite
  * @param rateHz samples a second
+ * @param levelN typical force with somebody on the plate (loadedLevel)
  * @returns flights in order; empty where there are none
- * @throws DomainError 'not-enough-data' if nobody is on the plate in any sample
  */
-export function findFlights(forceN: Float64Array, rateHz: number): Flight[] {
-  const level = loadedLevel(forceN);
-  if (level === null) {
-    const highest = forceN.reduce((most, force) => Math.max(most, Math.abs(force)), 0);
-    throw new DomainError(
-      'not-enough-data',
-      `findFlights needs a loaded plate, upward force positive, in newtons: no reading exceeds ${LOADED_N} N (largest size ${highest.toFixed(1)})`,
-    );
-  }
-  const rough = level / 10;
+export function findFlights(forceN: Float64Array, rateHz: number, levelN: number): Flight[] {
+  const rough = levelN / 10;
   const flights: Flight[] = [];
   let start = -1;
   for (let k = 0; k < forceN.length; k++) {
