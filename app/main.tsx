@@ -11,6 +11,13 @@ import './styles/sections.css';
 import './styles/print.css';
 import { Workbench } from './workbench/Workbench.tsx';
 
+// A file let go beside its door would otherwise replace the workbench with itself.
+for (const type of ['dragover', 'drop'] as const) {
+  window.addEventListener(type, (event) => {
+    if (event.dataTransfer?.types.includes('Files') === true) event.preventDefault();
+  });
+}
+
 const place = document.getElementById('workbench');
 if (place === null) throw new Error('index.html needs an element with the id workbench');
 createRoot(place).render(
