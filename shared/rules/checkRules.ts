@@ -3,7 +3,7 @@ import type { Measure } from '../knowledge/measure.ts';
 import { measureById } from '../knowledge/measures/index.ts';
 import type { Movement } from '../knowledge/movement.ts';
 import { MOVEMENTS } from '../knowledge/movements/index.ts';
-import { LEFT_OUT, NAMED_LOADS } from '../knowledge/namedLoads.ts';
+import { loadsNamedIn } from '../knowledge/namedLoads.ts';
 import { NEVER_PRAISED } from '../knowledge/neverPraised.ts';
 import { regionsTouch } from '../knowledge/regions.ts';
 import { CONDITIONS, REGIONS } from '../model/injury.ts';
@@ -155,8 +155,7 @@ function effects(rule: Rule): string[] {
 /** A drill that names a throw or a landing must answer for the injuries that a throw or a landing reaches. */
 function namedLoads(rule: Rule): string[] {
   if (rule.kind !== 'intervention' && rule.kind !== 'monitor') return [];
-  const asked = rule.intervention.replaceAll(LEFT_OUT, '');
-  return NAMED_LOADS.filter(({ words }) => words.test(asked)).flatMap(({ load, conditions }) =>
+  return loadsNamedIn(rule.intervention).flatMap(({ load, conditions }) =>
     conditions
       .filter((condition) => (strictestFor(rule, condition)?.effect ?? 'keep') === 'keep')
       .map((condition) => `it asks for ${load} and does not limit it for ${conditionEntry(condition).label}`),

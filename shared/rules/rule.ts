@@ -1,5 +1,6 @@
 import type { Source } from '../quantity.ts';
 import type { Condition, Region } from '../model/injury.ts';
+import type { NamedLoadId } from '../knowledge/namedLoads.ts';
 import type { Unit } from '../units.ts';
 
 /** Order of judging. A referral hides every intervention of its region and movement. */
@@ -59,6 +60,8 @@ export interface Rule {
   /** What to measure again, and after how long. */
   readonly retest: { readonly measure: string; readonly afterDays: number } | null;
   readonly effects: readonly InjuryEffect[];
+  /** Loads it asks to take out or lower, by their ids in the knowledge: advice that adds one of them conflicts with it. */
+  readonly eases?: readonly NamedLoadId[];
   readonly sources: readonly Source[];
   readonly evidence: Evidence;
   readonly basis: 'published' | 'derived' | 'convention';

@@ -21,6 +21,7 @@ export const hopUneven = {
       unsafeFor: ['patellar-tendinopathy'],
     },
   ],
+  eases: ['impact'],
   sources: ['reid2007', 'davies2020', 'grindem2016'],
   evidence: 'moderate',
   basis: 'published',

@@ -15,6 +15,7 @@ export const squeezeModerate = {
   effects: [
     { condition: 'groin', effect: 'modify', change: 'At 6 of 10 or more: stop sport and refer.', unsafeFor: [] },
   ],
+  eases: ['impact'],
   sources: ['thorborg2017', 'ishoi2020'],
   evidence: 'moderate',
   basis: 'published',

@@ -53,6 +53,7 @@ export const throwingLoadJumped = {
     },
     { condition: 'acromioclavicular-joint', effect: 'keep', change: '', unsafeFor: [] },
   ],
+  eases: ['throwing'],
   sources: ['moller2017', 'schwank2022'],
   evidence: 'moderate',
   basis: 'published',

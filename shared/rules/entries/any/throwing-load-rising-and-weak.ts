@@ -16,6 +16,7 @@ export const throwingLoadRisingAndWeak = {
   retest: { measure: 'throw.weeklyRise', afterDays: 7 },
   loads: ['shoulder-strength', 'practice'],
   effects: [],
+  eases: ['throwing'],
   sources: ['moller2017', 'cools2015'],
   evidence: 'moderate',
   basis: 'published',

@@ -56,6 +56,7 @@ export const heightDropped = {
       unsafeFor: [],
     },
   ],
+  eases: ['impact'],
   sources: ['souza2020', 'attia2017'],
   evidence: 'limited',
   basis: 'derived',
