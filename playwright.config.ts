@@ -6,7 +6,9 @@ const browser = findBrowser(process.platform, process.env);
 export default defineConfig({
   testDir: 'tests/e2e',
   outputDir: 'out/e2e',
-  timeout: 120_000,
+  timeout: 180_000,
+  // Two cores may run two browsers, two hosts and other work besides.
+  expect: { timeout: 20_000 },
   workers: 2,
   fullyParallel: true,
   forbidOnly: process.env['CI'] !== undefined,
