@@ -71,8 +71,9 @@ export const vignette = z.strictObject({
           z.strictObject({
             phase: z.string(),
             measure: z.string(),
-            value: z.number(),
-            unit,
+            flag: z.boolean().optional(),
+            value: z.number().optional(),
+            unit: unit.optional(),
             side: side.default('none'),
           }),
         ),
@@ -233,7 +234,7 @@ export function checkCaseFile(told: Omit<Vignette, 'title' | 'expect' | 'stops'>
     landmarkTracks: [],
     trialEvents: [],
     enteredMeasures: [
-      ...trials.flatMap((trial) => trial.values.map((value) => ({ ...value, trialId: trial.id, flag: undefined }))),
+      ...trials.flatMap((trial) => trial.values.map((value) => ({ ...value, trialId: trial.id }))),
       ...told.entered.map((value) => ({ ...value, trialId: null, phase: null })),
     ].map((one) => ({
       id: id(),
