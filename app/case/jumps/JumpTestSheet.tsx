@@ -50,6 +50,7 @@ export function JumpTestSheet({ test }: { test: JumpTest }) {
       </header>
       <JumpConditions test={test} />
       <TrialTable test={test} trials={trials} columns={tabled} title={title} />
+      <StopWords about={test.id} />
       {test.method === 'force-plate' && <ForceImport test={test} />}
       {tabled.map((column) => (
         <Together
@@ -208,7 +209,6 @@ function TrialRows({ test, trial, columns }: { test: JumpTest; trial: JumpTrial;
         })}
         <td>
           <PainCell label={`Pain, ${name}`} {...field('painNrs')} />
-          <StopWords about={trial.id} />
         </td>
         <td>
           <input
