@@ -57,7 +57,18 @@ export function schemaVersion(database: Database): number {
 }
 
 function runOne(database: Database, name: string, sql: string, version: number): void {
-  database.exec(sql);
+  try {
+    database.exec(sql);
+  } catch (thrown) {
+    // Anything else (a full disk, damage) has sentences of its own.
+    if (!(thrown instanceof Error && 'code' in thrown && /^SQLITE_(ERROR|CONSTRAINT)/.test(String(thrown.code))))
+      throw thrown;
+    throw new DomainError(
+      'internal',
+      `The case store could not be brought up to date: migration ${name} failed (${thrown.message}). ` +
+        'It was left as it was; use the version of Caseframe that opened it last, and report this.',
+    );
+  }
   const broken = database.pragma('foreign_key_check') as readonly unknown[];
   if (broken.length > 0) throw new DomainError('internal', `Migration ${name} leaves records without their owner.`);
   database.pragma(`user_version = ${version}`);

@@ -163,8 +163,7 @@ function caseStore(database: Database, folder: string, release: () => void): Sql
       }),
     keptFiles: () =>
       read(() => sql.records.media.all.all().map((row) => fromRow(TABLES.media, row) as RecordOf<'media'>)),
-    // Not in a transaction: the index check is written as an insert, and reading in one go needs no other writer anyway.
-    verify: async () => verifyStore(database, sql),
+    verify: () => read(() => verifyStore(database, sql)),
     close: async () => {
       database.close();
       release();

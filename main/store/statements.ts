@@ -124,7 +124,6 @@ export function prepareStatements(database: Database) {
     reindex: prepare<[{ place: number; body: string }]>('UPDATE search SET body = :body WHERE rowid = :place'),
     unindex: prepare<[number]>('DELETE FROM search WHERE rowid = ?'),
     indexed: prepare<[], { place: number; body: string }>('SELECT rowid AS place, body FROM search'),
-    checkIndex: prepare<[]>(`INSERT INTO search (search) VALUES ('integrity-check')`),
 
     shelfCount: prepare<[ShelfFilter], { total: number }>(
       `SELECT count(*) AS total FROM case_record WHERE ${ON_SHELF}`,

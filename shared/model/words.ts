@@ -42,7 +42,17 @@ const FIELD_WORDS: Readonly<Record<string, string>> = {
   uSi: 'uncertainty',
   uS: 'uncertainty',
   flag: 'answer',
-  number: 'number',
+  birthDate: 'date of birth',
+  openedOn: 'opening day',
+  urgencyReason: 'reason for the urgency',
+  heldOn: 'day',
+  filmedOn: 'day',
+  takenOn: 'day',
+  clearedBy: 'clearance',
+  clearedOn: 'day of clearance',
+  timeLossDays: 'days lost',
+  force: 'force record',
+  samples: 'points',
 };
 
 /** A field in words: `flightTimeS` is flight time. Unit endings are left off. */

@@ -68,7 +68,7 @@ export interface CaseStore extends ReadableCaseStore {
   apply(caseId: string, edits: readonly Edit[], at: string): Promise<EditState>;
   /**
    * Takes back the latest step, or does nothing if there is none. What was printed or imported is kept: such records
-   * stay, and steps that made a report are passed over.
+   * stay, and steps of nothing else are passed over.
    * @throws DomainError 'conflict' if another case of the same athlete has changed the same thing since
    */
   undo(caseId: string, at: string): Promise<EditState>;

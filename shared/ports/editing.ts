@@ -75,8 +75,8 @@ export function planEdits(file: CaseFile, edits: readonly Edit[], latest: Step |
   if (amended !== null && latest !== null) {
     return { changes: [amended], label: latest.label, isUndoable: true, amends: true };
   }
-  const isUndoable =
-    changes.some((change) => !isKept(change.kind)) && changes.every((change) => change.kind !== 'report');
+  // What was printed or imported is never undone away, so a step of nothing else is none to undo.
+  const isUndoable = changes.some((change) => !isKept(change.kind));
   return { changes, label: labelOf(edits), isUndoable, amends: false };
 }
 

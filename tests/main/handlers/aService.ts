@@ -9,9 +9,9 @@ import { AT, after, id } from '../../conformance/examples.ts';
 export interface Asked {
   readonly service: Service;
   readonly folder: string;
-  ask<C extends Channel>(channel: C, request: Request<C>): Promise<Answer<C>>;
+  readonly ask: <C extends Channel>(channel: C, request: Request<C>) => Promise<Answer<C>>;
   /** The refusal of a request that must not be met. */
-  refusal(channel: string, request: unknown): Promise<Failure>;
+  readonly refusal: (channel: string, request: unknown) => Promise<Failure>;
   dispose(): Promise<void>;
 }
 

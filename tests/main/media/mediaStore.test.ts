@@ -27,10 +27,8 @@ test('NIST example value: the file "abc" is kept under its SHA-256 and read back
 test('the same bytes are kept once', async () => {
   await Promise.all([media.put(ABC), media.put(ABC)]);
   await media.put(ABC);
-  expect(fs.readdirSync(path.join(folder, 'media'), { recursive: true }).toSorted()).toEqual([
-    'ba',
-    path.join('ba', SHA_OF_ABC),
-  ]);
+  expect(fs.readdirSync(path.join(folder, 'media'))).toEqual(['ba']);
+  expect(fs.readdirSync(path.join(folder, 'media', 'ba'))).toEqual([SHA_OF_ABC]);
 });
 
 test('what a crash left half written is invisible, and gone at the next opening', async () => {
