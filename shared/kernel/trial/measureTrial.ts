@@ -90,7 +90,7 @@ export function measureTrial(input: TrialInput): TrialMeasures {
   const ball = ballMeasures(view, trial, floorOf(view, trial));
   const known: Context = { view, body, ball: ball.readings, input };
   const measures = wanted.flatMap(({ phase, measure }) =>
-    (MEASURES[measure]?.(known, phase) ?? [none({ unknown: `this version does not compute ${measure}` })]).map(
+    (MEASURES[measure]?.(known, phase) ?? [none({ unknown: 'not computed from a film: enter it by hand' })]).map(
       ({ side, reading, height }): TrialMeasure => ({ measure, phase, side, reading, height: height ?? null }),
     ),
   );

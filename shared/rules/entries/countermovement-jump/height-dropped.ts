@@ -7,7 +7,7 @@ export const heightDropped = {
   phase: 'flight',
   region: 'whole-body',
   all: [{ measure: 'cmj.changePct', comparator: '<', threshold: -8, unit: '%' }],
-  finding: 'Jump height is down by {value} against the athlete’s own baseline, more than test error.',
+  finding: 'Jump height has dropped, {value} against the athlete’s own baseline: more than test error.',
   intervention:
     'Lighten the next hard session, ask about sleep, soreness and illness, and jump again within 48 to 72 h.',
   retest: { measure: 'cmj.changePct', afterDays: 3 },

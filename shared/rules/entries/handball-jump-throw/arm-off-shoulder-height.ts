@@ -9,7 +9,7 @@ export const armOffShoulderHeight = {
   all: [{ measure: 'arm.elevation', comparator: 'outside', threshold: [75, 110], unit: 'deg' }],
   finding: 'The upper arm is well off shoulder height as the ball is drawn back: {value}.',
   intervention:
-    'Arm path at low speed with a light ball, led by the trunk, on the floor before in the air: 3 sets of 8, three times a week.',
+    'Arm path at low speed with a light ball, led by the trunk, both feet on the floor: 3 sets of 8, three times a week.',
   retest: { measure: 'arm.elevation', afterDays: 28 },
   loads: ['throwing-overhead', 'trunk', 'practice'],
   effects: [],

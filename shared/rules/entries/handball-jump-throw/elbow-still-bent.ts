@@ -9,7 +9,7 @@ export const elbowStillBent = {
   all: [{ measure: 'elbow.flexAtRelease', comparator: '>', threshold: 50, unit: 'deg' }],
   finding: 'The elbow is still well bent as the ball leaves: {value}.',
   intervention:
-    'Throws from the floor with a light ball that let the elbow open late and fully: 3 sets of 8, twice a week; full speed last.',
+    'Throws with both feet on the floor and a light ball that let the elbow open late and fully: 3 sets of 8, twice a week; full speed last.',
   retest: { measure: 'elbow.flexAtRelease', afterDays: 28 },
   loads: ['throwing-overhead', 'trunk', 'practice'],
   effects: [],
