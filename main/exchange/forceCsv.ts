@@ -30,6 +30,8 @@ const FORCE_NAME = /(^|[^a-z])(fz\d*|v?grf|force|kraft|vertical)([^a-z]|$)/i;
 const OTHER_AXIS = /(^|[^a-z])(fx\d*|fy\d*|x|y|ap|ml|anterior|medial|cop|moment)([^a-z]|$)/i;
 const TOTAL_NAME = /(^|[^a-z])(total|sum|combined|both)([^a-z]|$)/i;
 const MOST_PLATES = 4;
+/** Characters at the start of a file that show how it is divided. */
+const HEAD = 20_000;
 /** Sampling may vary by this share of an interval. Convention. */
 const IRREGULAR = 0.05;
 
@@ -86,8 +88,12 @@ function readTable(text: string): Table {
   if (text.includes('\0')) {
     throw new DomainError('input-malformed', 'readForceCsv needs a text table; this file is binary');
   }
-  const lines = text.replace(/^\uFEFF/, '').split(/\r\n|\n|\r/);
-  const delimiter = delimiterOf(lines);
+  const delimiter = delimiterOf(
+    text
+      .slice(0, HEAD)
+      .replace(/^\uFEFF/, '')
+      .split(/\r\n|\n|\r/),
+  );
   const all = cellsOf(text, delimiter);
   const isNumeric = (cell: string) => NUMBER.test(cell) || (delimiter !== ',' && DECIMAL_COMMA.test(cell));
   const start = all.findIndex(
@@ -206,13 +212,14 @@ function rateOf(rows: readonly Row[], name: string, timeOf: (row: Row) => number
       at(fallen),
     );
   }
-  const median = intervals.toSorted((a, b) => a - b)[intervals.length >> 1] as number;
+  const sorted = intervals.toSorted((a, b) => a - b);
+  const median = sorted[sorted.length >> 1] as number;
   const isOff = (interval: number) => Math.abs(interval - median) > IRREGULAR * median;
   const off = intervals.filter(isOff).length;
   const mean = ((times.at(-1) as number) - (times[0] as number)) / intervals.length;
   if (off === 0) return 1 / mean;
   // Times printed with few digits jump between two values all along; a gap or a stumble is a rare thing.
-  const resolution = Math.max(...intervals) - Math.min(...intervals);
+  const resolution = (sorted.at(-1) as number) - (sorted[0] as number);
   if (off > IRREGULAR * intervals.length && resolution < mean && isEvenOnceRounded(times, mean, resolution)) {
     warnings.push(
       `Times are written to ${resolution.toPrecision(1)} s only; the rate of ${(1 / mean).toFixed(1)} Hz is from the first and the last.`,

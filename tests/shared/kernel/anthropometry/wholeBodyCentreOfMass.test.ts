@@ -6,7 +6,7 @@ import {
 } from '../../../../shared/kernel/anthropometry/wholeBodyCentreOfMass.ts';
 import { WINTER } from '../../../../shared/kernel/anthropometry/winter2009.ts';
 
-/** A stick figure seen from the side, both limbs of a pair in one place. Coordinates of the dossier's check A13, metres. */
+/** A stick figure seen from the side, both limbs of a pair in one place. Coordinates of check A13, metres. */
 function stickFigure(): BodyPoints {
   const paired = {
     shoulder: { x: 0, y: 1.44 },
