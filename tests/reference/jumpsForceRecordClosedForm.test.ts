@@ -100,13 +100,14 @@ describe('J7: a countermovement jump with a closed-form answer (computed check v
   });
 });
 
+const halfSine = (t: number, lengthS: number, impulse: number) =>
+  W + ((impulse * Math.PI) / (2 * lengthS)) * Math.sin((Math.PI * t) / lengthS);
+
 describe('a drop jump with a closed-form answer (half sines; impulse-momentum and free fall)', () => {
   const [dropped, rises, contactS] = [0.3, 0.25, 0.22] as const;
   const vDown = Math.sqrt(2 * g * dropped);
   const vUp = Math.sqrt(2 * g * rises);
   const flightS = (2 * vUp) / g;
-  const halfSine = (t: number, lengthS: number, impulse: number) =>
-    W + ((impulse * Math.PI) / (2 * lengthS)) * Math.sin((Math.PI * t) / lengthS);
   const forces = Array.from({ length: 4000 }, (_, k) => {
     const t = k / 1000 - 0.5;
     if (t < 0) return 0;
