@@ -264,9 +264,8 @@ function settle(sql: Statements, caseId: string, changes: readonly RecordChange[
 }
 
 function shelfRow(sql: Statements, row: Row, isArchived: boolean, word: string | undefined): ShelfRow {
-  const caseId = String(row['case_id']);
   return {
-    caseId,
+    caseId: String(row['case_id']),
     number: String(row['number']),
     athleteName: String(row['name']),
     purpose: row['purpose'] as ShelfRow['purpose'],
@@ -275,6 +274,6 @@ function shelfRow(sql: Statements, row: Row, isArchived: boolean, word: string |
     isArchived,
     missing: fromJson(row['missing'] ?? null) as string[],
     cautions: fromJson(row['cautions'] ?? null) as string[],
-    match: word === undefined ? null : (sql.match.get({ caseId, word })?.marked ?? null),
+    match: word === undefined ? null : (sql.match.get(word, Number(row['found_place']))?.marked ?? null),
   };
 }

@@ -39,10 +39,14 @@ interface ShelfFilter {
   readonly wordCount: number;
 }
 
-const ON_SHELF = `(archived_on IS NOT NULL) = :archived AND (:wordCount = 0 OR case_record.id IN (
-  SELECT owner.id FROM json_each(:words) AS word JOIN search ON search MATCH word.value
+/** Cases that hold every word, each with the place of the first record that holds the first of them. */
+const FOUND = `WITH found AS MATERIALIZED (
+  SELECT owner.id AS owner_id, min(search.rowid) FILTER (WHERE word.key = 0) AS place
+  FROM json_each(:words) AS word JOIN search ON search MATCH word.value
     JOIN case_record AS owner ON owner.id = search.case_id OR owner.athlete_id = search.athlete_id
-  GROUP BY owner.id HAVING count(DISTINCT word.key) = :wordCount))`;
+  GROUP BY owner.id HAVING count(DISTINCT word.key) = :wordCount)`;
+const ON_SHELF = `LEFT JOIN found ON owner_id = case_record.id
+  WHERE (archived_on IS NOT NULL) = :archived AND (:wordCount = 0 OR owner_id IS NOT NULL)`;
 
 /** Every statement the store runs, prepared once: a typing error in one of them shows as soon as a store is opened. */
 export function prepareStatements(database: Database) {
@@ -113,9 +117,10 @@ export function prepareStatements(database: Database) {
        WHERE state = 'done' OR kind IN ('report', 'media') ORDER BY place`,
     ),
     lastEdit: prepare<[{ caseId: string }], { at: string }>(
-      `SELECT max(at) AS at FROM change JOIN edit_step USING (case_id, step)
-       WHERE state = 'done' AND kind NOT IN ('report', 'media') AND (case_id = :caseId OR (kind IN ('athlete', 'injury')
-         AND case_id IN (SELECT id FROM case_record WHERE athlete_id = (SELECT athlete_id FROM case_record WHERE id = :caseId))))`,
+      `SELECT max(at) AS at FROM edit_step JOIN change USING (case_id, step)
+       WHERE case_id IN (SELECT id FROM case_record WHERE athlete_id = (SELECT athlete_id FROM case_record WHERE id = :caseId))
+         AND state = 'done' AND kind NOT IN ('report', 'media')
+         AND (case_id = :caseId OR kind IN ('athlete', 'injury'))`,
     ),
 
     index: prepare<[{ place: number; body: string; caseId: string | null; athleteId: string | null }]>(
@@ -126,17 +131,16 @@ export function prepareStatements(database: Database) {
     indexed: prepare<[], { place: number; body: string }>('SELECT rowid AS place, body FROM search'),
 
     shelfCount: prepare<[ShelfFilter], { total: number }>(
-      `SELECT count(*) AS total FROM case_record WHERE ${ON_SHELF}`,
+      `${FOUND} SELECT count(*) AS total FROM case_record ${ON_SHELF}`,
     ),
     shelf: prepare<[ShelfFilter & { limit: number; offset: number }], Row>(
-      `SELECT case_record.id AS case_id, number, name, purpose, touched_at, is_invented, missing, cautions
+      `${FOUND} SELECT case_record.id AS case_id, number, name, purpose, touched_at, is_invented, missing, cautions,
+         found.place AS found_place
        FROM case_record JOIN athlete ON athlete.id = athlete_id JOIN case_state ON case_id = case_record.id
-       WHERE ${ON_SHELF} ORDER BY touched_at DESC, number DESC LIMIT :limit OFFSET :offset`,
+       ${ON_SHELF} ORDER BY touched_at DESC, number DESC LIMIT :limit OFFSET :offset`,
     ),
-    match: prepare<[{ caseId: string; word: string }], { marked: string }>(
-      `SELECT snippet(search, 0, '⟦', '⟧', '…', 12) AS marked FROM search
-       WHERE search MATCH :word AND (case_id = :caseId
-         OR athlete_id = (SELECT athlete_id FROM case_record WHERE id = :caseId)) ORDER BY rowid LIMIT 1`,
+    match: prepare<[string, number], { marked: string }>(
+      `SELECT snippet(search, 0, '⟦', '⟧', '…', 12) AS marked FROM search WHERE search MATCH ? AND rowid = ?`,
     ),
   };
 }
