@@ -29,7 +29,8 @@ export async function drawPdf(report: PlacedReport): Promise<Uint8Array> {
     lang: report.language,
     displayTitle: true,
     autoFirstPage: false,
-    font: fontFile('sans'),
+    // No start font: pdfkit would open it by its path and then, not knowing it by its name, again for every word set in it.
+    font: null as unknown as string,
     // The type list of the package lacks this one.
     subset: 'PDF/UA' as 'PDF/A-1',
     info: {
