@@ -20,24 +20,20 @@ const anyEdit: fc.Arbitrary<Edit> = fc.oneof(
     .tuple(small, small)
     .map(([n, m]): Edit => ({ op: 'patch', kind: 'injury', id: id(30 + n), fields: { note: `note ${m}` } })),
   small.map((n): Edit => ({ op: 'remove', kind: 'injury', id: id(30 + n) })),
-  fc
-    .tuple(small, fc.constantFrom(...CASES))
-    .map(
-      ([n, caseId]): Edit => ({
-        op: 'create',
-        kind: 'jumpTest',
-        record: { ...EXAMPLES.jumpTest, id: id(40 + n), caseId },
-      }),
-    ),
-  fc
-    .tuple(small, small)
-    .map(
-      ([n, m]): Edit => ({
-        op: 'create',
-        kind: 'jumpTrial',
-        record: { ...EXAMPLES.jumpTrial, id: id(50 + n), testId: id(40 + m) },
-      }),
-    ),
+  fc.tuple(small, fc.constantFrom(...CASES)).map(
+    ([n, caseId]): Edit => ({
+      op: 'create',
+      kind: 'jumpTest',
+      record: { ...EXAMPLES.jumpTest, id: id(40 + n), caseId },
+    }),
+  ),
+  fc.tuple(small, small).map(
+    ([n, m]): Edit => ({
+      op: 'create',
+      kind: 'jumpTrial',
+      record: { ...EXAMPLES.jumpTrial, id: id(50 + n), testId: id(40 + m) },
+    }),
+  ),
   small.map((n): Edit => ({ op: 'remove', kind: 'jumpTest', id: id(40 + n) })),
   fc
     .tuple(small, fc.constantFrom(...CASES))
