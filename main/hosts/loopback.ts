@@ -92,7 +92,9 @@ function openWindow(ticket: Ticket): void {
   const onEnd = (how: string): void => {
     if (isSpent) return void stop();
     fs.rmSync(launch, { force: true });
-    console.log(`The browser window could not be opened (${how}).`);
+    const { DISPLAY, WAYLAND_DISPLAY } = process.env;
+    const hasNoDisplay = process.platform === 'linux' && !DISPLAY && !WAYLAND_DISPLAY;
+    console.log(`The browser window could not be opened (${hasNoDisplay ? 'there is no display here' : how}).`);
     sayAddress(loopback.issueTicket(landing));
   };
   window.on('error', (error) => onEnd(error.message));
