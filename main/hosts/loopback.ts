@@ -32,7 +32,8 @@ const web = createWeb({
   mediaFile: (sha256) => service.mediaFile(sha256),
 });
 const loopback = await startLoopback(service, web);
-const privateFolder = fs.mkdtempSync(path.join(os.tmpdir(), 'caseframe-'));
+/** Launch page and browser profile, while there is a window. */
+let privateFolder: string | null = null;
 let isStopping = false;
 
 for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.on(signal, () => void stop());
@@ -63,7 +64,9 @@ function openWindow(ticket: Ticket): void {
     return;
   }
   // Any user of this computer can read a command line, so the address stands in a file that only we can read.
-  const launch = path.join(privateFolder, 'launch.html');
+  const own = fs.mkdtempSync(path.join(os.tmpdir(), 'caseframe-'));
+  privateFolder = own;
+  const launch = path.join(own, 'launch.html');
   fs.writeFileSync(launch, movePage(ticket.url), { mode: 0o600 });
   let isSpent = false;
   void ticket.spent.then(() => {
@@ -77,7 +80,7 @@ function openWindow(ticket: Ticket): void {
     browser,
     [
       `--app=${pathToFileURL(launch).href}`,
-      `--user-data-dir=${path.join(privateFolder, 'profile')}`,
+      `--user-data-dir=${path.join(own, 'profile')}`,
       '--no-first-run',
       '--no-default-browser-check',
       '--disable-background-networking',
@@ -114,6 +117,8 @@ async function stop(): Promise<void> {
   await loopback.close();
   await service.close();
   // The browser may still be writing its profile.
-  fs.rmSync(privateFolder, { recursive: true, force: true, maxRetries: 5, retryDelay: 200 });
+  if (privateFolder !== null) {
+    fs.rmSync(privateFolder, { recursive: true, force: true, maxRetries: 5, retryDelay: 200 });
+  }
   process.exit(0);
 }
