@@ -64,8 +64,9 @@ export function readCaseDraft(data: unknown, newId: () => string): CaseDraft {
         .filter(([key, value]) => key.endsWith('Id') && ids.has(value))
         .map(([key, value]) => [key, ids.get(value)]);
       const { schema } = RECORDS[kind];
-      // The file a force trace was read from stays where it was.
-      const withoutMedia = 'mediaSha256' in schema.shape ? { mediaSha256: null } : {};
+      // The file a force trace was read from, and the film, stay where they were.
+      const media = ['mediaSha256', 'clipSha256'].filter((field) => field in schema.shape);
+      const withoutMedia = Object.fromEntries(media.map((field) => [field, null]));
       const record = { ...blanks(schema), ...given, ...Object.fromEntries(references), ...outer, ...withoutMedia, id };
       // The compiler cannot follow a kind to its schema; the schema is that kind's, so the cast holds.
       return { op: 'create', kind, record: parseInput<unknown>(schema, record, path) } as Edit;

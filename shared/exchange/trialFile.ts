@@ -131,6 +131,7 @@ export function trialFileToRecords(
       side: file.side,
       captureRateHz: file.captureRateHz,
       playbackRateHz: file.playbackRateHz,
+      clipSha256: null,
       calibration: file.calibration,
       ballId: file.ball,
       targetDistanceM: file.target?.distanceM ?? null,

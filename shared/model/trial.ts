@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { day, finite, id, line, nonNegative, pain, positive, side, sideOrNone, text } from './parts.ts';
+import { day, finite, id, line, nonNegative, pain, positive, sha256, side, sideOrNone, text } from './parts.ts';
 
 /** Named points of the body model (20) and the ball or implement. Users may add names of their own. */
 export const LANDMARKS = [
@@ -78,6 +78,8 @@ export const movementTrial = z.strictObject({
   targetHeightM: finite.min(0).max(50).nullable(),
   painNrs: pain.nullable(),
   note: text,
+  /** The film in the media store; null: none was brought in. Frames of points count the film's own pictures from 0. */
+  clipSha256: sha256.nullable(),
 });
 export type MovementTrial = z.infer<typeof movementTrial>;
 

@@ -53,6 +53,7 @@ const FIELD_WORDS: Readonly<Record<string, string>> = {
   timeLossDays: 'days lost',
   force: 'force record',
   samples: 'points',
+  clipSha256: 'film',
 };
 
 /** A field in words: `flightTimeS` is flight time. Unit endings are left off. */

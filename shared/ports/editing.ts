@@ -91,6 +91,8 @@ function typedOn(latest: Step, changes: readonly RecordChange[], at: string): Re
     change.op === 'patch' &&
     earlier.recordId === change.recordId &&
     Object.keys(change.before ?? {}).length === 1 &&
+    // A point put down on a picture is a step of its own, however quickly the next one follows.
+    !('samples' in (change.after ?? {})) &&
     // Also tells that the field is the same, and that no other case of the athlete wrote to it in between.
     canonicalJson(earlier.after) === canonicalJson(change.before);
   const isTyping = latest.state === 'done' && latest.isUndoable && pauseMs >= 0 && pauseMs <= TYPING_PAUSE_MS;

@@ -149,6 +149,7 @@ export const EXAMPLES: { readonly [K in Kind]: RecordOf<K> } = {
     side: 'right',
     captureRateHz: 240,
     playbackRateHz: 30,
+    clipSha256: SHA,
     calibration: {
       kind: 'length',
       from: { xPx: 10, yPx: 20 },

@@ -161,6 +161,7 @@ export function sampleCase(): CaseFile {
         side: 'right',
         captureRateHz: 240,
         playbackRateHz: 30,
+        clipSha256: null,
         calibration: null,
         ballId: 'handball-2',
         targetDistanceM: 9,

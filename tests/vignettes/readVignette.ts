@@ -224,6 +224,7 @@ export function checkCaseFile(told: Omit<Vignette, 'title' | 'expect' | 'stops'>
       side: trial.side,
       captureRateHz: null,
       playbackRateHz: null,
+      clipSha256: null,
       calibration: null,
       ballId: null,
       targetDistanceM: null,

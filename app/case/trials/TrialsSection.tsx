@@ -131,6 +131,7 @@ function emptyTrial(caseId: string): MovementTrial {
     side: 'none',
     captureRateHz: null,
     playbackRateHz: null,
+    clipSha256: null,
     calibration: null,
     ballId: null,
     targetDistanceM: null,

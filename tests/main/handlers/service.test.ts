@@ -175,7 +175,7 @@ describe('what is refused', () => {
 describe('the folder', () => {
   test('what the program is, and that the store is sound', async () => {
     expect(await made.ask('app.info', {})).toMatchObject({
-      schemaVersion: 1,
+      schemaVersion: 2,
       host: 'command line',
       storeFolder: made.folder,
     });

@@ -44,7 +44,7 @@ describe('opening a store folder', () => {
   test('a newer store is refused, byte for byte as it was', async () => {
     const folder = await aStore();
     const database = openDatabase(databaseOf(folder));
-    database.pragma('user_version = 2');
+    database.pragma('user_version = 3');
     database.close();
     const before = fs.readFileSync(databaseOf(folder));
     expectRefusal(folder, 'store-newer');

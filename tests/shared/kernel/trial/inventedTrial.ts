@@ -85,6 +85,7 @@ export function inventedTrial(
       side: 'right',
       captureRateHz: RATE,
       playbackRateHz: null,
+      clipSha256: null,
       calibration: options.calibration === undefined ? { kind: 'metres', pointUM: 0.004 } : options.calibration,
       ballId: 'basketball-7',
       targetDistanceM: 4.225,

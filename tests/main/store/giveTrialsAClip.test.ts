@@ -1,0 +1,33 @@
+import path from 'node:path';
+import { expect, test } from 'vitest';
+import { openDatabase } from '../../../main/store/database.ts';
+import { DATABASE_FILE, openSqliteCaseStore } from '../../../main/store/sqliteCaseStore.ts';
+import { after, AT, EXAMPLES, WHOLE_CASE } from '../../conformance/examples.ts';
+import { aFolder, HOLDER } from './aFolder.ts';
+
+test('a store from before films opens with every trial, sound, and a trial removed then comes back', async () => {
+  const folder = aFolder();
+  const caseId = EXAMPLES.case.id;
+  const trial = { ...EXAMPLES.movementTrial, clipSha256: null };
+  let store = openSqliteCaseStore(folder, HOLDER);
+  await store.create(WHOLE_CASE, AT);
+  await store.apply(caseId, [{ op: 'patch', kind: 'movementTrial', id: trial.id, fields: { clipSha256: null } }], AT);
+  await store.apply(caseId, [{ op: 'remove', kind: 'movementTrial', id: trial.id }], after(60_000));
+  await store.close();
+
+  // As version 1 of the layout would have left it.
+  const database = openDatabase(path.join(folder, DATABASE_FILE));
+  database.exec(`
+    UPDATE change SET before = json_remove(before, '$.clipSha256'), after = json_remove(after, '$.clipSha256')
+      WHERE kind = 'movementTrial';
+    ALTER TABLE movement_trial DROP COLUMN clip_sha256;
+    PRAGMA user_version = 1;
+  `);
+  database.close();
+
+  store = openSqliteCaseStore(folder, HOLDER);
+  await store.undo(caseId, after(120_000));
+  expect((await store.open(caseId)).movementTrials).toEqual([trial]);
+  expect(await store.verify()).toEqual([]);
+  await store.close();
+});
