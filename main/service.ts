@@ -6,6 +6,7 @@ import { appHandlers } from './handlers/appHandlers.ts';
 import { caseHandlers } from './handlers/caseHandlers.ts';
 import type { Context, Handlers } from './handlers/context.ts';
 import { jumpHandlers } from './handlers/jumpHandlers.ts';
+import { mediaHandlers } from './handlers/mediaHandlers.ts';
 import { reportHandlers } from './handlers/reportHandlers.ts';
 import { trialHandlers } from './handlers/trialHandlers.ts';
 import { openMediaStore } from './media/mediaStore.ts';
@@ -16,6 +17,7 @@ const HANDLERS: Handlers<Channel> = {
   ...caseHandlers,
   ...jumpHandlers,
   ...trialHandlers,
+  ...mediaHandlers,
   ...reportHandlers,
 };
 

@@ -9,10 +9,22 @@ import { storeError } from '../store/storeErrors.ts';
 const UNFINISHED = '.part';
 const SHA256 = /^[0-9a-f]{64}$/;
 
+/** A file on its way in. After `finish` or `discard` it is of no more use. */
+export interface Incoming {
+  readonly receivedBytes: number;
+  append(bytes: Uint8Array): Promise<void>;
+  /** @returns the SHA-256 under which it is kept now, on disk */
+  finish(): Promise<string>;
+  /** Leaves nothing behind. */
+  discard(): Promise<void>;
+}
+
 /** Files kept under the SHA-256 of their bytes, so that the same file is kept once and a changed one is noticed. */
 export interface MediaStore {
   /** Keeps the bytes, on disk when it returns. @returns their SHA-256 */
   put(bytes: Uint8Array): Promise<string>;
+  /** Begins a file that arrives in pieces. Invisible until finished; one that is not finished is gone at the next opening. */
+  receive(): Promise<Incoming>;
   /** Where a file lies, whether or not it is there; null if this is no SHA-256. */
   path(sha256: string): string | null;
   /** @throws DomainError 'not-found', 'store-corrupt' if the bytes are no longer those that were kept */
@@ -52,6 +64,7 @@ export async function openMediaStore(folder: string): Promise<MediaStore> {
       }
       return sha256;
     },
+    receive: () => guarded(() => receive(root, placeOf), folder),
     path: (sha256) => (SHA256.test(sha256) ? placeOf(sha256) : null),
     async read(sha256) {
       const bytes = SHA256.test(sha256) ? await fs.readFile(placeOf(sha256)).catch(() => null) : null;
@@ -76,6 +89,72 @@ export async function openMediaStore(folder: string): Promise<MediaStore> {
       return problems;
     },
   };
+}
+
+async function receive(root: string, placeOf: (sha256: string) => string): Promise<Incoming> {
+  const unfinished = path.join(root, `${randomUUID()}${UNFINISHED}`);
+  const file = await fs.open(unfinished, 'wx', 0o600);
+  const hash = createHash('sha256');
+  let receivedBytes = 0;
+  let isOver = false;
+  const discard = async () => {
+    if (isOver) return;
+    isOver = true;
+    await file.close();
+    await fs.rm(unfinished, { force: true });
+  };
+  const orNothing = async <T>(work: () => Promise<T>): Promise<T> => {
+    try {
+      return await work();
+    } catch (thrown) {
+      await discard().catch(() => undefined);
+      throw thrown;
+    }
+  };
+  return {
+    get receivedBytes() {
+      return receivedBytes;
+    },
+    append: (bytes) =>
+      guarded(
+        () =>
+          orNothing(async () => {
+            await file.writeFile(bytes);
+            hash.update(bytes);
+            receivedBytes += bytes.length;
+          }),
+        root,
+      ),
+    finish: () =>
+      guarded(
+        () =>
+          orNothing(async () => {
+            await file.sync();
+            const sha256 = hash.digest('hex');
+            const place = placeOf(sha256);
+            if (await hasBytes(place, sha256)) {
+              await discard();
+              return sha256;
+            }
+            isOver = true;
+            await file.close();
+            await fs.mkdir(path.dirname(place), { recursive: true });
+            await fs.rename(unfinished, place);
+            await syncFolder(path.dirname(place));
+            return sha256;
+          }),
+        root,
+      ),
+    discard,
+  };
+}
+
+async function guarded<T>(work: () => Promise<T>, folder: string): Promise<T> {
+  try {
+    return await work();
+  } catch (thrown) {
+    throw storeError(thrown, folder);
+  }
 }
 
 async function hasBytes(place: string, sha256: string): Promise<boolean> {

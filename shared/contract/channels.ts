@@ -48,6 +48,9 @@ const forceFile = z.strictObject({
   massKg: z.number().positive().max(400).nullable(),
 });
 
+/** A piece of a film in base64, three bytes in four characters: 6 MB, well below what the hosts take in one request. */
+const MOST_PIECE_CHARACTERS = 8_000_000;
+
 export const CHANNELS = {
   'app.info': {
     request: none,
@@ -103,6 +106,25 @@ export const CHANNELS = {
     request: z.strictObject({ caseId: id, fileName: line.min(1), text: z.string().max(24_000_000) }),
     answer: z.strictObject({ trialId: id, warnings: z.array(z.string()), edits: editState }),
   },
+  /** A film in pieces: begin, append in order, finish. Nothing is part of the case before `finish`; whatever is not finished leaves nothing. */
+  'media.begin': {
+    request: z.strictObject({ caseId: id, trialId: id, fileName: line.min(1), sizeBytes: z.int().min(1) }),
+    answer: z.strictObject({ uploadId: id }),
+  },
+  'media.append': {
+    request: z.strictObject({
+      uploadId: id,
+      /** Where in the file this piece starts: a piece lost or sent twice is noticed. */
+      offsetBytes: z.int().min(0),
+      base64: z.base64().min(4).max(MOST_PIECE_CHARACTERS),
+    }),
+    answer: z.strictObject({ receivedBytes: z.int() }),
+  },
+  'media.finish': {
+    request: z.strictObject({ uploadId: id }),
+    answer: z.strictObject({ sha256: z.string(), edits: editState }),
+  },
+  'media.cancel': { request: z.strictObject({ uploadId: id }), answer: none },
   /** The very pages that would be written. */
   'report.preview': {
     request: z.strictObject({ caseId: id, kind: z.enum(REPORT_KINDS), paper: z.enum(PAPERS) }),
