@@ -1,20 +1,11 @@
 // oxlint-disable-next-line import/no-named-as-default -- the named export has no type of its own
 import PDFDocument from 'pdfkit';
 import { FACES, type Ink, type Mark, type Page, type Placed, type PlacedReport } from '../../shared/report/page.ts';
+import { INK_ON_PAPER } from '../../shared/report/inks.ts';
 import { boundsOf, marksOf } from '../../shared/report/placed.ts';
 import { APP_VERSION } from '../../shared/versions.ts';
 import { fontFile } from './fontFiles.ts';
 import { TABULAR } from './fontMetrics.ts';
-
-/** Inks on white paper. Text inks keep a contrast of 4.5 : 1 and more; all stay apart in grey. */
-const COLOURS: Readonly<Record<Ink, string>> = {
-  ink: '#1d1b18',
-  muted: '#565049',
-  accent: '#0b4f53',
-  tint: '#dde9e8',
-  rule: '#a59d91',
-  paper: '#ffffff',
-};
 
 type StructureElement = PDFKit.PDFStructureElement;
 
@@ -150,7 +141,7 @@ function drawMark(doc: PDFKit.PDFDocument, mark: Mark): void {
   switch (mark.mark) {
     case 'text': {
       if (mark.actual !== undefined) doc.markContent('Span', { actual: mark.actual });
-      doc.font(mark.face).fontSize(mark.size).fillColor(COLOURS[mark.ink]);
+      doc.font(mark.face).fontSize(mark.size).fillColor(INK_ON_PAPER[mark.ink]);
       const features = mark.tabular === true ? { features: [...TABULAR] as PDFKit.Mixins.OpenTypeFeatures[] } : {};
       doc.text(mark.text, mark.x, mark.baseline, { lineBreak: false, baseline: 'alphabetic', ...features });
       if (mark.actual !== undefined) doc.endMarkedContent();
@@ -178,9 +169,9 @@ function paint(
   doc.lineWidth(weight);
   if (dash === undefined) doc.undash();
   else doc.dash(dash[0] ?? 1, { space: dash[1] ?? dash[0] ?? 1 });
-  if (fill !== null && stroke !== null) doc.fillAndStroke(COLOURS[fill], COLOURS[stroke]);
-  else if (fill !== null) doc.fill(COLOURS[fill]);
-  else if (stroke !== null) doc.stroke(COLOURS[stroke]);
+  if (fill !== null && stroke !== null) doc.fillAndStroke(INK_ON_PAPER[fill], INK_ON_PAPER[stroke]);
+  else if (fill !== null) doc.fill(INK_ON_PAPER[fill]);
+  else if (stroke !== null) doc.stroke(INK_ON_PAPER[stroke]);
 }
 
 function anchorsOf(pages: readonly Page[]): Set<string> {

@@ -32,21 +32,19 @@ export interface ReportRequest {
 }
 
 /**
- * A report from a case, in five steps, each pure: compose says what is told, redact takes out a name where asked,
- * measure how tall it is, paginate where pages end, place where each mark stands.
+ * A report from a case, each step pure: compose says what is told, with a name taken out where asked, measure how tall
+ * it is, paginate where pages end, place where each mark stands.
  */
 export function placeReport(request: ReportRequest): PlacedReport {
-  const { file, assessment, kind, paper, metrics, createdAt, caseSha256 } = request;
-  const redact = (request.deidentify ?? kind === 'study') ? redactionFor(file.athlete) : asItStands;
+  const { file, assessment, paper, metrics, createdAt, caseSha256 } = request;
+  const { title, kindWords, blocks, draft, redact } = composeReport(request);
   const sheet = sheetFor(paper);
-  const writing = prepare({ file, assessment, createdAt, caseSha256 }, kind === 'study');
-  const { title, kindWords, blocks, draft = false } = KINDS[kind](writing);
-  const strips = measure(redactBlocks(blocks, redact), { width: sheet.room.width, metrics, id: 'b' });
+  const strips = measure(blocks, { width: sheet.room.width, metrics, id: 'b' });
   const plans = paginate(strips, sheet.room.height);
   const remarks = [...(draft ? ['DRAFT, not signed'] : []), ...(file.case.isInvented ? ['invented data'] : [])];
   const furniture = runningFurniture(sheet, redact(dotted(`Case ${file.case.number}`, kindWords, ...remarks)), draft);
   return {
-    title: redact(title),
+    title,
     language: 'en-GB',
     author: redact(file.case.practitioner),
     subject: redact(`${kindWords}, case ${file.case.number}`),
@@ -54,6 +52,23 @@ export function placeReport(request: ReportRequest): PlacedReport {
     createdAt,
     pages: place(strips, plans, sheet, metrics, furniture),
   };
+}
+
+/** What a report tells, in order, before anything is laid out. */
+export function composeReport({
+  file,
+  assessment,
+  kind,
+  createdAt,
+  caseSha256,
+  deidentify,
+}: ReportRequest): Required<Composition> & {
+  readonly redact: Redaction;
+} {
+  const redact = (deidentify ?? kind === 'study') ? redactionFor(file.athlete) : asItStands;
+  const writing = prepare({ file, assessment, createdAt, caseSha256 }, kind === 'study');
+  const { title, kindWords, blocks, draft = false } = KINDS[kind](writing);
+  return { title: redact(title), kindWords, blocks: redactBlocks(blocks, redact), draft, redact };
 }
 
 const asItStands: Redaction = (text) => text;

@@ -17,8 +17,8 @@ export function beside(label: string | Runs, body: readonly Block[]): Beside {
   return { block: 'beside', label: typeof label === 'string' ? plain(label) : label, body };
 }
 
-const GAP = 8;
-const KEEP_UP_TO = 190;
+const GAP = 7;
+const KEEP_UP_TO = 140;
 
 export function layBeside(block: Beside, { width, metrics, id, layAll }: Setting): Strip[] {
   const style = STYLES.label;

@@ -10,19 +10,25 @@ import { setFormula, type Substitution } from '../steps/setFormula.ts';
 import { type Setting, type Strip, strip, withGap } from './block.ts';
 import { textStrips } from './paragraph.ts';
 
+export interface Result {
+  readonly symbol: string;
+  /** Number, uncertainty and unit. */
+  readonly words: string;
+}
+
 /** A formula in linear notation, set as mathematics; with `inputs`, their numbers stand in for their symbols. */
 export interface Equation {
   readonly block: 'equation';
   readonly formula: string;
   readonly inputs: readonly WorkingInput[];
   /** What comes out, with its unit; null: only the formula. */
-  readonly result: string | null;
+  readonly result: Result | null;
 }
 
 export function equation(
   formula: string,
   inputs: readonly WorkingInput[] = [],
-  result: string | null = null,
+  result: Result | null = null,
 ): Equation {
   return { block: 'equation', formula, inputs, result };
 }
@@ -33,10 +39,10 @@ const GAP = 5;
 /** What is no equation, or wider than the column, is set as a line of text. */
 export function layEquation({ formula, inputs, result }: Equation, { width, metrics, id }: Setting): Strip[] {
   const values = substitution(inputs);
-  const outcome = result === null ? '' : ` = ${result}`;
+  const outcome = result === null ? '' : ` = ${result.words}`;
   const substituted = formula.replace(SYMBOL, (symbol) => values(symbol) ?? symbol);
   // Where no number could be put in, only the result is new.
-  const shown = result !== null && substituted === formula ? (formula.split(' = ')[0] ?? formula) : formula;
+  const shown = result !== null && substituted === formula ? result.symbol : formula;
   const linear = (shown === formula ? substituted : shown) + outcome;
   const tree = `${shown}${outcome}`.includes('=') ? parseFormula(shown) : null;
   const box = tree === null ? null : setFormula(tree, SIZE, metrics, values, outcome);

@@ -2,7 +2,7 @@ import { element, shiftMark } from '../placed.ts';
 import { plain, type Runs } from '../runs.ts';
 import { STYLES } from '../sheet.ts';
 import { breakLines } from '../steps/breakLines.ts';
-import { type Setting, type Strip, strip } from './block.ts';
+import { keepTogether, type Setting, type Strip, strip } from './block.ts';
 import { lineMarks } from './paragraph.ts';
 
 export interface List {
@@ -28,12 +28,14 @@ export function list(
   };
 }
 
+/** Short lists stay on one page. */
+const KEEP_UP_TO = 90;
 const INDENT = { bullet: 11, number: 22 };
 
 export function layList(block: List, { width, metrics, id }: Setting): Strip[] {
   const style = STYLES[block.style];
   const indent = block.isNumbered ? INDENT.number : INDENT.bullet;
-  return block.items.flatMap((runs, n) => {
+  const strips = block.items.flatMap((runs, n) => {
     const label = block.isNumbered ? `${n + 1}.` : '•';
     const lines = breakLines(runs, style, width - indent, metrics);
     const last = lines.length - 1;
@@ -55,4 +57,5 @@ export function layList(block: List, { width, metrics, id }: Setting): Strip[] {
       });
     });
   });
+  return keepTogether(strips, KEEP_UP_TO);
 }

@@ -1,3 +1,4 @@
+import type { Finding } from '../../assess/assessment.ts';
 import type { Composition } from '../compose.ts';
 import { ageOn } from '../../format/age.ts';
 import { counted, formatDate } from '../../format/number.ts';
@@ -16,7 +17,7 @@ import { injuryLine } from '../parts/opening.ts';
 import { jumps, screening } from '../parts/results.ts';
 import { workingAppendix } from '../parts/working.ts';
 import { sentenceCase, type Writing } from '../parts/writing.ts';
-import { quiet, strong } from '../runs.ts';
+import { quiet, type Runs, strong } from '../runs.ts';
 import { SIDE_WORDS, URGENCY_WORDS } from '../words.ts';
 
 /** A letter the next clinician can act on; a draft until a person signs it. */
@@ -24,7 +25,9 @@ export function composeReferral(writing: Writing): Composition {
   const { file, assessment, createdAt } = writing;
   const { athlete, case: record } = file;
   const missing = referralEssentials(file);
-  const seen = assessment.findings.filter((finding) => finding.outcome === 'referral' || finding.outcome === 'caution');
+  // A stop says already what its referral found.
+  const asks = assessment.stops.length > 0 ? ['caution'] : ['referral', 'caution'];
+  const seen = assessment.findings.filter((finding) => asks.includes(finding.outcome));
   const born = athlete.birthDate === null ? 'birth date not recorded' : `born ${formatDate(athlete.birthDate)}`;
   return {
     title: `Referral letter: ${athlete.name}`,
@@ -50,9 +53,6 @@ export function composeReferral(writing: Writing): Composition {
         paragraph(record.question === '' ? 'No question was written down.' : strong(record.question)),
       ]),
       beside('In one line', [paragraph(oneLine(writing))]),
-      ...(assessment.stops.length > 0
-        ? [beside('Stop and be seen', [list(assessment.stops.map((stop) => strong(stop.words)))])]
-        : []),
       heading(2, 'History'),
       beside('Events', [
         file.injuries.length === 0 ? paragraph('No injury is recorded.') : list(file.injuries.map(injuryLine)),
@@ -65,16 +65,13 @@ export function composeReferral(writing: Writing): Composition {
       beside('Tried so far', [paragraph(tried(file.injuries))]),
       beside('Medicines, allergies, imaging', [paragraph('Not recorded.')]),
       heading(2, 'Findings'),
-      beside('Needs attention', [
-        seen.length === 0
-          ? paragraph('No finding asks for a referral or caution.')
-          : list(
-              seen.map((finding) => [
-                ...strong(SIDE_WORDS[finding.side] === '' ? '' : `${sentenceCase(SIDE_WORDS[finding.side])}: `),
-                { text: finding.finding },
-              ]),
-            ),
-      ]),
+      ...(assessment.stops.length > 0
+        ? [beside('Stop and be seen', [list(assessment.stops.map((stop) => strong(stop.words)))])]
+        : []),
+      ...(seen.length > 0 ? [beside('Needs attention', [list(seen.map(sided))])] : []),
+      ...(seen.length + assessment.stops.length === 0
+        ? [beside('Needs attention', [paragraph('No finding asks for a referral or caution.')])]
+        : []),
       beside('Nerves and vessels', [
         paragraph('Not recorded. Numbness, weakness and circulation were not examined or not written down.'),
       ]),
@@ -106,6 +103,11 @@ export function composeReferral(writing: Writing): Composition {
       ...closing(writing),
     ],
   };
+}
+
+function sided({ side, finding }: Finding): Runs {
+  const words = SIDE_WORDS[side];
+  return [...strong(words === '' ? '' : `${sentenceCase(words)}: `), { text: finding }];
 }
 
 function oneLine({ file, createdAt }: Writing): string {
@@ -140,7 +142,7 @@ const signatureBox: Block = figure({
   alt: 'Signature box, blank: name, role, registration number, telephone, date and signature are to be written by hand.',
   caption: null,
   draw: (width, metrics) => {
-    const height = 74;
+    const height = 66;
     const fields = ['Name, role', 'Registration, telephone', 'Date', 'Signature'];
     return {
       height,
@@ -148,7 +150,7 @@ const signatureBox: Block = figure({
         rect(0, 0, width, height, null, 'muted'),
         ...fields.flatMap((field, i) => {
           const x = (i % 2) * (width / 2) + 8;
-          const y = Math.floor(i / 2) * 34 + 26;
+          const y = Math.floor(i / 2) * 31 + 23;
           return [
             line(x, y, x + width / 2 - 16, y, 0.5, 'muted'),
             label(field, x, y + 9, { size: 7.5, ink: 'muted' }, metrics),

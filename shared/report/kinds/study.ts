@@ -162,11 +162,12 @@ function summary(writing: Writing): Block[] {
     count: assessment.findings.filter((finding) => finding.outcome === outcome).length,
   })).filter(({ count }) => count > 0);
   const found = counts.map(({ outcome, count }) => `${OUTCOME_WORDS[outcome].toLowerCase()} ${count}`).join(', ');
-  const stops = assessment.stops.map((stop) => sentenceCase(stop.words)).join(' ');
   return [
     beside('Question', [paragraph(file.case.question === '' ? NOT_RECORDED : file.case.question)]),
     beside('Findings by outcome', [paragraph(found === '' ? 'None.' : `${sentenceCase(found)}.`)]),
-    ...(stops === '' ? [] : [beside('Stop and be seen', [paragraph(stops)])]),
+    ...(assessment.stops.length === 0
+      ? []
+      : [beside('Stop and be seen', [list(assessment.stops.map((stop) => sentenceCase(stop.words)))])]),
     beside('Outcome, lesson', [toWrite('what came of it and what is to be learned')]),
   ];
 }

@@ -16,7 +16,9 @@ export function firstSteps(writing: Writing): Block[] {
   const { findings } = writing.assessment;
   const steps = findings.flatMap((finding) => {
     const advice = adviceOf(writing, finding);
-    return advice === null || !TO_WORK_ON.includes(finding.outcome) ? [] : [{ finding, advice }];
+    return advice === null || finding.kind !== 'intervention' || !TO_WORK_ON.includes(finding.outcome)
+      ? []
+      : [{ finding, advice }];
   });
   const held = findings.filter((finding) => finding.withheld !== null).length;
   const blocks: Block[] = [heading(2, 'What to work on first')];

@@ -1,3 +1,4 @@
+import type { Fact } from '../../assess/assessment.ts';
 import { quantityText } from '../../format/number.ts';
 import type { Quantity } from '../../quantity.ts';
 import { isKnown } from '../../quantity.ts';
@@ -62,21 +63,21 @@ function collect({ file, worked }: Writing): Entry[] {
     // A constant belongs to no trial.
     for (const { quantity: input } of quantity.working.inputs) add(input, input.unit, input.u === 0 ? null : of);
   };
-  for (const { value, displayUnit, from } of worked) {
-    if (value.kind === 'number' && isKnown(value.reading)) {
-      add(value.reading, displayUnit ?? value.reading.unit, recordWords(file, from.id));
+  for (const fact of worked) {
+    if (fact.value.kind === 'number' && isKnown(fact.value.reading)) {
+      add(fact.value.reading, fact.displayUnit ?? fact.value.reading.unit, recordWords(file, fact));
     }
   }
   return [...entries.values()];
 }
 
-function recordWords(file: Writing['file'], id: string): string | null {
-  const jump = file.jumpTrials.find((one) => one.id === id);
+/** What a number stands for where several have one name: the trial, or the side. */
+function recordWords(file: Writing['file'], { from, side }: Fact): string | null {
+  const jump = file.jumpTrials.find((one) => one.id === from.id);
   if (jump !== undefined) return `trial ${jump.number}`;
-  const result = file.screeningResults.find((one) => one.id === id);
-  if (result !== undefined) return SIDE_WORDS[result.side] === '' ? null : SIDE_WORDS[result.side];
-  const trial = file.movementTrials.find((one) => one.id === id);
-  return trial === undefined || file.movementTrials.length === 1 || trial.label === '' ? null : trial.label;
+  const trial = file.movementTrials.find((one) => one.id === from.id);
+  const named = trial === undefined || file.movementTrials.length === 1 ? '' : trial.label;
+  return [named, SIDE_WORDS[side]].filter((word) => word !== '').join(', ') || null;
 }
 
 /** Numbers found by one formula in one way, so that the formula is set once. */
@@ -97,17 +98,25 @@ function oneGroup(writing: Writing, group: readonly Entry[]): Block {
   return beside(sentenceCase(working.name), [
     equation(formula),
     ...group.flatMap((entry) => [
-      equation(formula, entry.quantity.working.inputs, quantityText(entry.quantity)),
+      equation(formula, entry.quantity.working.inputs, {
+        symbol: entry.quantity.working.symbol,
+        words: quantityText(entry.quantity),
+      }),
       paragraph(instanceRuns(entry), { style: 'quiet' }),
     ]),
     paragraph(
       [
-        ...plain(working.variant === null ? '' : `${sentenceCase(working.variant)}. `),
+        ...plain(working.variant === null ? '' : `${variantWords(working.variant)}. `),
         ...sourceRuns(writing, first.quantity),
       ],
       { style: 'quiet' },
     ),
   ]);
+}
+
+/** A variant that starts by explaining a symbol keeps it as it is: a capital would be another symbol. */
+function variantWords(variant: string): string {
+  return /^[^\s:]+:/.test(variant) ? variant : sentenceCase(variant);
 }
 
 /** Which one, what went in with its uncertainty, and the result in the unit that people read. */
