@@ -1,0 +1,31 @@
+import type { Luma } from './image.ts';
+import { fits, type Template } from './template.ts';
+
+/**
+ * Zero-mean normalised cross-correlation of a template with the square around a pixel: 1 the same but for brightness
+ * and contrast, 0 nothing in common, −1 the negative. Pearson's correlation over the pixels.
+ *
+ * @param x column, whole
+ * @param y row, whole
+ * @returns −1 to 1; 0 where either square is featureless; null where the square does not lie inside the picture
+ * @source Lewis 1995, "Fast normalized cross-correlation", Vision Interface, equation 2
+ */
+export function correlation(image: Luma, template: Template, x: number, y: number): number | null {
+  const { half, values, norm } = template;
+  if (!fits(image, x, y, half)) return null;
+  const side = 2 * half + 1;
+  const { data, stride } = image;
+  let [product, sum, squares] = [0, 0, 0];
+  for (let row = 0, i = 0; row < side; row++) {
+    let at = (y - half + row) * stride + x - half;
+    for (let column = 0; column < side; column++, i++, at++) {
+      // In bounds by `fits`; the checked read would be half of the cost of tracking.
+      const value = data[at] as number;
+      product += (values[i] as number) * value;
+      sum += value;
+      squares += value * value;
+    }
+  }
+  const spread = squares - (sum * sum) / values.length;
+  return spread <= 0 || norm === 0 ? 0 : product / (Math.sqrt(spread) * norm);
+}
