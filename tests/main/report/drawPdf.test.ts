@@ -136,3 +136,39 @@ test('a title with & and < leaves the metadata well formed', async () => {
   const xmp = /<x:xmpmeta[\s\S]*<\/x:xmpmeta>/.exec(readFileSync(path, 'latin1'))?.[0] ?? '';
   expect(xmp).toContain('Movement assessment: A &#38; B &#60;c&#62;');
 });
+
+test.skipIf(!has('pdftotext'))(
+  'a name in letters that the typefaces lack can still be copied out (ISO 32000-1, 14.9.4 ActualText)',
+  async () => {
+    const path = await drawNamed('שרה לוי', true, 'client');
+    expect(run('pdftotext', path, '-')).toMatch(/שרה|הרש/);
+  },
+);
+
+test.skipIf(!has('pdftotext') || !has('qpdf'))(
+  'a de-identified study holds no part of the name in text, metadata or bookmarks',
+  async () => {
+    const path = await drawNamed('Signe Strandskov', false, 'study');
+    expect(run('pdftotext', path, '-')).not.toMatch(/signe|strandskov/i);
+    expect(run('qpdf', '--qdf', '--object-streams=disable', path, '-')).not.toMatch(/signe|strandskov/i);
+    const bookmarks = run('qpdf', '--json', '--json-key=outlines', path);
+    expect(bookmarks).toContain('Discussion');
+    expect(bookmarks).not.toMatch(/signe|strandskov/i);
+  },
+);
+
+async function drawNamed(name: string, isPseudonym: boolean, kind: ReportKind): Promise<string> {
+  const file = sampleCase();
+  const report = placeReport({
+    file: { ...file, athlete: { ...file.athlete, name, isPseudonym, goals: `${name} wants to throw again.` } },
+    assessment: sampleAssessment(),
+    kind,
+    paper: 'letter',
+    metrics,
+    createdAt: SAMPLE_CREATED_AT,
+    caseSha256: SAMPLE_SHA256,
+  });
+  const path = join(folder, `${kind}-named.pdf`);
+  writeFileSync(path, await drawPdf(report));
+  return path;
+}
