@@ -8,6 +8,7 @@ import { eventTime, type PhaseTime, phaseTimes } from '../event/phaseTimes.ts';
 import { planeFromCalibration, type Plane } from '../plane/planeFromCalibration.ts';
 import type { Point, PointU } from '../plane/point.ts';
 import { centreOfMassFrames, type CentreOfMassFrames } from './centreOfMassFrames.ts';
+import { joinTracks } from './joinTracks.ts';
 import { type PointSeries, pointSeries } from './pointSeries.ts';
 
 export interface TrialInput {
@@ -52,7 +53,7 @@ export function scene(input: TrialInput): Scene | { readonly unknown: string } {
 
   const points = new Map<string, PointSeries>();
   const cutoff = Math.min(CUTOFF_HZ, rateHz / 4);
-  for (const track of tracks) {
+  for (const track of joinTracks(tracks)) {
     try {
       const series = pointSeries(track, plane.toMetres, rateHz, cutoff);
       points.set(track.point, series);
