@@ -35,6 +35,18 @@ async function ask({ channel, request }: Call): Promise<{ data: unknown } | { er
 
 const baseQuery: BaseQueryFn<Call, unknown, Failure> = ask;
 
+/** The way of a film: piece by piece, none of it kept in the store of the page. */
+export const filmDoor = {
+  async begin(request: Request<'media.begin'>): Promise<Result<Answer<'media.begin'>>> {
+    // The trial itself may just have been added.
+    await editQueue.settled();
+    return invoke('media.begin', request);
+  },
+  append: (request: Request<'media.append'>) => invoke('media.append', request),
+  finish: (request: Request<'media.finish'>) => invoke('media.finish', request),
+  cancel: (request: Request<'media.cancel'>) => invoke('media.cancel', request),
+};
+
 /** Ties a channel to the request it takes. */
 const call =
   <C extends Channel>(channel: C) =>

@@ -1,4 +1,4 @@
-import { type ReactNode, useMemo } from 'react';
+import { lazy, type ReactNode, Suspense, useMemo } from 'react';
 import { SECTIONS, type SectionId } from '../../shared/assess/assessment.ts';
 import { useOpenCaseQuery } from '../api.ts';
 import { EmptyState } from '../parts/EmptyState.tsx';
@@ -13,10 +13,14 @@ import { Spine } from './Spine.tsx';
 import { OpenCaseContext } from './useCase.ts';
 import './case.css';
 
+/** Comes with the film libraries, so it loads when first opened. */
+const BenchScreen = lazy(async () => ({ default: (await import('../bench/BenchScreen.tsx')).BenchScreen }));
+
 const MARGIN_DIGIT = SECTIONS.length + 2;
 
-/** One case: spine, sheet and margin, three columns that never move. */
-export function CaseScreen({ caseId, section }: { caseId: string; section: SectionId }) {
+/** One case: spine, sheet and margin, three columns that never move; or one of its trials opened wide. */
+export function CaseScreen(props: { caseId: string; section: SectionId; benchId: string | null }) {
+  const { caseId, section, benchId } = props;
   const { data, error } = useOpenCaseQuery(caseId);
   const open = useMemo(
     () => data && { file: data.file, assessment: assessmentOf(data.file), edits: data.edits },
@@ -56,11 +60,17 @@ export function CaseScreen({ caseId, section }: { caseId: string; section: Secti
         <RunningHead>
           <CaseState />
         </RunningHead>
-        <div className="case-columns">
-          <Spine section={section} />
-          <Sheet key={section} section={section} />
-          <Margin />
-        </div>
+        {benchId === null ? (
+          <div className="case-columns">
+            <Spine section={section} />
+            <Sheet key={section} section={section} />
+            <Margin />
+          </div>
+        ) : (
+          <Suspense fallback={<p className="appears-late">Opening the bench…</p>}>
+            <BenchScreen key={benchId} trialId={benchId} />
+          </Suspense>
+        )}
       </div>
     </OpenCaseContext>
   );

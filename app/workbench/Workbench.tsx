@@ -32,7 +32,12 @@ export function Workbench() {
         {route.screen === 'shelf' ? (
           <Shelf />
         ) : (
-          <CaseScreen key={route.caseId} caseId={route.caseId} section={route.section} />
+          <CaseScreen
+            key={route.caseId}
+            caseId={route.caseId}
+            section={route.section}
+            benchId={route.trialId ?? null}
+          />
         )}
       </ErrorBoundary>
     </>

@@ -16,8 +16,5 @@ export function filmType(head: Uint8Array, fileName: string): string {
   if ([0x1a, 0x45, 0xdf, 0xa3].every((byte, i) => head[i] === byte)) {
     return /\.webm$/i.test(fileName) ? 'video/webm' : 'video/matroska';
   }
-  throw new DomainError(
-    'input-malformed',
-    `${fileName} is not a film that can be read here (MP4, MOV, MKV or WebM). Nothing was kept of it.`,
-  );
+  throw new DomainError('input-malformed', `${fileName} is not a film that can be read here (MP4, MOV, MKV or WebM).`);
 }

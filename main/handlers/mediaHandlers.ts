@@ -83,10 +83,7 @@ export const mediaHandlers: Handlers<'media.begin' | 'media.append' | 'media.fin
 function uploadOf(context: Context, uploadId: string): Upload {
   const upload = UPLOADS.get(context)?.get(uploadId);
   if (upload === undefined) {
-    throw new DomainError(
-      'not-found',
-      'This film is no longer on its way in. Choose it again; nothing was kept of it.',
-    );
+    throw new DomainError('not-found', 'This film is no longer on its way in. Choose it again.');
   }
   return upload;
 }

@@ -41,7 +41,7 @@ export const CONTENT_SECURITY_POLICY = [
   "frame-ancestors 'none'",
   "object-src 'none'",
   "require-trusted-types-for 'script'",
-  "trusted-types 'none'",
+  'trusted-types default',
 ].join('; ');
 
 export const SECURITY_HEADERS: Readonly<Record<string, string>> = {

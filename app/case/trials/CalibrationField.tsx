@@ -21,10 +21,16 @@ interface LengthDraft {
 }
 
 /** How coordinates in the picture become metres in the plane of motion. */
-export function CalibrationField({ trial, hasPoints }: { trial: MovementTrial; hasPoints: boolean }) {
+export function CalibrationField(props: {
+  trial: MovementTrial;
+  hasPoints: boolean;
+  /** Both ends of a length as clicked on the picture, waiting for its true length. */
+  ends?: Pick<Length, 'from' | 'to'> | null;
+}) {
+  const { trial, hasPoints, ends = null } = props;
   const edit = useEdit();
   const { calibration } = trial;
-  const [kind, setKind] = useState<Kind | null>(calibration?.kind ?? null);
+  const [kind, setKind] = useState<Kind | null>(ends === null ? (calibration?.kind ?? null) : 'length');
   const store = (next: Calibration | null) => edit([patch('movementTrial', trial.id, { calibration: next })]);
   const choose = (next: Kind | null) => {
     setKind(next);
@@ -51,7 +57,7 @@ export function CalibrationField({ trial, hasPoints }: { trial: MovementTrial; h
         onChange={choose}
       />
       {kind === 'length' && (
-        <LengthFields stored={calibration?.kind === 'length' ? calibration : null} onStore={store} />
+        <LengthFields stored={calibration?.kind === 'length' ? calibration : null} ends={ends} onStore={store} />
       )}
       {kind === 'metres' && calibration?.kind === 'metres' && (
         <NumberField
@@ -70,8 +76,13 @@ export function CalibrationField({ trial, hasPoints }: { trial: MovementTrial; h
   );
 }
 
-function LengthFields({ stored, onStore }: { stored: Length | null; onStore: (next: Length) => void }) {
-  const [draft, setDraft] = useState<LengthDraft>(() => draftOf(stored));
+function LengthFields(props: {
+  stored: Length | null;
+  ends: Pick<Length, 'from' | 'to'> | null;
+  onStore: (next: Length) => void;
+}) {
+  const { stored, ends, onStore } = props;
+  const [draft, setDraft] = useState<LengthDraft>(() => draftOf(stored, ends ?? stored));
   const change = (part: Partial<LengthDraft>) => {
     const next = { ...draft, ...part };
     setDraft(next);
@@ -131,12 +142,12 @@ function LengthFields({ stored, onStore }: { stored: Length | null; onStore: (ne
   );
 }
 
-function draftOf(stored: Length | null): LengthDraft {
+function draftOf(stored: Length | null, ends: Pick<Length, 'from' | 'to'> | null): LengthDraft {
   return {
-    fromX: stored?.from.xPx ?? null,
-    fromY: stored?.from.yPx ?? null,
-    toX: stored?.to.xPx ?? null,
-    toY: stored?.to.yPx ?? null,
+    fromX: ends?.from.xPx ?? null,
+    fromY: ends?.from.yPx ?? null,
+    toX: ends?.to.xPx ?? null,
+    toY: ends?.to.yPx ?? null,
     lengthM: stored?.lengthM ?? null,
     lengthUM: stored?.lengthUM ?? null,
     pointUPx: stored?.pointUPx ?? null,

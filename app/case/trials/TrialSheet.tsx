@@ -11,6 +11,7 @@ import { EventTable } from './EventTable.tsx';
 import { GravityCheck } from './GravityCheck.tsx';
 import { MeasureTables } from './MeasureTables.tsx';
 import { stageOf } from './stage.ts';
+import { TrialFilm } from './TrialFilm.tsx';
 import { StagePlayer } from './StagePlayer.tsx';
 import { TrialCurves } from './TrialCurves.tsx';
 import { partsOf, timelineOf } from './timeline.ts';
@@ -38,6 +39,7 @@ export function TrialSheet({ trial, title }: { trial: MovementTrial; title: stri
 
   return (
     <article className="trial-sheet" aria-label={title}>
+      <TrialFilm trial={trial} />
       {stage !== null && <StagePlayer trial={trial} stage={stage} frame={frame} onFrame={setFrame} />}
       {events.length > 0 ? (
         <PhaseRibbon {...timeline} playheadS={playheadS} {...(playheadS === null ? {} : { onSeek: seek })} />

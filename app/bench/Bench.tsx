@@ -1,0 +1,254 @@
+import { type ReactNode, useCallback, useMemo, useRef, useState } from 'react';
+import { counted } from '../../shared/format/number.ts';
+import type { Place } from '../../shared/kernel/track/image.ts';
+import { movementById } from '../../shared/knowledge/movements/index.ts';
+import { BALL, type Calibration, type MovementTrial } from '../../shared/model/trial.ts';
+import { newId } from '../case/newRecord.ts';
+import { CalibrationField } from '../case/trials/CalibrationField.tsx';
+import { ClipFacts } from '../case/trials/ClipFacts.tsx';
+import { EventTable } from '../case/trials/EventTable.tsx';
+import { GravityCheck } from '../case/trials/GravityCheck.tsx';
+import { MeasureTables } from '../case/trials/MeasureTables.tsx';
+import { TrialCurves } from '../case/trials/TrialCurves.tsx';
+import { partsOf, timelineOf } from '../case/trials/timeline.ts';
+import { useCase } from '../case/useCase.ts';
+import { patch, useEdit } from '../case/useEdit.ts';
+import { Button } from '../parts/Button.tsx';
+import { PhaseRibbon } from '../plots/PhaseRibbon.tsx';
+import { FilmFacts } from './FilmFacts.tsx';
+import type { Film } from './film.ts';
+import type { FrameStore } from './frameStore.ts';
+import { PointsStep } from './PointsStep.tsx';
+import { putSamples, removeSample } from './pointEdits.ts';
+import { pointLabel } from './pointNames.ts';
+import { type DrawnPoint, Stage } from './Stage.tsx';
+import { Steps } from './Steps.tsx';
+import { type Step, stepNeeds, STEPS } from './stepNeeds.ts';
+import { Transport } from './Transport.tsx';
+import { usePicture } from './usePicture.ts';
+import { useTracker } from './useTracker.ts';
+
+type Ends = Pick<Extract<Calibration, { kind: 'length' }>, 'from' | 'to'>;
+
+/** Stage and ribbon, and beside them the five steps. What a click on the picture does follows from the step at hand. */
+export function Bench(props: {
+  trial: MovementTrial;
+  film: Film;
+  frames: FrameStore;
+  source: { readonly href: string; readonly name: string };
+}) {
+  const { trial, film, frames, source } = props;
+  const { file } = useCase();
+  const edit = useEdit();
+  const movement = movementById(trial.movementId);
+  const { events, tracks, entered } = useMemo(() => partsOf(file, trial.id), [file, trial.id]);
+  const standing = { trial, movement, tracks, events };
+  const [step, setStep] = useState<Step>(() => STEPS.find((one) => stepNeeds(one, standing) !== '') ?? 'measures');
+  const [frame, setFrame] = useState(0);
+  const [active, setActive] = useState<string>(BALL);
+  const [advances, setAdvances] = useState(true);
+  const [firstEnd, setFirstEnd] = useState<Place | null>(null);
+  const [ends, setEnds] = useState<Ends | null>(null);
+  const canvas = useRef<HTMLCanvasElement>(null);
+  const shown = usePicture(canvas, film, frames, frame);
+
+  const last = film.times.length - 1;
+  const rateHz = trial.captureRateHz ?? film.fileRateHz;
+  const playheadS = rateHz === null ? null : frame / rateHz;
+  const goTo = useCallback((to: number) => setFrame(Math.min(last, Math.max(0, Math.round(to)))), [last]);
+  const seek = (timeS: number) => {
+    if (rateHz !== null) goTo(timeS * rateHz);
+  };
+
+  const points = useMemo(() => drawnIn(tracks, shown.frame), [tracks, shown.frame]);
+  const here = points.find(({ point }) => point === active) ?? null;
+  const target = { trialId: trial.id, point: active, tracks, newId };
+  const put = (place: Place) => {
+    if (shown.frame !== frame) return;
+    const inside = { x: clamp(place.x, film.width), y: clamp(place.y, film.height) };
+    edit(putSamples(target, 'by-hand', [[frame, rounded(inside.x), rounded(inside.y)]]));
+  };
+  const tracker = useTracker(trial.id, source, goTo);
+
+  const place = (at: Place) => {
+    if (step === 'plane') {
+      if (firstEnd === null) {
+        setFirstEnd(at);
+        return;
+      }
+      const next = { from: pixel(firstEnd), to: pixel(at) };
+      setFirstEnd(null);
+      if (trial.calibration?.kind === 'length')
+        edit([patch('movementTrial', trial.id, { calibration: { ...trial.calibration, ...next } })]);
+      setEnds(next);
+    } else {
+      put(at);
+      if (advances) goTo(frame + 1);
+    }
+  };
+  /** Where Enter puts the point: where it was in the nearest frame, else in the middle. */
+  const enter = () => {
+    const near = tracks
+      .filter(({ point }) => point === active)
+      .flatMap(({ samples }) => samples)
+      .toSorted(([a], [b]) => Math.abs(a - frame) - Math.abs(b - frame))[0];
+    if (step === 'points' && here === null)
+      put(near === undefined ? { x: film.width / 2, y: film.height / 2 } : { x: near[1], y: near[2] });
+  };
+  const remove = () => edit(removeSample(tracks, active, frame));
+
+  const timeline = timelineOf(trial, movement, events, tracks);
+  const filmEndS = rateHz === null ? 0 : last / rateHz;
+  const ribbon = { ...timeline, fromS: Math.min(0, timeline.fromS), toS: Math.max(filmEndS, timeline.toS) };
+
+  const bodies: Readonly<Record<Step, ReactNode>> = {
+    clip: (
+      <>
+        <FilmFacts trial={trial} film={film} />
+        <ClipFacts trial={trial} />
+      </>
+    ),
+    plane: (
+      <>
+        <p>
+          Click one end of a known length in the plane of motion, then the other; then type how long it truly is.
+          {firstEnd !== null && ' The first end is set: click the second.'}
+        </p>
+        {firstEnd !== null && (
+          <Button look="quiet" onClick={() => setFirstEnd(null)}>
+            Begin again
+          </Button>
+        )}
+        <CalibrationField key={JSON.stringify(ends)} trial={trial} hasPoints={tracks.length > 0} ends={ends} />
+        <p className="quiet">Points of a plane can be used when they come with a trial file, not yet clicked here.</p>
+      </>
+    ),
+    points: (
+      <PointsStep
+        tracks={tracks}
+        active={active}
+        onActive={setActive}
+        advances={advances}
+        onAdvances={setAdvances}
+        isHere={here !== null}
+        onRemove={remove}
+        tracking={tracker.words}
+        tracked={tracker.outcome}
+        onTrack={(way, halfPx) =>
+          here !== null && tracker.start({ point: active, frame, here, step: way, halfPx, last })
+        }
+        onStop={tracker.stop}
+      />
+    ),
+    events: (
+      <EventTable
+        trial={trial}
+        movement={movement}
+        events={events}
+        playheadS={trial.captureRateHz === null ? null : playheadS}
+        onSeek={seek}
+      />
+    ),
+    measures: (
+      <>
+        <GravityCheck trial={trial} />
+        <MeasureTables trial={trial} movement={movement} entered={entered} />
+      </>
+    ),
+  };
+
+  return (
+    <div className="bench-columns">
+      <section className="bench-main" aria-label="Stage and ribbon">
+        <Stage
+          canvas={canvas}
+          width={film.width}
+          height={film.height}
+          shownFrame={shown.frame}
+          label={`Stage, frame ${frame}: ${counted(points.length, 'point')}`}
+          points={points}
+          active={step === 'points' ? active : null}
+          drawing={<Scale calibration={trial.calibration} ends={ends} firstEnd={firstEnd} unit={film.width / 640} />}
+          isPlacing={step === 'points' || step === 'plane'}
+          onPlace={place}
+          onEnter={enter}
+          onNudge={({ x, y }) => here !== null && put({ x: here.x + x, y: here.y + y })}
+          onStep={(by) => goTo(frame + by)}
+          onRemove={remove}
+        />
+        {shown.problem !== null && (
+          <p className="questioned" role="alert">
+            {shown.problem}
+          </p>
+        )}
+        <Transport
+          frame={frame}
+          shownFrame={shown.frame}
+          count={film.times.length}
+          rateHz={rateHz}
+          isTrueRate={trial.captureRateHz !== null}
+          onFrame={goTo}
+        />
+        <PhaseRibbon {...ribbon} playheadS={playheadS} onSeek={seek} />
+        <TrialCurves trial={trial} timeline={ribbon} playheadS={playheadS} />
+      </section>
+      <Steps step={step} onStep={setStep} standing={standing}>
+        {bodies[step]}
+      </Steps>
+    </div>
+  );
+}
+
+/** The points of one frame; where two tracks speak of it, the one placed by a person last in the list wins. */
+function drawnIn(tracks: ReturnType<typeof partsOf>['tracks'], frame: number | null): readonly DrawnPoint[] {
+  if (frame === null) return [];
+  const found = tracks.flatMap(({ point, origin, samples }) => {
+    const sample = samples.find(([at]) => at === frame);
+    if (sample === undefined) return [];
+    return [{ point, label: pointLabel(point), isByHand: origin !== 'tracked', x: sample[1], y: sample[2] }];
+  });
+  return [
+    ...new Map(
+      found.toSorted((a, b) => Number(a.isByHand) - Number(b.isByHand)).map((one) => [one.point, one]),
+    ).values(),
+  ];
+}
+
+function clamp(value: number, size: number): number {
+  return Math.min(size - 1, Math.max(0, value));
+}
+
+/** A hundredth of a pixel is far below what anyone can see. */
+function rounded(value: number): number {
+  return Math.round(value * 100) / 100;
+}
+
+function pixel({ x, y }: Place): { xPx: number; yPx: number } {
+  return { xPx: rounded(x), yPx: rounded(y) };
+}
+
+/** The known length as it lies in the picture. */
+function Scale(props: { calibration: Calibration | null; ends: Ends | null; firstEnd: Place | null; unit: number }) {
+  const { calibration, firstEnd, unit } = props;
+  const length = calibration?.kind === 'length' ? calibration : props.ends;
+  return (
+    <g className="bench-scale">
+      {length !== null && (
+        <>
+          {['bench-halo', ''].map((look) => (
+            <line
+              key={look}
+              className={look}
+              x1={length.from.xPx}
+              y1={length.from.yPx}
+              x2={length.to.xPx}
+              y2={length.to.yPx}
+              strokeWidth={(look === '' ? 1.25 : 3.5) * unit}
+            />
+          ))}
+        </>
+      )}
+      {firstEnd !== null && <circle cx={firstEnd.x} cy={firstEnd.y} r={4 * unit} strokeWidth={1.5 * unit} />}
+    </g>
+  );
+}

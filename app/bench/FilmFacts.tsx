@@ -1,0 +1,41 @@
+import { counted, toDecimals } from '../../shared/format/number.ts';
+import type { MovementTrial } from '../../shared/model/trial.ts';
+import { patch, useEdit } from '../case/useEdit.ts';
+import { Button } from '../parts/Button.tsx';
+import { type Film, MOST_UNEVENNESS } from './film.ts';
+
+/** What the file says of itself, and the question it cannot answer: how fast it was truly filmed. */
+export function FilmFacts({ trial, film }: { trial: MovementTrial; film: Film }) {
+  const edit = useEdit();
+  const { times, promised, fileRateHz, unevenness, width, height, rotation, codec } = film;
+  const rate = fileRateHz === null ? null : Number(fileRateHz.toFixed(3));
+  return (
+    <>
+      <p>
+        {counted(times.length, 'frame')}, {width} × {height} px, {codec}
+        {rotation === 0 ? '' : `, turned by ${rotation}° as the file asks`}
+        {rate === null ? '.' : `, ${rate} frames a second of the film’s own time.`}
+      </p>
+      {promised > times.length && (
+        <p className="questioned">
+          <strong>Cut off:</strong> {times.length} of {promised} frames are readable.
+        </p>
+      )}
+      {rate !== null && unevenness > MOST_UNEVENNESS && (
+        <p className="questioned">
+          <strong>Uneven:</strong> frames lie up to {toDecimals((unevenness * 1000) / rate, 1)} ms off an even beat.
+          Times here count frames at the capture rate, so they are as much in doubt; film at a constant rate if you can.
+        </p>
+      )}
+      <p>
+        Was it filmed faster than it plays? A slowed clip says the rate at which it plays, never the one at which it was
+        filmed; every speed would be wrong by that factor. The camera’s setting is the answer.
+      </p>
+      {rate !== null && trial.captureRateHz === null && (
+        <Button onClick={() => edit([patch('movementTrial', trial.id, { captureRateHz: rate, playbackRateHz: rate })])}>
+          Not slowed: {rate} frames a second are real
+        </Button>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,114 @@
+import { useState } from 'react';
+import { counted } from '../../shared/format/number.ts';
+import type { LandmarkTrack } from '../../shared/model/trial.ts';
+import { Button } from '../parts/Button.tsx';
+import { ChoiceField } from '../parts/ChoiceField.tsx';
+import { TextField } from '../parts/TextField.tsx';
+import { pointLabel, pointNames } from './pointNames.ts';
+
+/** Squares the tracker may recognise: half the side in px. Only marker and limb should lie in it, not what stands still. */
+const SQUARES = [
+  { value: '6', label: '13 px: a small marker' },
+  { value: '10', label: '21 px' },
+  { value: '16', label: '33 px: a ball' },
+] as const;
+type Square = (typeof SQUARES)[number]['value'];
+
+const ORIGIN_WORDS: Record<LandmarkTrack['origin'], string> = {
+  'by-hand': 'by hand',
+  tracked: 'tracked',
+  'suggested-and-confirmed': 'suggested, then confirmed',
+  imported: 'imported',
+};
+
+/** Which point is at hand, what there is of it, and the tracker. */
+export function PointsStep(props: {
+  tracks: readonly LandmarkTrack[];
+  active: string;
+  onActive: (point: string) => void;
+  advances: boolean;
+  onAdvances: (advances: boolean) => void;
+  isHere: boolean;
+  onRemove: () => void;
+  /** What the tracker does now, in words; null while it rests. */
+  tracking: string | null;
+  /** How it ended last. */
+  tracked: string | null;
+  onTrack: (step: 1 | -1, halfPx: number) => void;
+  onStop: () => void;
+}) {
+  const { tracks, active, isHere, tracking } = props;
+  const [own, setOwn] = useState('');
+  const [square, setSquare] = useState<Square>('10');
+  const names = pointNames([...tracks]);
+  const choices = (names.includes(active) ? names : [...names, active]).map((name) => ({
+    value: name,
+    label: `${pointLabel(name)}${tracks.some(({ point }) => point === name) ? `, ${counted(countOf(tracks, name), 'frame')}` : ''}`,
+  }));
+  const ownName = own.trim().toLowerCase().replaceAll(/\s+/g, '-');
+  return (
+    <>
+      <p>
+        Click on the picture to put the point at hand down in this frame, or to move it. Arrow keys move it by a quarter
+        of a pixel, with Shift by two; Page Up and Page Down change the frame.
+      </p>
+      <ChoiceField label="Point at hand" look="list" choices={choices} value={active} onChange={props.onActive} />
+      <div className="bench-own">
+        <TextField label="A point of your own" hint="Any name: stick tip." value={own} onChange={setOwn} />
+        <Button
+          look="quiet"
+          disabled={ownName === ''}
+          onClick={() => {
+            props.onActive(ownName);
+            setOwn('');
+          }}
+        >
+          Take it in hand
+        </Button>
+      </div>
+      <label className="choice">
+        <input type="checkbox" checked={props.advances} onChange={({ target }) => props.onAdvances(target.checked)} />
+        <span>After a click, go on to the next frame</span>
+      </label>
+      <p>{heldWords(tracks, active)}</p>
+      <ChoiceField
+        label="Square the tracker recognises"
+        look="list"
+        choices={SQUARES}
+        value={square}
+        onChange={setSquare}
+      />
+      <div className="row-of-buttons">
+        <Button disabled={!isHere || tracking !== null} onClick={() => props.onTrack(1, Number(square))}>
+          Track forward
+        </Button>
+        <Button disabled={!isHere || tracking !== null} onClick={() => props.onTrack(-1, Number(square))}>
+          Track back
+        </Button>
+        <Button look="quiet" disabled={!isHere || tracking !== null} onClick={props.onRemove}>
+          Remove it from this frame
+        </Button>
+        {tracking !== null && (
+          <Button look="quiet" onClick={props.onStop}>
+            Stop, and keep what was tracked
+          </Button>
+        )}
+      </div>
+      {!isHere && tracking === null && (
+        <p className="quiet">The tracker starts from the point at hand: put it down in this frame.</p>
+      )}
+      <output className="import-state">{tracking ?? props.tracked}</output>
+    </>
+  );
+}
+
+function countOf(tracks: readonly LandmarkTrack[], name: string): number {
+  return tracks.filter(({ point }) => point === name).reduce((sum, { samples }) => sum + samples.length, 0);
+}
+
+function heldWords(tracks: readonly LandmarkTrack[], name: string): string {
+  const held = tracks.filter(({ point }) => point === name);
+  if (held.length === 0) return `${pointLabel(name)} is in no frame yet.`;
+  const parts = held.map(({ origin, samples }) => `${counted(samples.length, 'frame')} ${ORIGIN_WORDS[origin]}`);
+  return `${pointLabel(name)}: ${parts.join(', ')}.`;
+}

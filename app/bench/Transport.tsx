@@ -1,0 +1,107 @@
+import { useEffect, useState } from 'react';
+import { toDecimals } from '../../shared/format/number.ts';
+import { Button } from '../parts/Button.tsx';
+import { CellChoice } from '../parts/CellChoice.tsx';
+import { NumberField } from '../parts/NumberField.tsx';
+
+const SPEEDS = [
+  { value: '1', label: 'real speed' },
+  { value: '0.5', label: 'half speed' },
+  { value: '0.25', label: 'a quarter' },
+  { value: '0.1', label: 'a tenth' },
+] as const;
+
+/** Where in the film one is, and the ways to get elsewhere: step, slide, type, play. */
+export function Transport(props: {
+  frame: number;
+  /** The frame now on screen: playing waits for it, so that no frame is left out. */
+  shownFrame: number | null;
+  count: number;
+  /** True capture rate, else the film's own; null: no claim about time. */
+  rateHz: number | null;
+  isTrueRate: boolean;
+  onFrame: (frame: number) => void;
+}) {
+  const { frame, shownFrame, count, rateHz, isTrueRate, onFrame } = props;
+  const [speed, setSpeed] = useState<(typeof SPEEDS)[number]['value']>('0.25');
+  const [isPlaying, setPlaying] = useState(false);
+  const last = count - 1;
+  useEffect(() => {
+    if (!isPlaying || shownFrame !== frame) return undefined;
+    const timer = setTimeout(
+      () => (frame >= last ? setPlaying(false) : onFrame(frame + 1)),
+      1000 / ((rateHz ?? 60) * Number(speed)),
+    );
+    return () => clearTimeout(timer);
+  }, [isPlaying, shownFrame, frame, last, rateHz, speed, onFrame]);
+
+  const go = (to: number) => {
+    setPlaying(false);
+    onFrame(Math.min(last, Math.max(0, Math.round(to))));
+  };
+  const timeWords =
+    rateHz === null
+      ? 'no time known'
+      : `${toDecimals(frame / rateHz, 4)} s${isTrueRate ? '' : ' of the film, not yet of real time'}`;
+  return (
+    <div className="bench-transport">
+      <div className="row-of-buttons">
+        <Button onClick={() => go(frame - 1)} disabled={frame <= 0}>
+          One frame back
+        </Button>
+        <Button onClick={() => go(frame + 1)} disabled={frame >= last}>
+          One frame on
+        </Button>
+        <Button
+          onClick={() => {
+            if (!isPlaying && frame >= last) onFrame(0);
+            setPlaying(!isPlaying);
+          }}
+        >
+          {isPlaying ? 'Pause' : 'Play'}
+        </Button>
+        <CellChoice
+          label="Speed of playing"
+          value={speed}
+          empty="a quarter"
+          choices={SPEEDS}
+          onChange={(chosen) => setSpeed(chosen ?? '0.25')}
+        />
+        <output className="bench-time">
+          frame {frame} of {last}, {timeWords}
+        </output>
+      </div>
+      <label className="scrubber">
+        <span>Frame</span>
+        <input
+          type="range"
+          min={0}
+          max={last}
+          step={1}
+          value={frame}
+          aria-valuetext={`frame ${frame}, ${timeWords}`}
+          onChange={({ target }) => go(Number(target.value))}
+        />
+      </label>
+      <div className="bench-jumps">
+        <NumberField
+          label="Go to frame"
+          unit="1"
+          isWhole
+          possible={[0, last]}
+          value={null}
+          onChange={(to) => to !== null && go(to)}
+        />
+        {rateHz !== null && (
+          <NumberField
+            label="Go to time"
+            unit="s"
+            possible={[0, last / rateHz]}
+            value={null}
+            onChange={(to) => to !== null && go(to * rateHz)}
+          />
+        )}
+      </div>
+    </div>
+  );
+}

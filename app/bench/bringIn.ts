@@ -1,0 +1,57 @@
+import { DomainError, type Result } from '../../shared/errors.ts';
+import type { MovementTrial } from '../../shared/model/trial.ts';
+import { filmDoor } from '../api.ts';
+import { openFilm } from './film.ts';
+
+/** Three bytes become four characters of a request; the contract takes 8 million of those. */
+const PIECE_BYTES = 3 * 1024 * 1024;
+
+/**
+ * Looks whether a film can be used here, and only then sends it to the store, piece by piece.
+ * @throws DomainError saying what is wrong with the film, or 'cancelled'; nothing is kept then
+ */
+export async function bringIn(
+  file: File,
+  trial: Pick<MovementTrial, 'id' | 'caseId'>,
+  { onWords, signal }: { onWords: (words: string) => void; signal: AbortSignal },
+): Promise<void> {
+  const film = await openFilm(file, file.name);
+  film.close();
+  const { uploadId } = valueOf(
+    await filmDoor.begin({ caseId: trial.caseId, trialId: trial.id, fileName: file.name, sizeBytes: file.size }),
+  );
+  try {
+    for (let offsetBytes = 0; offsetBytes < file.size; offsetBytes += PIECE_BYTES) {
+      if (signal.aborted) throw new DomainError('cancelled', 'Stopped as asked.');
+      onWords(`Bringing in ${file.name}: ${megabytes(offsetBytes)} of ${megabytes(file.size)} MB.`);
+      const base64 = await base64Of(file.slice(offsetBytes, offsetBytes + PIECE_BYTES));
+      valueOf(await filmDoor.append({ uploadId, offsetBytes, base64 }));
+    }
+    onWords(`Keeping ${file.name}…`);
+    valueOf(await filmDoor.finish({ uploadId }));
+  } catch (thrown) {
+    await filmDoor.cancel({ uploadId });
+    throw thrown;
+  }
+}
+
+function valueOf<T>(result: Result<T>): T {
+  if (!result.ok) throw new DomainError(result.error.code, result.error.message, result.error.path);
+  return result.value;
+}
+
+function megabytes(bytes: number): string {
+  return (bytes / 1e6).toFixed(1);
+}
+
+async function base64Of(blob: Blob): Promise<string> {
+  const reader = new FileReader();
+  const url = await new Promise<string>((resolve, reject) => {
+    reader.addEventListener('load', () => resolve(reader.result as string));
+    reader.addEventListener('error', () =>
+      reject(new DomainError('input-missing', 'The film can no longer be read where it lies. Choose it again.')),
+    );
+    reader.readAsDataURL(blob);
+  });
+  return url.slice(url.indexOf(',') + 1);
+}

@@ -1,0 +1,123 @@
+import {
+  ALL_FORMATS,
+  BlobSource,
+  EncodedPacketSink,
+  Input,
+  type InputVideoTrack,
+  type Rotation,
+  UrlSource,
+} from 'mediabunny';
+import { DomainError } from '../../shared/errors.ts';
+
+/** What a film file says of itself, and every one of its pictures by its true time. */
+export interface Film {
+  readonly track: InputVideoTrack;
+  /** As shown: turned as the file says. Points are stored in these pixels. */
+  readonly width: number;
+  readonly height: number;
+  /** Clockwise, to be applied to decoded pictures. */
+  readonly rotation: Rotation;
+  readonly codec: string;
+  /** Presentation time of each picture in the file's own seconds, rising. */
+  readonly times: readonly number[];
+  /** Pictures the file promises; more than there are times if it was cut off. */
+  readonly promised: number;
+  /** Pictures a second of the file's own time; null for a single picture. */
+  readonly fileRateHz: number | null;
+  /** Farthest a picture lies from an even beat, in beats. */
+  readonly unevenness: number;
+  close(): void;
+}
+
+/** Beyond this part of a beat the pictures count as unevenly spaced; whole milliseconds alone stay below it up to 400 Hz. */
+export const MOST_UNEVENNESS = 0.25;
+/** Times that differ by less are one time: containers round. */
+const SAME_TIME_S = 1e-7;
+
+/**
+ * Opens a film and lists its pictures. Nothing is decoded yet.
+ * @throws DomainError 'input-malformed' for what is no film, 'not-comparable' for one this computer cannot decode
+ */
+export async function openFilm(from: Blob | string, name: string): Promise<Film> {
+  const input = new Input({
+    formats: ALL_FORMATS,
+    source: typeof from === 'string' ? new UrlSource(new URL(from, self.location.href)) : new BlobSource(from),
+  });
+  try {
+    const track = await input.getPrimaryVideoTrack().catch(() => undefined);
+    if (track === undefined) throw noFilm(`${name} is not a film that can be read here (MP4, MOV, MKV or WebM).`);
+    if (track === null) throw noFilm(`${name} holds no pictures: it is sound only, or was cut off before its index.`);
+    if (!(await track.canDecode())) {
+      const codec = (await track.getCodec()) ?? String(await track.getInternalCodecId());
+      throw new DomainError(
+        'not-comparable',
+        `${name} is a film in “${codec}”, which this computer cannot decode here. Save it again as H.264, VP9 or AV1, then bring it in.`,
+      );
+    }
+    const { times, promised } = await readTimes(track);
+    if (times.length === 0) throw noFilm(`Not one picture of ${name} can be read. It seems to have been cut off.`);
+    const [first = 0] = times;
+    const beat = times.length < 2 ? null : ((times.at(-1) ?? 0) - first) / (times.length - 1);
+    return {
+      track,
+      width: await track.getDisplayWidth(),
+      height: await track.getDisplayHeight(),
+      rotation: await track.getRotation(),
+      codec: (await track.getCodec()) ?? 'unknown',
+      times,
+      promised,
+      fileRateHz: beat === null ? null : 1 / beat,
+      unevenness: beat === null ? 0 : Math.max(...times.map((t, i) => Math.abs((t - first) / beat - i))),
+      close: () => input.dispose(),
+    };
+  } catch (thrown) {
+    input.dispose();
+    throw thrown;
+  }
+}
+
+function noFilm(message: string): DomainError {
+  return new DomainError('input-malformed', message);
+}
+
+/** Pictures before time 0 are those an edit list hides; those beyond a cut are listed by the index but not there. */
+async function readTimes(track: InputVideoTrack): Promise<{ times: number[]; promised: number }> {
+  const sink = new EncodedPacketSink(track);
+  const listed: { t: number; bytes: number }[] = [];
+  for await (const packet of sink.packets(undefined, undefined, { metadataOnly: true })) {
+    listed.push({ t: packet.timestamp, bytes: packet.byteLength });
+  }
+  const isThere = async (i: number) => {
+    const one = listed[i];
+    const packet = one === undefined ? null : await sink.getPacket(one.t + SAME_TIME_S / 2).catch(() => null);
+    return packet !== null && packet.byteLength === one?.bytes && packet.data.length === one.bytes;
+  };
+  let there = listed.length;
+  if (there > 0 && !(await isThere(there - 1))) {
+    let [low, high] = [0, there - 1];
+    while (low < high) {
+      const middle = (low + high) >> 1;
+      if (await isThere(middle)) low = middle + 1;
+      else high = middle;
+    }
+    there = low;
+  }
+  const shown = (rows: typeof listed) => rows.map(({ t }) => t).filter((t) => t >= -SAME_TIME_S);
+  return { times: shown(listed.slice(0, there)).toSorted((a, b) => a - b), promised: shown(listed).length };
+}
+
+/** The picture shown at a time: the last that began by then. */
+export function indexAt(times: readonly number[], t: number): number {
+  let [low, high] = [0, times.length - 1];
+  while (low < high) {
+    const middle = (low + high + 1) >> 1;
+    if ((times[middle] ?? Infinity) <= t + SAME_TIME_S) low = middle;
+    else high = middle - 1;
+  }
+  return low;
+}
+
+/** Whether a decoded picture is the one asked for. Decoders count whole microseconds. */
+export function isSameTime(a: number, b: number): boolean {
+  return Math.abs(a - b) < 2e-6;
+}
