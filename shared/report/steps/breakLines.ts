@@ -37,11 +37,17 @@ export function breakLines(runs: Runs, style: TypeStyle, width: number, metrics:
     line = [];
     used = 0;
   };
+  /** Words measured one by one miss what kerning adds where they meet, so a line near its end is measured whole. */
+  const isTooLong = (part: readonly Piece[]) => {
+    const sum = used + inkWidthOf(part);
+    if (sum <= width - style.size) return false;
+    return sum > width || edgeOf(closeLine([...line, ...part], style), metrics) > width;
+  };
   for (const paragraph of splitAtLineFeeds(runs)) {
     for (const word of wordsOf(paragraph, style, metrics)) {
       const parts = inkWidthOf(word) <= width ? [word] : shatter(word, style, metrics);
       for (const part of parts) {
-        if (line.length > 0 && used + inkWidthOf(part) > width) close();
+        if (line.length > 0 && isTooLong(part)) close();
         line.push(...part);
         used += part.reduce((sum, piece) => sum + piece.width, 0);
       }
@@ -146,6 +152,13 @@ function shatter(word: readonly Piece[], style: TypeStyle, metrics: FontMetrics)
 
 function inkWidthOf(word: readonly Piece[]): number {
   return word.reduce((sum, piece, i) => sum + (i === word.length - 1 ? piece.inkWidth : piece.width), 0);
+}
+
+/** Where the ink of a line ends as it will be drawn. */
+function edgeOf({ marks }: Line, metrics: FontMetrics): number {
+  return Math.max(
+    ...marks.map(({ x, text, face, size, tabular = false }) => x + metrics.width(text.trimEnd(), face, size, tabular)),
+  );
 }
 
 function closeLine(pieces: readonly Piece[], style: TypeStyle): Line {
