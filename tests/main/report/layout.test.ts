@@ -129,6 +129,8 @@ test('law: 200 random cases (nothing recorded, 320 findings, long and foreign na
       if (kind !== 'referral')
         for (const injury of file.injuries) expect(printed).toContain(squeezed(injury.restrictions));
     }),
-    { numRuns: 200 },
+    // The same cases every time, so that a red run means a change; these once found a line half a point too wide.
+    // LAYOUT_SEED=n looks at others.
+    { numRuns: 200, seed: Number(process.env['LAYOUT_SEED'] ?? 986401853) },
   );
 });
