@@ -23,7 +23,7 @@ export function BenchScreen({ trialId }: { trialId: string }) {
     <main id="sheet" className="bench" tabIndex={-1}>
       <div className="bench-head">
         <a href={back}>Back to the trials</a>
-        <h2>{title === '' ? 'Trial bench' : title}</h2>
+        <h1>{title === '' ? 'Trial bench' : title}</h1>
       </div>
       {trial === undefined ? (
         <EmptyState title="This trial is not part of the case any more." />

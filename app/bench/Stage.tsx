@@ -18,11 +18,6 @@ const ARROWS: Readonly<Record<string, Place>> = {
   ArrowDown: { x: 0, y: 1 },
 };
 
-/** The middle of the first pixel is 0, so its edge is at −0.5. */
-function along(at: number, from: number, size: number, px: number): number {
-  return ((at - from) / size) * px - 0.5;
-}
-
 /**
  * The picture with what is drawn on it. A click gives its place in px of the film; the middle of the first pixel is 0, 0.
  * On the keyboard: Page Up and Page Down step by a frame, arrow keys move the point at hand, Enter puts it down.
@@ -52,13 +47,10 @@ export function Stage(props: {
   const here = points.find(({ point }) => point === active) ?? null;
   const unit = width / 640;
 
-  const placeOf = (pointer: PointerEvent): Place => {
-    const box = svg.current?.getBoundingClientRect();
-    if (box === undefined) return { x: 0, y: 0 };
-    return {
-      x: along(pointer.clientX, box.left, box.width, width),
-      y: along(pointer.clientY, box.top, box.height, height),
-    };
+  /** The drawing knows where it lies on screen, margins and all; its units are the film's pixels. */
+  const placeOf = ({ clientX, clientY }: PointerEvent): Place => {
+    const { x, y } = new DOMPoint(clientX, clientY).matrixTransform(svg.current?.getScreenCTM()?.inverse());
+    return { x, y };
   };
   const onKeyDown = (event: KeyboardEvent) => {
     const arrow = ARROWS[event.key];

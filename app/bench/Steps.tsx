@@ -19,7 +19,7 @@ export function Steps(props: {
           const isOpen = one === step;
           return (
             <li key={one}>
-              <h3>
+              <h2>
                 <button
                   type="button"
                   className="bench-step"
@@ -34,7 +34,7 @@ export function Steps(props: {
                     {needs === '' ? 'has what it needs' : needs}
                   </span>
                 </button>
-              </h3>
+              </h2>
               <div id={`${id}-${one}`} className="bench-step-body" hidden={!isOpen}>
                 {isOpen && children}
               </div>

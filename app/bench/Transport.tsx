@@ -1,7 +1,6 @@
 import { useEffect, useState } from 'react';
 import { toDecimals } from '../../shared/format/number.ts';
 import { Button } from '../parts/Button.tsx';
-import { CellChoice } from '../parts/CellChoice.tsx';
 import { NumberField } from '../parts/NumberField.tsx';
 
 const SPEEDS = [
@@ -23,7 +22,7 @@ export function Transport(props: {
   onFrame: (frame: number) => void;
 }) {
   const { frame, shownFrame, count, rateHz, isTrueRate, onFrame } = props;
-  const [speed, setSpeed] = useState<(typeof SPEEDS)[number]['value']>('0.25');
+  const [speed, setSpeed] = useState('0.25');
   const [isPlaying, setPlaying] = useState(false);
   const last = count - 1;
   useEffect(() => {
@@ -60,30 +59,35 @@ export function Transport(props: {
         >
           {isPlaying ? 'Pause' : 'Play'}
         </Button>
-        <CellChoice
-          label="Speed of playing"
+        <select
+          className="input input-list cell-choice"
+          aria-label="Speed of playing"
           value={speed}
-          empty="a quarter"
-          choices={SPEEDS}
-          onChange={(chosen) => setSpeed(chosen ?? '0.25')}
-        />
+          onChange={({ target }) => setSpeed(target.value)}
+        >
+          {SPEEDS.map(({ value, label }) => (
+            <option key={value} value={value}>
+              {label}
+            </option>
+          ))}
+        </select>
         <output className="bench-time">
           frame {frame} of {last}, {timeWords}
         </output>
       </div>
-      <label className="scrubber">
-        <span>Frame</span>
-        <input
-          type="range"
-          min={0}
-          max={last}
-          step={1}
-          value={frame}
-          aria-valuetext={`frame ${frame}, ${timeWords}`}
-          onChange={({ target }) => go(Number(target.value))}
-        />
-      </label>
-      <div className="bench-jumps">
+      <div className="bench-slide">
+        <label className="scrubber">
+          <span>Frame</span>
+          <input
+            type="range"
+            min={0}
+            max={last}
+            step={1}
+            value={frame}
+            aria-valuetext={`frame ${frame}, ${timeWords}`}
+            onChange={({ target }) => go(Number(target.value))}
+          />
+        </label>
         <NumberField
           label="Go to frame"
           unit="1"

@@ -54,7 +54,7 @@ interface TrustedTypes {
 function allowOwnWorkers(): void {
   const { trustedTypes } = window as Window & { readonly trustedTypes?: TrustedTypes };
   if (trustedTypes === undefined || trustedTypes.defaultPolicy !== null) return;
-  const folder = new URL('.', import.meta.url).href;
+  const folder = import.meta.url.replace(/[^/]*$/, '');
   trustedTypes.createPolicy('default', {
     createScriptURL: (url) =>
       /^trackWorker-[\w-]+\.js$/.test(url.slice(folder.length)) && url.startsWith(folder) ? url : null,
