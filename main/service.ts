@@ -8,6 +8,7 @@ import type { Context, Handlers } from './handlers/context.ts';
 import { jumpHandlers } from './handlers/jumpHandlers.ts';
 import { mediaHandlers } from './handlers/mediaHandlers.ts';
 import { reportHandlers } from './handlers/reportHandlers.ts';
+import { runHandlers } from './handlers/runHandlers.ts';
 import { trialHandlers } from './handlers/trialHandlers.ts';
 import { openMediaStore } from './media/mediaStore.ts';
 import { openSqliteCaseStore } from './store/sqliteCaseStore.ts';
@@ -19,6 +20,7 @@ const HANDLERS: Handlers<Channel> = {
   ...trialHandlers,
   ...mediaHandlers,
   ...reportHandlers,
+  ...runHandlers,
 };
 
 /** Channels that only look. All others change something and run one after the other, in the order they came. */
@@ -30,6 +32,8 @@ const LOOKS: ReadonlySet<Channel> = new Set([
   'jump.previewForce',
   'jump.trace',
   'report.preview',
+  'roster.preview',
+  'run.list',
 ] satisfies Channel[]);
 
 export interface ServiceOptions {

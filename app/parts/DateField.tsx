@@ -1,6 +1,6 @@
 import { DateText } from './DateText.tsx';
 import type { FieldProps } from './FieldFrame.tsx';
-import { parseDay } from './typed.ts';
+import { parseDay } from '../../shared/format/typed.ts';
 
 /** A calendar day, not after `latest`. */
 export function DateField({ latest, ...field }: FieldProps<string | null> & { readonly latest?: string }) {

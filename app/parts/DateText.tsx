@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { formatDate } from '../../shared/format/number.ts';
 import { FieldFrame, type FieldProps } from './FieldFrame.tsx';
-import { type Typed, valueOf } from './typed.ts';
+import { type Typed, valueOf } from '../../shared/format/typed.ts';
 import { useTyped } from './useTyped.ts';
 
 const asItIs = (date: string) => date;

@@ -3,7 +3,7 @@ import { convert, feetAndInches, type Unit, UNITS } from '../../shared/units.ts'
 import type { Source } from '../../shared/quantity.ts';
 import { toDecimals, withUnit } from '../../shared/format/number.ts';
 import { FieldFrame, FieldGroup, type FieldNotes, type FieldProps } from './FieldFrame.tsx';
-import { mayBecomeNumber, parseNumber, type Typed, valueOf } from './typed.ts';
+import { mayBecomeNumber, parseNumber, type Typed, valueOf } from '../../shared/format/typed.ts';
 import { useTyped } from './useTyped.ts';
 
 /** A unit to type in. Feet and inches have two boxes, so that 6 ft 2 in cannot become 6.2 ft. */

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { type Typed, valueOf } from './typed.ts';
+import { type Typed, valueOf } from '../../shared/format/typed.ts';
 
 /**
  * Text of a field whose value is not text. Keeps what was typed, character by character, as long as it stands for the

@@ -8,6 +8,7 @@ import { flightFit } from './flightFit.ts';
 import { jumpForce } from './jumpForce.ts';
 import { jumpTime } from './jumpTime.ts';
 import { report } from './report.ts';
+import { rosterImport } from './rosterImport.ts';
 import { rulesEvaluate } from './rulesEvaluate.ts';
 import { trial, trialSchema } from './trial.ts';
 import { verify } from './verify.ts';
@@ -17,6 +18,7 @@ export const COMMANDS: readonly Command[] = [
   demo,
   caseNew,
   caseShow,
+  rosterImport,
   check,
   rulesEvaluate,
   report,

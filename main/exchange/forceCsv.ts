@@ -1,5 +1,5 @@
-import { parse } from 'csv-parse/sync';
 import { DomainError } from '../../shared/errors.ts';
+import { DECIMAL_COMMA, type DelimitedRow as Row, readDelimited } from './delimited.ts';
 
 export interface ForceCsvOptions {
   /** Columns to take as plates, by name; empty: recognise them. */
@@ -17,21 +17,13 @@ export interface ForceCsv {
   readonly warnings: string[];
 }
 
-interface Row {
-  readonly line: number;
-  readonly cells: string[];
-}
-
 const NUMBER = /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i;
-const DECIMAL_COMMA = /^[+-]?\d*,\d+(e[+-]?\d+)?$/i;
 const UNIT_CELL = /^[[(]?(s|sec|ms|k?n|newtons?|kgf?|v|mm|cm|m|hz|#)?[\])]?$/i;
 const TIME_NAME = /^(time|t|zeit|temps|tiempo|seconds?|secs?|ms)([^a-z]|$)/i;
 const FORCE_NAME = /(^|[^a-z])(fz\d*|v?grf|force|kraft|vertical)([^a-z]|$)/i;
 const OTHER_AXIS = /(^|[^a-z])(fx\d*|fy\d*|x|y|ap|ml|anterior|medial|cop|moment)([^a-z]|$)/i;
 const TOTAL_NAME = /(^|[^a-z])(total|sum|combined|both)([^a-z]|$)/i;
 const MOST_PLATES = 4;
-/** Characters at the start of a file that show how it is divided. */
-const HEAD = 20_000;
 /** Sampling may vary by this share of an interval. Convention. */
 const IRREGULAR = 0.05;
 
@@ -85,16 +77,7 @@ interface Table {
 }
 
 function readTable(text: string): Table {
-  if (text.includes('\0')) {
-    throw new DomainError('input-malformed', 'readForceCsv needs a text table; this file is binary');
-  }
-  const delimiter = delimiterOf(
-    text
-      .slice(0, HEAD)
-      .replace(/^\uFEFF/, '')
-      .split(/\r\n|\n|\r/),
-  );
-  const all = cellsOf(text, delimiter);
+  const { delimiter, rows: all } = readDelimited(text, 'readForceCsv');
   const isNumeric = (cell: string) => NUMBER.test(cell) || (delimiter !== ',' && DECIMAL_COMMA.test(cell));
   const start = all.findIndex(
     ({ cells }) => cells.some(isNumeric) && cells.every((cell) => cell === '' || isNumeric(cell)),
@@ -120,38 +103,6 @@ function readTable(text: string): Table {
     rows,
     isDecimalComma: delimiter !== ',' && rows.some(({ cells }) => cells.some((cell) => DECIMAL_COMMA.test(cell))),
   };
-}
-
-/** Tab before semicolon before comma: where tab or semicolon divides, a comma is a decimal sign. */
-function delimiterOf(lines: readonly string[]): string {
-  const filled = lines.filter((line) => line.trim() !== '').slice(0, 50);
-  const divides = (mark: string) => filled.filter((line) => line.includes(mark)).length > filled.length / 2;
-  if (divides('\t')) return '\t';
-  if (divides(';')) return ';';
-  const isOneColumn = filled.slice(1).every((line) => DECIMAL_COMMA.test(line.trim())) && !filled[0]?.includes(',');
-  return filled.length > 1 && isOneColumn ? ';' : ',';
-}
-
-function cellsOf(text: string, delimiter: string): Row[] {
-  try {
-    const records = parse(text, {
-      bom: true,
-      delimiter,
-      info: true,
-      relax_column_count: true,
-      relax_quotes: true,
-      skip_empty_lines: true,
-      trim: true,
-    }) as unknown as { record: string[]; info: { lines: number } }[];
-    return records
-      .map(({ record, info }) => ({ line: info.lines, cells: record }))
-      .filter(({ cells }) => cells.some((cell) => cell !== ''));
-  } catch (error) {
-    throw new DomainError(
-      'input-malformed',
-      `readForceCsv needs a delimited table: ${error instanceof Error ? error.message : String(error)}`,
-    );
-  }
 }
 
 function chooseColumns(names: readonly string[], wanted: readonly string[]): number[] {

@@ -1,7 +1,7 @@
 import fs from 'node:fs';
 import path from 'node:path';
 import { emptyCaseFile, isSingle, LISTS } from '../../shared/model/caseLists.ts';
-import type { Change } from '../../shared/model/edit.ts';
+import type { Change, Edit } from '../../shared/model/edit.ts';
 import type { RecordChange } from '../../shared/model/recordChanges.ts';
 import { type AnyRecord, type CaseFile, type Kind, KINDS, type RecordOf } from '../../shared/model/records.ts';
 import { notInStore } from '../../shared/ports/notInStore.ts';
@@ -86,17 +86,8 @@ function caseStore(database: Database, folder: string, release: () => void): Sql
 
   return {
     schemaVersion: schemaVersion(database),
-    create: (edits, at) =>
-      write(() => {
-        const opened = edits.find((edit) => edit.kind === 'case');
-        const record = opened?.op === 'create' ? opened.record : null;
-        const isKnown = !edits.some((edit) => edit.kind === 'athlete');
-        const plan = planCase(edits, isKnown && record !== null ? readAthlete(sql, record.athleteId) : null);
-        const caseId = record?.id ?? '';
-        writeStep(sql, caseId, 1, plan, at);
-        writeRecords(sql, caseId, plan.changes);
-        sql.insertState.run({ caseId, at });
-      }),
+    create: (edits, at) => write(() => openCases(sql, [edits], at)),
+    createAll: (cases, at) => write(() => openCases(sql, cases, at)),
     apply: (caseId, edits, at) =>
       write(() => {
         const file = readCase(sql, caseId);
@@ -161,6 +152,7 @@ function caseStore(database: Database, folder: string, release: () => void): Sql
         requireCase(sql, caseId);
         return sql.siblings.all(caseId).map((row) => row.id);
       }),
+    screenings: () => read(() => sql.screenings.all()),
     keptFiles: () =>
       read(() => sql.records.media.all.all().map((row) => fromRow(TABLES.media, row) as RecordOf<'media'>)),
     verify: () => read(() => verifyStore(database, sql)),
@@ -169,6 +161,21 @@ function caseStore(database: Database, folder: string, release: () => void): Sql
       release();
     },
   };
+}
+
+function openCases(sql: Statements, cases: readonly (readonly Edit[])[], at: string): void {
+  const plans = cases.map((edits) => {
+    const opened = edits.find((edit) => edit.kind === 'case');
+    const record = opened?.op === 'create' ? opened.record : null;
+    const isKnown = !edits.some((edit) => edit.kind === 'athlete');
+    const known = isKnown && record !== null ? readAthlete(sql, record.athleteId) : null;
+    return { caseId: record?.id ?? '', plan: planCase(edits, known) };
+  });
+  for (const { caseId, plan } of plans) {
+    writeStep(sql, caseId, 1, plan, at);
+    writeRecords(sql, caseId, plan.changes);
+    sql.insertState.run({ caseId, at });
+  }
 }
 
 function requireCase(sql: Statements, caseId: string): { readonly revision: number } {

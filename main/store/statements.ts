@@ -78,6 +78,12 @@ export function prepareStatements(database: Database) {
     numbers: prepare<[string], { number: string }>('SELECT number FROM case_record WHERE number GLOB ?'),
     caseIds: prepare<[], { id: string }>('SELECT id FROM case_record ORDER BY place'),
 
+    screenings: prepare<[], { caseId: string; heldOn: string; batteryId: string }>(
+      `SELECT case_id AS caseId, held_on AS heldOn, battery_id AS batteryId
+       FROM screening_session JOIN case_record ON case_record.id = case_id
+       WHERE archived_on IS NULL ORDER BY screening_session.place`,
+    ),
+
     latestStep: prepare<[string], Row>('SELECT * FROM edit_step WHERE case_id = ? ORDER BY step DESC LIMIT 1'),
     undoable: prepare<[string], Row>(
       `SELECT * FROM edit_step WHERE case_id = ? AND state = 'done' AND is_undoable = 1 ORDER BY step DESC LIMIT 1`,

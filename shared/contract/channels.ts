@@ -5,6 +5,7 @@ import { PAPERS, REPORT_KINDS } from '../model/outcome.ts';
 import { day, id, instant, line } from '../model/parts.ts';
 import { forceSummary } from '../model/jump.ts';
 import { caseFile } from '../model/records.ts';
+import { roster, rosterColumn, rosterRow } from '../exchange/roster.ts';
 
 /**
  * The one contract both hosts speak: every channel's request and answer. JSON values only; anything else would survive
@@ -46,6 +47,13 @@ const forceFile = z.strictObject({
   rateHz: z.number().positive().max(100_000).nullable(),
   /** Body mass if known, kg; null: from the quiet stance. */
   massKg: z.number().positive().max(400).nullable(),
+});
+
+const rosterFile = z.strictObject({
+  fileName: line.min(1),
+  text: z.string().max(8_000_000),
+  /** Decisions about columns; the others are recognised by their heads. */
+  mapping: z.array(rosterColumn).max(100),
 });
 
 /** A piece of a film in base64, three bytes in four characters: 6 MB, well below what the hosts take in one request. */
@@ -125,6 +133,28 @@ export const CHANNELS = {
     answer: z.strictObject({ sha256: z.string(), edits: editState }),
   },
   'media.cancel': { request: z.strictObject({ uploadId: id }), answer: none },
+  /** Reads a squad without storing anything. */
+  'roster.preview': {
+    request: rosterFile,
+    answer: roster.extend({
+      /** Each row with the athlete and the open intake case it is on the shelf already, if it is. */
+      rows: z.array(rosterRow.extend({ athleteId: id.nullable(), caseId: id.nullable() })),
+    }),
+  },
+  /** An intake case for each athlete that has none open: all of them or, with one fault in the file, none. */
+  'roster.import': {
+    request: rosterFile.extend({ openedOn: day }),
+    answer: z.strictObject({
+      cases: z.array(z.strictObject({ line: z.int(), caseId: id, isNew: z.boolean() })),
+    }),
+  },
+  /** Every day and battery on which cases not archived were screened, newest first. */
+  'run.list': {
+    request: none,
+    answer: z.strictObject({
+      runs: z.array(z.strictObject({ heldOn: day, batteryId: line, caseIds: z.array(id) })),
+    }),
+  },
   /** The very pages that would be written. */
   'report.preview': {
     request: z.strictObject({ caseId: id, kind: z.enum(REPORT_KINDS), paper: z.enum(PAPERS) }),

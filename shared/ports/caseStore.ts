@@ -49,6 +49,8 @@ export interface ReadableCaseStore {
   casesOfSameAthlete(caseId: string): Promise<string[]>;
   /** Every file that some case refers to. */
   keptFiles(): Promise<MediaRecord[]>;
+  /** Every screening session of the cases that are not archived, oldest first: a run is found again by its day and battery. */
+  screenings(): Promise<{ caseId: string; heldOn: string; batteryId: string }[]>;
   /** Everything wrong with what is stored, in words. Empty: sound. */
   verify(): Promise<string[]>;
 }
@@ -60,6 +62,8 @@ export interface ReadableCaseStore {
 export interface CaseStore extends ReadableCaseStore {
   /** A new case, with its athlete if that one is new. The first step of the case's history; undo does not reach it. */
   create(edits: readonly Edit[], at: string): Promise<void>;
+  /** Several new cases, all of them or none. An athlete new with one of them is not yet known to the others. */
+  createAll(cases: readonly (readonly Edit[])[], at: string): Promise<void>;
   /**
    * Applies edits as one step of undo.
    * @throws DomainError 'not-found' for a record that is not part of this case, 'conflict' for an id already used,

@@ -1,5 +1,6 @@
 import { emptyCaseFile, isSingle, recordsOf, withRecord } from '../model/caseLists.ts';
 import { idInUse, isKept, type RecordChange } from '../model/recordChanges.ts';
+import type { Edit } from '../model/edit.ts';
 import { type AnyRecord, type CaseFile, type Kind, KINDS, type RecordOf, RECORDS } from '../model/records.ts';
 import type { CaseStore, CaseSummary, EditState, ShelfRow } from './caseStore.ts';
 import { type Plan, planCase, planEdits, planRedo, planUndo, type Step } from './editing.ts';
@@ -55,8 +56,12 @@ export function inMemoryCaseStore(): CaseStore {
   }
 
   function write(changes: readonly RecordChange[]): void {
+    const made = new Set<string>();
     for (const { kind, recordId, op } of changes) {
-      if (op === 'create' && get(kind, recordId) !== null) throw idInUse(kind, recordId);
+      if (op !== 'create') continue;
+      const place = `${kind} ${recordId}`;
+      if (made.has(place) || get(kind, recordId) !== null) throw idInUse(kind, recordId);
+      made.add(place);
     }
     for (const { kind, recordId, record } of changes) {
       if (record === null) records.get(kind)?.delete(recordId);
@@ -98,21 +103,23 @@ export function inMemoryCaseStore(): CaseStore {
     return settle(caseId, changes, at, steps);
   }
 
-  return {
-    create: async (edits, at) => {
+  function openAll(cases: readonly (readonly Edit[])[], at: string): void {
+    const plans = cases.map((edits) => {
       const opened = edits.find((edit) => edit.kind === 'case');
-      const athleteId = opened?.op === 'create' ? opened.record.athleteId : '';
+      const record = opened?.op === 'create' ? opened.record : null;
       const isKnown = opened !== undefined && !edits.some((edit) => edit.kind === 'athlete');
-      const plan = planCase(edits, isKnown ? known(athleteId) : null);
-      write(plan.changes);
-      const caseId = opened?.op === 'create' ? opened.record.id : '';
-      held.set(caseId, {
-        revision: 0,
-        touchedAt: at,
-        summary: { missing: [], cautions: [] },
-        steps: stepsAfter([], plan, at),
-      });
-    },
+      return { caseId: record?.id ?? '', plan: planCase(edits, isKnown ? known(record?.athleteId ?? '') : null) };
+    });
+    write(plans.flatMap(({ plan }) => plan.changes));
+    for (const { caseId, plan } of plans) {
+      const summary = { missing: [], cautions: [] };
+      held.set(caseId, { revision: 0, touchedAt: at, summary, steps: stepsAfter([], plan, at) });
+    }
+  }
+
+  return {
+    create: async (edits, at) => openAll([edits], at),
+    createAll: async (cases, at) => openAll(cases, at),
     apply: async (caseId, edits, at) => {
       const { steps } = heldCase(caseId);
       const plan = planEdits(read(caseId), edits, steps.at(-1) ?? null, at);
@@ -190,6 +197,10 @@ export function inMemoryCaseStore(): CaseStore {
         .reduce((latest, step) => (step.at > latest ? step.at : latest), '');
     },
     casesOfSameAthlete: async (caseId) => sameAthlete(heldCase(caseId) && caseId),
+    screenings: async () =>
+      all('screeningSession')
+        .filter(({ caseId }) => get('case', caseId)?.archivedOn === null)
+        .map(({ caseId, heldOn, batteryId }) => ({ caseId, heldOn, batteryId })),
     keptFiles: async () => all('media'),
     verify: async () => [],
     close: async () => {},

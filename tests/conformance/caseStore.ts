@@ -12,6 +12,15 @@ const OPENING = creating(['athlete', 'case']);
 const patchMass = (massKg: number): Edit => ({ op: 'patch', kind: 'athlete', id: ATHLETE, fields: { massKg } });
 const patchGoals = (goals: string): Edit => ({ op: 'patch', kind: 'athlete', id: ATHLETE, fields: { goals } });
 const addInjury: Edit = { op: 'create', kind: 'injury', record: EXAMPLES.injury };
+/** A case of its own athlete. */
+const opening = (n: number): Edit[] => [
+  { op: 'create', kind: 'athlete', record: { ...EXAMPLES.athlete, id: id(300 + n), name: `Athlete ${n}` } },
+  {
+    op: 'create',
+    kind: 'case',
+    record: { ...EXAMPLES.case, id: id(400 + n), athleteId: id(300 + n), number: `2026-00${n}` },
+  },
+];
 const page = { search: '', archived: false, offset: 0, limit: 100 };
 
 /** Everything in a file but its revision, which counts up with undo too. */
@@ -73,6 +82,37 @@ export function caseStoreConformance(
     const find = async (search: string) => (await store.shelf({ ...page, search })).rows;
 
     describe('create and open', () => {
+      test('several cases are made together, or none of them', async () => {
+        await expect(store.createAll([opening(1), opening(2), opening(1)], AT)).rejects.toEqual(refusal('conflict'));
+        const invalid: Edit[] = [
+          ...opening(4),
+          { op: 'create', kind: 'injury', record: { ...EXAMPLES.injury, id: 'x' } },
+        ];
+        await expect(store.createAll([opening(3), invalid], AT)).rejects.toMatchObject({ name: 'DomainError' });
+        expect(await store.shelf(page)).toEqual({ total: 0, rows: [] });
+        await store.createAll([opening(1), opening(2)], AT);
+        await reopen();
+        expect((await store.shelf(page)).rows.map(({ athleteName }) => athleteName).toSorted()).toEqual([
+          'Athlete 1',
+          'Athlete 2',
+        ]);
+        expect(await store.verify()).toEqual([]);
+      });
+
+      test('screening sessions are listed with their day and battery, those of archived cases are not', async () => {
+        await store.create(OPENING, AT);
+        await store.apply(
+          CASE,
+          [{ op: 'create', kind: 'screeningSession', record: EXAMPLES.screeningSession }],
+          after(1),
+        );
+        const { heldOn, batteryId } = EXAMPLES.screeningSession;
+        expect(await store.screenings()).toEqual([{ caseId: CASE, heldOn, batteryId }]);
+        const archive: Edit = { op: 'patch', kind: 'case', id: CASE, fields: { archivedOn: heldOn } };
+        await store.apply(CASE, [archive], after(2));
+        expect(await store.screenings()).toEqual([]);
+      });
+
       test('a case with a record of every kind comes back value for value, and valid', async () => {
         await store.create(WHOLE_CASE, AT);
         await reopen();

@@ -63,6 +63,32 @@ describe('a case on the command line', () => {
   });
 });
 
+describe('a roster on the command line', () => {
+  const squad = path.join(folder, 'squad.csv');
+  fs.writeFileSync(squad, '\uFEFFName;Mass (kg)\r\nÅsa Ek;60,5\r\nBo Lind;81\r\n');
+
+  test('a dry run shows how it is read and stores nothing; then a case each', () => {
+    const dry = caseframe('roster', 'import', squad, '--dry-run', ...inStore('roster'));
+    expect(dry.json).toMatchObject({ dryRun: true, problems: [], rows: [{ line: 2, athlete: { massKg: 60.5 } }, {}] });
+    expect(caseframe('case', 'show', '2026-001', ...inStore('roster')).code).toBe(3);
+    const made = caseframe('roster', 'import', squad, ...inStore('roster'));
+    expect(made).toMatchObject({ code: 0, err: '' });
+    const [first] = made.json['cases'] as { caseId: string }[];
+    const shown = caseframe('case', 'show', first?.caseId ?? '', ...inStore('roster')).json;
+    expect(shown).toMatchObject({ athlete: { name: 'Åsa Ek', massKg: 60.5 }, case: { purpose: 'intake' } });
+  });
+
+  test('a fault: 3, with line and column, and nobody imported', () => {
+    const bad = path.join(folder, 'bad.csv');
+    fs.writeFileSync(bad, 'Name,Mass (kg)\nA,60\nB,heavy\n');
+    expect(caseframe('roster', 'import', bad, '--dry-run', ...inStore('nobody')).code).toBe(3);
+    const made = caseframe('roster', 'import', bad, ...inStore('nobody'));
+    expect(made.code).toBe(3);
+    expect(made.json['error']).toMatchObject({ path: 'line 3, column Mass (kg)' });
+    expect(caseframe('case', 'show', '2026-001', ...inStore('nobody')).code).toBe(3);
+  });
+});
+
 describe('refused, with a sentence, and nothing changed', () => {
   test('a file with a fault: 3, the place in it, and no case', () => {
     const bad = write('bad.json', { athlete: { massKg: -70 } });

@@ -1,6 +1,6 @@
 import { assert, double, integer, nat, property } from 'fast-check';
 import { expect, test } from 'vitest';
-import { mayBecomeNumber, parseDay, parseNumber, parseRoughDate, valueOf } from '../../../app/parts/typed.ts';
+import { mayBecomeNumber, parseDay, parseNumber, parseRoughDate, valueOf } from '../../../shared/format/typed.ts';
 
 test.each([
   ['72', 72],
