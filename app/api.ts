@@ -107,6 +107,15 @@ export const api = createApi({
       query: call('report.make'),
       invalidatesTags: caseTag,
     }),
+    previewRoster: build.mutation<Answer<'roster.preview'>, Request<'roster.preview'>>({
+      query: call('roster.preview'),
+    }),
+    importRoster: build.mutation<Answer<'roster.import'>, Request<'roster.import'>>({
+      query: call('roster.import'),
+      invalidatesTags: ['Shelf'],
+    }),
+    // Read anew whenever a screen asks; following every keystroke of a run would read the whole shelf each time.
+    runs: build.query<Answer<'run.list'>, void>({ query: () => call('run.list')({}), keepUnusedDataFor: 0 }),
     verify: build.query<Answer<'store.verify'>, void>({
       query: () => call('store.verify')({}),
       keepUnusedDataFor: 0,
@@ -128,6 +137,9 @@ export const {
   useImportTrialMutation,
   useReportPreviewQuery,
   useMakeReportMutation,
+  usePreviewRosterMutation,
+  useImportRosterMutation,
+  useRunsQuery,
   useLazyVerifyQuery,
 } = api;
 

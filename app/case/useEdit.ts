@@ -12,9 +12,13 @@ import { useCase } from './useCase.ts';
  * Edits that the rules of the records refuse change nothing and are reported in the error bar.
  */
 export function useEdit(): (edits: readonly Edit[]) => void {
+  return useEditOf(useCase().file.case.id);
+}
+
+/** The same for one of several cases on screen. */
+export function useEditOf(caseId: string): (edits: readonly Edit[]) => void {
   const dispatch = useAppDispatch();
   const store = useAppStore();
-  const caseId = useCase().file.case.id;
   return useCallback(
     (edits) => {
       const answer = api.endpoints.openCase.select(caseId)(store.getState()).data;

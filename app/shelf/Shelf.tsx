@@ -3,6 +3,7 @@ import { useShelfQuery } from '../api.ts';
 import { Button } from '../parts/Button.tsx';
 import { EmptyState } from '../parts/EmptyState.tsx';
 import { useKeys, useSingleKey } from '../workbench/keys.ts';
+import { hrefOf } from '../workbench/route.ts';
 import { RunningHead } from '../workbench/RunningHead.tsx';
 import { NewCase } from './NewCase.tsx';
 import { ShelfRows } from './ShelfRows.tsx';
@@ -47,9 +48,14 @@ export function Shelf() {
       <main id="sheet" className="shelf" tabIndex={-1} ref={shelf}>
         <div className="shelf-head">
           <h1>Shelf</h1>
-          <Button look="main" onClick={() => setAsking(true)}>
-            New case
-          </Button>
+          <span className="shelf-ways">
+            <a className="button button-plain" href={hrefOf({ screen: 'run', run: null, isSquad: false })}>
+              Intake run
+            </a>
+            <Button look="main" onClick={() => setAsking(true)}>
+              New case
+            </Button>
+          </span>
         </div>
         <search className="shelf-search">
           <label className="only-heard" htmlFor="shelf-search">

@@ -1,4 +1,4 @@
-import { useEffect } from 'react';
+import { lazy, Suspense, useEffect } from 'react';
 import { CaseScreen } from '../case/CaseScreen.tsx';
 import { Shelf } from '../shelf/Shelf.tsx';
 import { useAppSelector } from '../store.ts';
@@ -7,6 +7,8 @@ import { applyPreferences } from './preferences.ts';
 import { hrefOf, useRoute } from './route.ts';
 import { SavingBar } from './SavingBar.tsx';
 import { useLeaveGuard } from './useLeaveGuard.ts';
+
+const RunScreen = lazy(async () => ({ default: (await import('../run/RunScreen.tsx')).RunScreen }));
 
 /** The frame around every screen. */
 export function Workbench() {
@@ -31,6 +33,10 @@ export function Workbench() {
       <ErrorBoundary place={hrefOf(route)}>
         {route.screen === 'shelf' ? (
           <Shelf />
+        ) : route.screen === 'run' ? (
+          <Suspense fallback={<p className="appears-late">Opening the run…</p>}>
+            <RunScreen key={hrefOf(route)} run={route.run} isSquad={route.isSquad} />
+          </Suspense>
         ) : (
           <CaseScreen
             key={route.caseId}

@@ -1,13 +1,24 @@
 import { useSyncExternalStore } from 'react';
 import { SECTIONS, type SectionId } from '../../shared/assess/assessment.ts';
 
+/** An intake run is found again by its day and its battery. */
+export interface RunKey {
+  readonly heldOn: string;
+  readonly batteryId: string;
+}
+
 /** Where in the workbench one is. Kept in the address, so that reloading and going back lead to the same place. */
 export type Route =
   | { readonly screen: 'shelf' }
+  | { readonly screen: 'run'; readonly run: RunKey | null; readonly isSquad: boolean }
   | { readonly screen: 'case'; readonly caseId: string; readonly section: SectionId; readonly trialId?: string };
 
 export function routeOf(hash: string): Route {
   const [, screen, caseId = '', section, trialId] = hash.split('/');
+  if (screen === 'run') {
+    const run = caseId === '' || section === undefined ? null : { heldOn: caseId, batteryId: section };
+    return { screen, run, isSquad: run !== null && trialId === 'squad' };
+  }
   if (screen !== 'case' || caseId === '') return { screen: 'shelf' };
   const found = SECTIONS.find((one) => one === section) ?? 'athlete';
   // A trial opened wide is its bench.
@@ -16,6 +27,10 @@ export function routeOf(hash: string): Route {
 
 export function hrefOf(route: Route): string {
   if (route.screen === 'shelf') return '#/';
+  if (route.screen === 'run') {
+    const { run, isSquad } = route;
+    return run === null ? '#/run' : `#/run/${run.heldOn}/${run.batteryId}${isSquad ? '/squad' : ''}`;
+  }
   return `#/case/${route.caseId}/${route.section}${route.trialId === undefined ? '' : `/${route.trialId}`}`;
 }
 

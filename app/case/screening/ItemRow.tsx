@@ -8,13 +8,12 @@ import { CellChoice } from '../../parts/CellChoice.tsx';
 import { NumberField } from '../../parts/NumberField.tsx';
 import { PainCell } from '../../parts/PainCell.tsx';
 import { Words } from '../../parts/Words.tsx';
-import { newId } from '../newRecord.ts';
 import { useSelect } from '../selection.ts';
 import { FactText } from '../FactText.tsx';
 import { StopWords } from '../StopWords.tsx';
 import { useCase } from '../useCase.ts';
-import { patch, useEdit } from '../useEdit.ts';
-import { isEmptyResult, reasonsToSkip, type ResultFields, resultOf, sideDifference } from './results.ts';
+import { useEdit } from '../useEdit.ts';
+import { reasonsToSkip, resultEdits, type ResultFields, resultOf, sideDifference } from './results.ts';
 
 const CHOICES = GRADES.map((value) => ({ value, label: GRADE_WORDS[value] }));
 const CLEARING = [
@@ -102,14 +101,8 @@ function ResultCells(props: {
     if (result !== null) select({ kind: 'record', recordKind: 'screeningResult', id: result.id, field: null });
   };
   const store = (fields: Partial<ResultFields>) => {
-    if (result === null) {
-      const record = { ...emptyResult(session.id, item.id, side), ...fields };
-      if (!isEmptyResult(record)) edit([{ op: 'create', kind: 'screeningResult', record }]);
-    } else if (isEmptyResult({ ...result, ...fields })) {
-      edit([{ op: 'remove', kind: 'screeningResult', id: result.id }]);
-    } else {
-      edit([patch('screeningResult', result.id, fields)]);
-    }
+    const edits = resultEdits({ sessionId: session.id, itemId: item.id, side }, result, fields);
+    if (edits.length > 0) edit(edits);
   };
 
   return (
@@ -206,18 +199,4 @@ function ItemDetails({ item }: { item: BatteryItem }) {
       </p>
     </details>
   );
-}
-
-function emptyResult(sessionId: string, itemId: string, side: SideOrNone): ScreeningResult {
-  return {
-    id: newId(),
-    sessionId,
-    itemId,
-    side,
-    valueSi: null,
-    grade: null,
-    isPositive: null,
-    painNrs: null,
-    note: '',
-  };
 }

@@ -1,12 +1,12 @@
-import type { ScreeningSession } from '../../../shared/model/screening.ts';
 import { counted } from '../../../shared/format/number.ts';
 import { BATTERIES } from '../../../shared/knowledge/screening/index.ts';
 import type { Battery } from '../../../shared/knowledge/screening/battery.ts';
 import { Button } from '../../parts/Button.tsx';
 import { EmptyState } from '../../parts/EmptyState.tsx';
-import { newId, today } from '../newRecord.ts';
+import { today } from '../newRecord.ts';
 import { useCase } from '../useCase.ts';
 import { useEdit } from '../useEdit.ts';
+import { emptySession } from './results.ts';
 import { SessionSheet } from './SessionSheet.tsx';
 import './screening.css';
 
@@ -18,7 +18,11 @@ export function ScreeningSection() {
   const isFirst = sessions.length === 0;
   const start = (battery: Battery) =>
     edit([
-      { op: 'create', kind: 'screeningSession', record: emptySession(file.case.id, battery, file.case.practitioner) },
+      {
+        op: 'create',
+        kind: 'screeningSession',
+        record: emptySession(file.case.id, battery, file.case.practitioner, today()),
+      },
     ]);
   const starters = BATTERIES.map((battery) => (
     <div key={battery.id} className="row-of-buttons">
@@ -49,16 +53,4 @@ export function ScreeningSection() {
       </p>
     </div>
   );
-}
-
-function emptySession(caseId: string, battery: Battery, rater: string): ScreeningSession {
-  return {
-    id: newId(),
-    caseId,
-    heldOn: today(),
-    rater,
-    batteryId: battery.id,
-    batteryVersion: battery.version,
-    note: '',
-  };
 }

@@ -1,12 +1,14 @@
-import type { BatteryItem } from '../../../shared/knowledge/screening/battery.ts';
+import type { Battery, BatteryItem } from '../../../shared/knowledge/screening/battery.ts';
 import { conditionEntry } from '../../../shared/knowledge/conditions/index.ts';
 import { measureById } from '../../../shared/knowledge/measures/index.ts';
 import type { Injury } from '../../../shared/model/injury.ts';
 import type { SideOrNone } from '../../../shared/model/parts.ts';
-import type { ScreeningResult } from '../../../shared/model/screening.ts';
+import type { ScreeningResult, ScreeningSession } from '../../../shared/model/screening.ts';
+import type { Edit } from '../../../shared/model/edit.ts';
 import { quantityText } from '../../../shared/format/number.ts';
 import { liftedBy } from '../../../shared/rules/effects/liftedBy.ts';
 import { convert } from '../../../shared/units.ts';
+import { newId } from '../newRecord.ts';
 
 export type ResultFields = Pick<ScreeningResult, 'valueSi' | 'grade' | 'isPositive' | 'painNrs'>;
 
@@ -17,6 +19,44 @@ export function resultOf(
   side: SideOrNone,
 ): ScreeningResult | null {
   return results.find((one) => one.sessionId === sessionId && one.itemId === itemId && one.side === side) ?? null;
+}
+
+export function emptySession(caseId: string, battery: Battery, rater: string, heldOn: string): ScreeningSession {
+  return {
+    id: newId(),
+    caseId,
+    heldOn,
+    rater,
+    batteryId: battery.id,
+    batteryVersion: battery.version,
+    note: '',
+  };
+}
+
+export function emptyResult(sessionId: string, itemId: string, side: SideOrNone): ScreeningResult {
+  return {
+    id: newId(),
+    sessionId,
+    itemId,
+    side,
+    valueSi: null,
+    grade: null,
+    isPositive: null,
+    painNrs: null,
+    note: '',
+  };
+}
+
+/** The edits that put these fields into a result that may not exist yet, or take it away once nothing is left in it. */
+export function resultEdits(
+  at: Pick<ScreeningResult, 'sessionId' | 'itemId' | 'side'>,
+  result: ScreeningResult | null,
+  fields: Partial<ResultFields>,
+): Edit[] {
+  const next = { ...(result ?? emptyResult(at.sessionId, at.itemId, at.side)), ...fields };
+  if (result === null) return isEmptyResult(next) ? [] : [{ op: 'create', kind: 'screeningResult', record: next }];
+  if (isEmptyResult(next)) return [{ op: 'remove', kind: 'screeningResult', id: result.id }];
+  return [{ op: 'patch', kind: 'screeningResult', id: result.id, fields }];
 }
 
 /** True once nothing is left in it, so that it need not be kept. */

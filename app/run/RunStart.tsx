@@ -1,0 +1,137 @@
+import { useState } from 'react';
+import type { Answer } from '../../shared/contract/channels.ts';
+import { counted, formatDate } from '../../shared/format/number.ts';
+import { BATTERIES, batteryById } from '../../shared/knowledge/screening/index.ts';
+import { editQueue, useRunsQuery, useShelfQuery } from '../api.ts';
+import { today } from '../case/newRecord.ts';
+import { emptySession } from '../case/screening/results.ts';
+import { Button } from '../parts/Button.tsx';
+import { ErrorBar } from '../parts/ErrorBar.tsx';
+import { TextField } from '../parts/TextField.tsx';
+import { go, hrefOf } from '../workbench/route.ts';
+import { RunningHead } from '../workbench/RunningHead.tsx';
+import { RosterDoor } from './RosterDoor.tsx';
+
+const MOST = 500;
+
+/** Find a run again, or choose who takes part in a new one. */
+export function RunStart() {
+  const { data } = useRunsQuery(undefined, { refetchOnMountOrArgChange: true });
+  const runs = data?.runs ?? [];
+  return (
+    <>
+      <RunningHead />
+      <main id="sheet" className="shelf run-start" tabIndex={-1}>
+        <h1>Intake run</h1>
+        <p className="run-lead">
+          A squad as rows, a battery as columns. Screening is not diagnosis; whoever has pain stops and is seen.
+        </p>
+        {runs.length > 0 && (
+          <section aria-labelledby="run-again">
+            <h2 id="run-again">Go on with a run</h2>
+            <ul className="run-list">
+              {runs.map(({ heldOn, batteryId, caseIds }) => (
+                <li key={`${heldOn} ${batteryId}`}>
+                  <a href={hrefOf({ screen: 'run', run: { heldOn, batteryId }, isSquad: false })}>
+                    {batteryById(batteryId)?.label ?? batteryId}, {formatDate(heldOn)}
+                  </a>{' '}
+                  <span className="quiet">{counted(caseIds.length, 'athlete')}</span>
+                </li>
+              ))}
+            </ul>
+          </section>
+        )}
+        <NewRun runs={runs} />
+      </main>
+    </>
+  );
+}
+
+type Runs = Answer<'run.list'>['runs'];
+
+function NewRun({ runs }: { runs: Runs }) {
+  const { data: shelf } = useShelfQuery({ search: '', archived: false, offset: 0, limit: MOST });
+  const cases = (shelf?.rows ?? [])
+    .filter(({ purpose }) => purpose === 'intake')
+    .toSorted((a, b) => a.number.localeCompare(b.number, 'en', { numeric: true }));
+  const [chosen, setChosen] = useState<ReadonlySet<string>>(new Set());
+  const [rater, setRater] = useState('');
+  const [failure, setFailure] = useState<string | null>(null);
+  const [heldOn] = useState(today);
+  const [battery] = BATTERIES;
+  const begun = runs.find((run) => run.heldOn === heldOn && run.batteryId === battery?.id);
+  const isIn = (caseId: string) => begun?.caseIds.includes(caseId) === true;
+  const added = cases.filter(({ caseId }) => chosen.has(caseId) && !isIn(caseId));
+
+  const begin = async () => {
+    if (battery === undefined) return;
+    for (const { caseId } of added) {
+      const record = emptySession(caseId, battery, rater, heldOn);
+      editQueue.push(caseId, [{ op: 'create', kind: 'screeningSession', record }]);
+    }
+    if (await editQueue.settled()) go({ screen: 'run', run: { heldOn, batteryId: battery.id }, isSquad: false });
+    else setFailure('Not everyone could be added yet. See the bar at the top, then try again.');
+  };
+
+  return (
+    <section aria-labelledby="run-new">
+      <h2 id="run-new">{begun === undefined ? 'Begin a run today' : 'Add athletes to today’s run'}</h2>
+      <RosterDoor onTaken={(caseIds) => setChosen(new Set([...chosen, ...caseIds]))} />
+      {cases.length > 0 && (
+        <fieldset className="run-choose">
+          <legend>Athletes with an intake case</legend>
+          <p className="row-of-buttons">
+            <Button look="quiet" onClick={() => setChosen(new Set(cases.map(({ caseId }) => caseId)))}>
+              Choose all {cases.length}
+            </Button>
+            <Button look="quiet" onClick={() => setChosen(new Set())}>
+              Choose none
+            </Button>
+          </p>
+          <ul className="run-athletes">
+            {cases.map(({ caseId, athleteName, number, cautions }) => (
+              <li key={caseId}>
+                <label className="choice">
+                  <input
+                    type="checkbox"
+                    checked={isIn(caseId) || chosen.has(caseId)}
+                    disabled={isIn(caseId)}
+                    onChange={({ target }) => {
+                      const next = new Set(chosen);
+                      if (target.checked) next.add(caseId);
+                      else next.delete(caseId);
+                      setChosen(next);
+                    }}
+                  />
+                  <span>
+                    {athleteName === '' ? 'Athlete not named yet' : athleteName} <span className="quiet">{number}</span>
+                    {isIn(caseId) && <span className="quiet">, in today’s run</span>}
+                    {cautions.length > 0 && <strong className="run-caution"> {cautions[0]}</strong>}
+                  </span>
+                </label>
+              </li>
+            ))}
+          </ul>
+          {(shelf?.total ?? 0) > MOST && (
+            <p className="quiet">The {MOST} cases touched last are looked through; older ones are on the shelf.</p>
+          )}
+        </fieldset>
+      )}
+      <div className="form">
+        <TextField
+          label="Rater"
+          hint="Who judges and measures; error figures hold for one rater."
+          value={rater}
+          onChange={setRater}
+        />
+      </div>
+      {failure !== null && <ErrorBar>{failure}</ErrorBar>}
+      <p className="run-begin">
+        <Button look={added.length === 0 ? 'plain' : 'main'} disabled={added.length === 0} onClick={() => void begin()}>
+          {begun === undefined ? 'Begin' : 'Go on'} with {counted(added.length, 'athlete')}
+          {begun === undefined ? '' : ' more'}
+        </Button>
+      </p>
+    </section>
+  );
+}

@@ -1,0 +1,262 @@
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Page } from '@playwright/test';
+import type { Edit } from '../../shared/model/edit.ts';
+import { generalBattery } from '../../shared/knowledge/screening/generalBattery.ts';
+import type { CaseFile } from '../../shared/model/records.ts';
+import { EXAMPLES } from '../conformance/examples.ts';
+import { expect, type Host, open, test } from './fixtures.ts';
+
+// The athletes are invented; what is typed is written out here, and the store is read past the screen.
+
+const ATHLETES = Array.from({ length: 20 }, (_, i) => `Athlete ${String(i + 1).padStart(2, '0')}`);
+const ROSTER = `\uFEFFName;Date of birth;Mass (kg)\r\n${ATHLETES.map((name, i) => `${name};2003-01-${String(i + 1).padStart(2, '0')};${60 + i},5`).join('\r\n')}\r\n`;
+
+/** Each item in battery order: what is typed, and what the store must then hold by side, in the item's own SI unit. */
+const TYPED = [
+  ['pain-bending-back', 'n', { none: { isPositive: false } }],
+  ['pain-raising-arm', 'nn', { left: { isPositive: false }, right: { isPositive: false } }],
+  ['overhead-squat', 'c', { none: { grade: 'met-with-compensation' } }],
+  ['single-leg-squat', 'm n', { left: { grade: 'met' }, right: { grade: 'not-met' } }],
+  ['weight-bearing-lunge', '10.5 12', { left: { valueSi: 0.105 }, right: { valueSi: 0.12 } }],
+  ['shoulder-internal-rotation', '45 60', { left: { valueSi: Math.PI / 4 }, right: { valueSi: Math.PI / 3 } }],
+  ['shoulder-external-rotation', '90 90', { left: { valueSi: Math.PI / 2 }, right: { valueSi: Math.PI / 2 } }],
+  ['hands-behind-back', '-4 6,5', { left: { valueSi: -0.04 }, right: { valueSi: 0.065 } }],
+  ['closed-chain-touches', '23', { none: { valueSi: 23 } }],
+  ['groin-squeeze', '1', { none: { valueSi: 1 } }],
+  ['single-leg-hop', '- 143', { right: { valueSi: 1.43 } }],
+] as const;
+
+type Held = Readonly<Record<string, Readonly<Record<string, unknown>>>>;
+
+const run = (page: Page) => page.getByRole('table', { name: 'Athletes by test' });
+const cell = (page: Page, item: string, athlete: string) =>
+  page.getByRole('textbox', { name: `${labelOf(item)}, ${athlete}`, exact: true });
+const labelOf = (id: string) => generalBattery.items.find((item) => item.id === id)?.label ?? '';
+
+async function begin(page: Page, host: Host): Promise<void> {
+  await open(page, host);
+  await page.getByRole('link', { name: 'Intake run' }).focus();
+  await page.keyboard.press('Enter');
+  await page
+    .getByLabel('Athletes from a list (CSV)')
+    .setInputFiles({ name: 'squad.csv', mimeType: 'text/csv', buffer: Buffer.from(ROSTER) });
+  await page.getByRole('button', { name: 'Take in 20 athletes' }).focus();
+  await page.keyboard.press('Enter');
+  await page.getByRole('button', { name: 'Begin with 20 athletes' }).focus();
+  await page.keyboard.press('Enter');
+  await expect(run(page).getByRole('row')).toHaveCount(21);
+}
+
+/** Asks the host itself, past the screen. */
+async function ask<T>(page: Page, channel: string, request: object): Promise<T> {
+  return page.evaluate(
+    async ([name, body]) => {
+      const response = await fetch(`/api/${name}`, {
+        method: 'POST',
+        headers: { 'content-type': 'application/json' },
+        body,
+      });
+      return ((await response.json()) as { value: T }).value;
+    },
+    [channel, JSON.stringify(request)] as const,
+  );
+}
+
+/** The cases as the store has them, by athlete. */
+async function stored(page: Page): Promise<ReadonlyMap<string, CaseFile>> {
+  await expect(page.getByText('All saved')).toBeVisible();
+  const { rows } = await ask<{ rows: { caseId: string }[] }>(page, 'shelf.list', {
+    search: '',
+    archived: false,
+    offset: 0,
+    limit: 500,
+  });
+  const opened = await Promise.all(rows.map(({ caseId }) => ask<{ file: CaseFile }>(page, 'case.open', { caseId })));
+  return new Map(opened.map(({ file }) => [file.athlete.name, file]));
+}
+
+function held(file: CaseFile | undefined, itemId: string): Held {
+  const fields = ['valueSi', 'grade', 'isPositive', 'painNrs'] as const;
+  const results = (file?.screeningResults ?? []).filter((result) => result.itemId === itemId);
+  return Object.fromEntries(
+    results.map((result) => [
+      result.side,
+      Object.fromEntries(fields.flatMap((field) => (result[field] === null ? [] : [[field, result[field]]]))),
+    ]),
+  );
+}
+
+function expectHeld(file: CaseFile | undefined, itemId: string, expected: Held): void {
+  const found = held(file, itemId);
+  expect(
+    Object.keys(found).toSorted((a, b) => a.localeCompare(b)),
+    itemId,
+  ).toEqual(Object.keys(expected));
+  for (const [side, fields] of Object.entries(expected)) {
+    for (const [field, value] of Object.entries(fields)) {
+      const got = found[side]?.[field];
+      if (typeof value === 'number') expect(got, `${itemId}, ${side}`).toBeCloseTo(value, 9);
+      else expect(got, `${itemId}, ${side}`).toBe(value);
+    }
+  }
+}
+
+test('a squad of 20 by keyboard alone: every value in the store is what was typed, today and after going on', async ({
+  page,
+  host,
+}) => {
+  await begin(page, host);
+
+  // One test of everybody, down the column.
+  await cell(page, 'weight-bearing-lunge', 'Athlete 01').focus();
+  for (let i = 0; i < ATHLETES.length; i++) {
+    await page.keyboard.type(`${8 + i / 2} ${9 + i / 2}`);
+    await page.keyboard.press('Enter');
+  }
+  // From the last row on to the top of the next column.
+  await expect(cell(page, 'shoulder-internal-rotation', 'Athlete 01')).toBeFocused();
+
+  // Every test of the first three, along the row.
+  for (const athlete of ATHLETES.slice(0, 3)) {
+    await cell(page, TYPED[0][0], athlete).focus();
+    for (const [itemId, text] of TYPED) {
+      await expect(cell(page, itemId, athlete)).toBeFocused();
+      await page.keyboard.press('Control+a');
+      await page.keyboard.type(text);
+      await page.keyboard.press('ArrowRight');
+    }
+  }
+  const check = async () => {
+    const files = await stored(page);
+    expect(files.size).toBe(20);
+    for (const athlete of ATHLETES.slice(0, 3)) {
+      for (const [itemId, , expected] of TYPED) expectHeld(files.get(athlete), itemId, expected);
+    }
+    for (const [i, athlete] of ATHLETES.entries()) {
+      if (i < 3) continue;
+      expectHeld(files.get(athlete), 'weight-bearing-lunge', {
+        left: { valueSi: (8 + i / 2) / 100 },
+        right: { valueSi: (9 + i / 2) / 100 },
+      });
+      expect(files.get(athlete)?.screeningResults).toHaveLength(2);
+    }
+  };
+  await check();
+
+  // Left and found again by its day: what was typed stands there.
+  await page.getByRole('link', { name: 'Add athletes or pause' }).click();
+  await page.getByRole('link', { name: /^General battery/ }).click();
+  await expect(cell(page, 'hands-behind-back', 'Athlete 02')).toHaveValue('-4 6.5');
+  await expect(cell(page, 'single-leg-hop', 'Athlete 03')).toHaveValue('- 143');
+  await check();
+
+  // Afterwards: everybody who has a value is in the strip, found by the arrow keys.
+  await page.getByRole('link', { name: 'Squad page' }).click();
+  const strip = page.getByRole('slider', { name: 'Weight-bearing lunge, left: athletes by value' });
+  await expect(strip).toHaveAttribute('max', '20');
+  await strip.focus();
+  await page.keyboard.press('End');
+  await expect(strip).toHaveAttribute('aria-valuetext', /^Athlete 20, 17\.5/);
+});
+
+test('pain and a positive clearing test say stop and be seen at the keystroke, in the row and apart on top', async ({
+  page,
+  host,
+}) => {
+  await begin(page, host);
+  const stops = page.getByRole('region', { name: 'Stop and be seen' });
+  await expect(stops).toHaveCount(0);
+
+  await cell(page, 'single-leg-squat', 'Athlete 07').focus();
+  await page.keyboard.type('mc');
+  await page.keyboard.press('p');
+  await expect(page.getByRole('textbox', { name: 'Pain, Single-leg squat, Athlete 07', exact: true })).toBeFocused();
+  // Read in the same task as the key is handled in, before anything else can be drawn or answered.
+  const atOnce = await page.evaluate(() => {
+    const field = document.activeElement as HTMLInputElement;
+    Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, 'value')?.set?.call(field, '- 2');
+    field.dispatchEvent(new Event('input', { bubbles: true }));
+    return new Promise<string>((resolve) => {
+      requestAnimationFrame(() => resolve(document.querySelector('.run-stops')?.textContent ?? ''));
+    });
+  });
+  expect(atOnce).toContain('Athlete 07 pain 2 of 10 in single-leg squat, right');
+  const row = run(page).getByRole('row', { name: /^Athlete 07/ });
+  await expect(row.getByRole('rowheader')).toContainText('Stop and be seen');
+
+  await cell(page, 'pain-raising-arm', 'Athlete 12').focus();
+  await page.keyboard.type('y');
+  await expect(stops).toContainText('2 athletes');
+  await expect(stops).toContainText('Athlete 12');
+
+  const files = await stored(page);
+  expectHeld(files.get('Athlete 07'), 'single-leg-squat', {
+    left: { grade: 'met' },
+    right: { grade: 'met-with-compensation', painNrs: 2 },
+  });
+  expectHeld(files.get('Athlete 12'), 'pain-raising-arm', { left: { isPositive: true } });
+
+  // Taken back where it was typed: the row is free again.
+  await page.keyboard.press('Backspace');
+  await expect(stops).toContainText('1 athlete');
+});
+
+test('a test that an injury on file forbids says so, and a value out of range is refused and not stored', async ({
+  page,
+  host,
+}) => {
+  await begin(page, host);
+  const injured = (await stored(page)).get('Athlete 02');
+  const injury: Edit = {
+    op: 'create',
+    kind: 'injury',
+    record: { ...EXAMPLES.injury, athleteId: injured?.athlete.id ?? '', condition: 'anterior-shoulder-instability' },
+  };
+  await ask(page, 'case.edit', { caseId: injured?.case.id, edits: [injury] });
+  const forbidden = cell(page, 'shoulder-external-rotation', 'Athlete 02');
+  await expect(forbidden).toHaveAttribute('placeholder', 'leave out');
+  await forbidden.focus();
+  await expect(page.locator('#run-now')).toContainText('leave this out unless a clinician asks for it');
+
+  const lunge = cell(page, 'weight-bearing-lunge', 'Athlete 02');
+  await lunge.focus();
+  await page.keyboard.type('12 300');
+  await expect(lunge).toHaveAttribute('aria-invalid', 'true');
+  await expect(run(page)).toContainText('right: must lie between 0 and 35');
+  expectHeld((await stored(page)).get('Athlete 02'), 'weight-bearing-lunge', { left: { valueSi: 0.12 } });
+});
+
+for (const colorScheme of ['light', 'dark'] as const) {
+  test(`no screen of the run breaks WCAG 2.2 AA as far as a program can tell, ${colorScheme}`, async ({
+    page,
+    host,
+  }) => {
+    await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
+    const clean = async (where: string) => {
+      const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+      const { violations } = await new AxeBuilder({ page }).withTags(tags).analyze();
+      expect(
+        violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(' | ')}`),
+        where,
+      ).toEqual([]);
+    };
+    await begin(page, host);
+    await cell(page, 'weight-bearing-lunge', 'Athlete 05').focus();
+    await page.keyboard.type('9 14');
+    await page.keyboard.press('p');
+    await page.keyboard.type('6');
+    await clean('run');
+    await page.getByRole('button', { name: 'Stations' }).click();
+    await clean('stations');
+    await page.keyboard.press('Escape');
+    await page.getByRole('link', { name: 'Squad page' }).click();
+    await expect(page.getByRole('slider').first()).toBeVisible();
+    await clean('squad');
+    await page.goto(`${host.origin}/#/run`);
+    await page
+      .getByLabel('Athletes from a list (CSV)')
+      .setInputFiles({ name: 'bad.csv', mimeType: 'text/csv', buffer: Buffer.from('Name,Weight\nA,70\nB,heavy\n') });
+    await expect(page.getByText('needs a unit')).toBeVisible();
+    await clean('start, with a roster at fault');
+  });
+}
