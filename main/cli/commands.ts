@@ -5,11 +5,13 @@ import type { Command } from './command.ts';
 import { demo } from './demo.ts';
 import { flight } from './flight.ts';
 import { flightFit } from './flightFit.ts';
+import { jumpImport } from './jumpImport.ts';
 import { jumpForce } from './jumpForce.ts';
 import { jumpTime } from './jumpTime.ts';
 import { report } from './report.ts';
 import { rosterImport } from './rosterImport.ts';
 import { rulesEvaluate } from './rulesEvaluate.ts';
+import { screenImport } from './screenImport.ts';
 import { trial, trialSchema } from './trial.ts';
 import { verify } from './verify.ts';
 
@@ -19,6 +21,8 @@ export const COMMANDS: readonly Command[] = [
   caseNew,
   caseShow,
   rosterImport,
+  screenImport,
+  jumpImport,
   check,
   rulesEvaluate,
   report,

@@ -15,6 +15,7 @@ import { withUnit } from '../../shared/format/number.ts';
 import { parseDay, parseNumber, type Typed } from '../../shared/format/typed.ts';
 import { plausibleRangeSi, possibleRangeSi } from '../../shared/knowledge/measures/index.ts';
 import { convert, type Unit, UNITS } from '../../shared/units.ts';
+import { columnHead, unitNamed } from './columnHead.ts';
 import { type DelimitedRow, readDelimited } from './delimited.ts';
 import { personName, samePerson } from './samePerson.ts';
 
@@ -43,25 +44,6 @@ const HEADS: Readonly<Record<RosterField, RegExp>> = {
   sport: /^(sport|sportart|discipline)$/,
   position: /^(position|playing position|event|role|poste)$/,
   level: /^(level|league|division|niveau)$/,
-};
-
-const UNIT_WORDS: Readonly<Record<string, RosterReading>> = {
-  kg: 'kg',
-  kilograms: 'kg',
-  g: 'g',
-  lb: '[lb_av]',
-  lbs: '[lb_av]',
-  pounds: '[lb_av]',
-  m: 'm',
-  metres: 'm',
-  meters: 'm',
-  cm: 'cm',
-  mm: 'mm',
-  in: '[in_i]',
-  inch: '[in_i]',
-  inches: '[in_i]',
-  ft: '[ft_i]',
-  feet: '[ft_i]',
 };
 
 /**
@@ -139,11 +121,11 @@ function chooseColumns(
   }
   const columns = names.map((column, index): Column => {
     const decided = mapping.find((one) => one.column === column);
-    const { words, unit } = splitHead(column);
+    const { words, unit } = columnHead(column);
     const field = decided === undefined ? recognised(words) : decided.field === 'ignore' ? null : decided.field;
     if (field === null) return { column, index, field, reading: null };
     const cells = lines.map(({ cells }) => cells[index] ?? '');
-    return { column, index, field, reading: readingOf(field, decided?.reading ?? UNIT_WORDS[unit] ?? null, cells) };
+    return { column, index, field, reading: readingOf(field, decided?.reading ?? unit, cells) };
   });
   for (const { column, field, reading, index } of columns) {
     if (field === null) continue;
@@ -190,20 +172,6 @@ function list(names: readonly string[]): string {
   return `${shown.join(', ')}${names.length > 12 ? ' and more' : ''}`;
 }
 
-function fold(text: string): string {
-  return personName(text.replaceAll('ß', 'ss'));
-}
-
-/** `Body mass [kg]`, `height_cm` and `Größe in cm` as words and unit. */
-function splitHead(head: string): { readonly words: string; readonly unit: string } {
-  const plain = fold(head.replaceAll(/[_.]/g, ' ').replaceAll(/([a-z])([A-Z])/g, '$1 $2'));
-  const parts = /^(.*?)\s*(?:[[(]\s*(\p{L}+)\s*[\])]|[\s,/](?:in )?(\p{L}+))$/u.exec(plain);
-  const unit = parts?.[2] ?? parts?.[3] ?? '';
-  return Object.hasOwn(UNIT_WORDS, unit)
-    ? { words: (parts?.[1] ?? '').replace(/[\s,/]+(in)?$/, ''), unit }
-    : { words: plain, unit: '' };
-}
-
 function recognised(words: string): RosterField | null {
   const found = Object.entries(HEADS).find(([, pattern]) => pattern.test(words));
   return found === undefined ? null : (found[0] as RosterField);
@@ -212,10 +180,14 @@ function recognised(words: string): RosterField | null {
 const DAY_PARTS = /^(\d{1,2})[./-](\d{1,2})[./-](\d{4})$/;
 
 /** The unit of a column of numbers; for dates, which part comes first, as far as the dates themselves show it. */
-function readingOf(field: RosterField, given: RosterReading | null, cells: readonly string[]): RosterReading | null {
+function readingOf(
+  field: RosterField,
+  given: RosterReading | Unit | null,
+  cells: readonly string[],
+): RosterReading | null {
   if (field !== 'mass' && field !== 'stature' && field !== 'birth-date') return null;
-  const known: readonly RosterReading[] = ROSTER_READINGS[field];
-  if (given !== null && known.includes(given)) return given;
+  const known = ROSTER_READINGS[field].find((one) => one === given);
+  if (known !== undefined) return known;
   if (field !== 'birth-date') return null;
   const parts = cells.map((cell) => DAY_PARTS.exec(cell)).filter((found) => found !== null);
   if (parts.length === 0) return 'year-first';
@@ -286,7 +258,7 @@ function readQuantity(
 ): Typed<number | null> {
   // `78 kg` in a cell says its own unit, which then must not contradict the column's.
   const parts = /^(.*?\d)\s*(\p{L}+)$/u.exec(cell);
-  const own = parts === null ? null : ((UNIT_WORDS[parts[2]?.toLowerCase() ?? ''] ?? null) as Unit | null);
+  const own = unitNamed(parts?.[2] ?? '');
   if (parts !== null && (own === null || UNITS[own].dimension !== UNITS[unit].dimension)) {
     return { refusal: `“${parts[2]?.slice(0, 20)}” is not a unit that can stand here.` };
   }
@@ -321,7 +293,7 @@ function readBirthDate(cell: string, reading: RosterReading | null, today: strin
 }
 
 function readSex(cell: string): Typed<RosterAthlete['referenceSex']> {
-  const word = fold(cell);
+  const word = personName(cell);
   if (['f', 'female', 'w', 'woman', 'girl'].includes(word)) return { value: 'female' };
   if (['m', 'male', 'man', 'boy'].includes(word)) return { value: 'male' };
   if (['no reference', 'none', 'x', 'no-reference'].includes(word)) return { value: 'no-reference' };
@@ -329,7 +301,7 @@ function readSex(cell: string): Typed<RosterAthlete['referenceSex']> {
 }
 
 function readSide(cell: string): Typed<RosterAthlete['dominantSide']> {
-  const word = fold(cell);
+  const word = personName(cell);
   if (['l', 'left'].includes(word)) return { value: 'left' };
   if (['r', 'right'].includes(word)) return { value: 'right' };
   if (['b', 'both'].includes(word)) return { value: 'both' };

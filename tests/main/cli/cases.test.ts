@@ -3,6 +3,8 @@ import os from 'node:os';
 import path from 'node:path';
 import Database from 'better-sqlite3';
 import { afterAll, describe, expect, test } from 'vitest';
+import { jumpTraceCsv } from '../../../main/demo/jumpTrace.ts';
+import { randomSource } from '../../../main/demo/randomSource.ts';
 import { openService } from '../../../main/service.ts';
 import { sampleCase } from '../../support/sampleCase.ts';
 import { caseframe } from './caseframe.ts';
@@ -15,6 +17,11 @@ const write = (name: string, content: unknown) => {
   return file;
 };
 const inStore = (name: string) => ['--folder', store(name), '--json'];
+const table = (name: string, text: string) => {
+  const file = path.join(folder, name);
+  fs.writeFileSync(file, text);
+  return file;
+};
 afterAll(() => fs.rmSync(folder, { recursive: true }));
 
 describe('a case on the command line', () => {
@@ -86,6 +93,45 @@ describe('a roster on the command line', () => {
     expect(made.code).toBe(3);
     expect(made.json['error']).toMatchObject({ path: 'line 3, column Mass (kg)' });
     expect(caseframe('case', 'show', '2026-001', ...inStore('nobody')).code).toBe(3);
+  });
+});
+
+describe('results of one athlete on the command line', () => {
+  test('screening and jumps go into the case, in SI; a fault leaves it as it was', () => {
+    const number = caseframe('case', 'new', ...inStore('results')).json['number'] as string;
+    const good = table('screen.csv', 'item,side,result,pain\nsingle-leg-hop,left,143,0\nsingle-leg-hop,right,150,4\n');
+    expect(caseframe('screen', 'import', number, good, '--date', '2026-11-20', ...inStore('results')).code).toBe(0);
+    const jumps = table('jumps.csv', 'Flight time (ms)\n510\n523\n');
+    expect(caseframe('jump', 'import', number, jumps, ...inStore('results')).code).toBe(0);
+    const bad = table('bad-screen.csv', 'item,side,result\nsingle-leg-hop,left,143\nsingle-leg-hop,right,far\n');
+    const refused = caseframe('screen', 'import', number, bad, ...inStore('results'));
+    expect([refused.code, refused.json['error']]).toMatchObject([3, { path: 'line 3, column result' }]);
+
+    const shown = caseframe('case', 'show', number, ...inStore('results')).json;
+    expect(shown).toMatchObject({
+      screeningSessions: [{ heldOn: '2026-11-20' }],
+      screeningResults: [
+        { valueSi: 1.43, painNrs: 0 },
+        { valueSi: 1.5, painNrs: 4 },
+      ],
+      jumpTests: [{ method: 'flight-time' }],
+      jumpTrials: [
+        { flightTimeS: 0.51, number: 1 },
+        { flightTimeS: 0.523, number: 2 },
+      ],
+    });
+  });
+
+  test('a force record becomes a force-plate test; one that cannot be analysed makes none', () => {
+    const number = caseframe('case', 'new', ...inStore('force')).json['number'] as string;
+    const jump = { massKg: 70, takeoffVelocityMPerS: 2.5, depthM: 0.3, leftShare: 0.5 };
+    const force = table('force.csv', jumpTraceCsv(jump, randomSource(1)));
+    expect(caseframe('jump', 'import', number, force, ...inStore('force')).code).toBe(0);
+    const none = table('none.csv', 'time_s,knee_deg\n0,1\n0.1,2\n');
+    expect(caseframe('jump', 'import', number, none, ...inStore('force')).code).toBe(3);
+    const shown = caseframe('case', 'show', number, ...inStore('force')).json;
+    expect(shown['jumpTests']).toMatchObject([{ method: 'force-plate' }]);
+    expect(shown['jumpTrials']).toHaveLength(1);
   });
 });
 
