@@ -75,7 +75,7 @@ function factsOfTrial(trial: JumpTrial, test: JumpTest, file: CaseFile): Fact[] 
   if (trial.painNrs !== null) {
     const nrs = trial.painNrs;
     add(
-      'pain.nrs',
+      'pain.jumpTest',
       computed(() => measured('NRS', 'pain', nrs, '{score}', 'a rating given by the athlete')),
     );
   }
@@ -191,11 +191,11 @@ function factsOfTest(test: JumpTest, all: readonly OfTrial[]): Fact[] {
     );
   }
   // A jump that is set aside does not count, but it hurt all the same.
-  const pains = readingsOf(all, 'pain.nrs').toSorted((a, b) => b.value - a.value);
+  const pains = readingsOf(all, 'pain.jumpTest').toSorted((a, b) => b.value - a.value);
   if (isFilled(pains)) {
     const provenance = pains.length === 1 ? 'in one trial' : `worst of ${pains.length} trials`;
     facts.push(
-      makeFact({ ...base, measure: 'pain.nrs', label: 'Pain in the jumps', value: number(pains[0]), provenance }),
+      makeFact({ ...base, measure: 'pain.jumpTest', label: 'Pain in the jumps', value: number(pains[0]), provenance }),
     );
   }
   return facts;

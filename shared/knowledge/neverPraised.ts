@@ -24,13 +24,19 @@ export const NEVER_PRAISED: readonly { readonly test: Test; readonly because: st
     because: 'a jump in throwing load of more than 60 %',
     source: SOURCES.moller2017,
   },
-  ...['pain.nrs', 'pain.upper-limb', 'pain.trunk', 'pain.lower-limb', 'pain.whole-body', 'pain.head-neck'].map(
-    (measure) => ({
-      test: { measure, comparator: '>=', threshold: 1, unit: '{score}' } as const,
-      because: 'pain',
-      source: SOURCES.bahr2016,
-    }),
-  ),
+  ...[
+    'pain.nrs',
+    'pain.jumpTest',
+    'pain.upper-limb',
+    'pain.trunk',
+    'pain.lower-limb',
+    'pain.whole-body',
+    'pain.head-neck',
+  ].map((measure) => ({
+    test: { measure, comparator: '>=', threshold: 1, unit: '{score}' } as const,
+    because: 'pain',
+    source: SOURCES.bahr2016,
+  })),
   {
     test: { measure: 'pain.squeezeNrs', comparator: '>=', threshold: 3, unit: '{score}' },
     because: 'moderate or marked groin pain on the squeeze',

@@ -188,11 +188,14 @@ function blocks(other: Judged, one: Judged): boolean {
   );
 }
 
+/** Pain within a movement: rated for a filmed trial, or the worst of a jump test. */
+const PAIN_IN_MOVEMENT = ['pain.nrs', 'pain.jumpTest'];
+
 /** Pain recorded with the same trial or test; for the athlete as a whole, in tests of the region. */
 function painAbout(one: Judged, index: FactIndex): 'none' | 'some' | 'not recorded' {
   const inTrial = one.rule.movement !== 'any' && one.subject.recordId !== null;
   const facts = inTrial
-    ? (index.inRecord.get(one.subject.recordId ?? '')?.get('pain.nrs') ?? [])
+    ? PAIN_IN_MOVEMENT.flatMap((measure) => index.inRecord.get(one.subject.recordId ?? '')?.get(measure) ?? [])
     : [`pain.${regionGroup(one.rule.region)}`, 'pain.nrs'].flatMap((measure) => index.standing.get(measure) ?? []);
   const values = facts.map(numberOf).filter((value) => value !== null);
   if (values.length === 0) return 'not recorded';

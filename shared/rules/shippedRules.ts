@@ -23,6 +23,7 @@ import { lungeShortOnOneSide as anyLungeShortOnOneSide } from './entries/any/lun
 import { newInstabilityEvent as anyNewInstabilityEvent } from './entries/any/new-instability-event.ts';
 import { overheadSquatCompensated as anyOverheadSquatCompensated } from './entries/any/overhead-squat-compensated.ts';
 import { overheadSquatNotMet as anyOverheadSquatNotMet } from './entries/any/overhead-squat-not-met.ts';
+import { painInJumpTest as anyPainInJumpTest } from './entries/any/pain-in-jump-test.ts';
 import { painInLowerLimbTest as anyPainInLowerLimbTest } from './entries/any/pain-in-lower-limb-test.ts';
 import { painInTrunkTest as anyPainInTrunkTest } from './entries/any/pain-in-trunk-test.ts';
 import { painInUpperLimbTest as anyPainInUpperLimbTest } from './entries/any/pain-in-upper-limb-test.ts';
@@ -242,6 +243,7 @@ const entries: readonly RuleEntry[] = [
   countermovementJumpSideDifference,
   anyPainInUpperLimbTest,
   anyPainInTrunkTest,
+  anyPainInJumpTest,
   anyPainInLowerLimbTest,
   anyPainInWholeBodyTest,
   anyClearingUpperLimbPositive,

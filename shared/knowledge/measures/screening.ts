@@ -156,6 +156,14 @@ export const screeningMeasures: readonly Measure[] = [
     'Worst pain during one test of the whole body, 0 to 10.',
   ),
   numeric(
+    'pain.jumpTest',
+    'Pain in a jump test',
+    '{score}',
+    '{score}',
+    nrs,
+    'Worst pain in any jump of the test, 0 to 10; a jump that was set aside counts too.',
+  ),
+  numeric(
     'pain.squeezeNrs',
     'Groin pain on a five-second squeeze',
     '{score}',

@@ -146,7 +146,7 @@ describe('jumps', () => {
     }));
     const test = sampleId(20);
     expect(value(find(facts, 'jump.height.flightTime', test))).toBeCloseTo(30.6458, 3);
-    expect(value(find(facts, 'pain.nrs', test))).toBe(4);
+    expect(value(find(facts, 'pain.jumpTest', test))).toBe(4);
   });
 
   test('by definition: 30, 32 and 34 cm scatter by 2 / 32 = 6.25 %', () => {
