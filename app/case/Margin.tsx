@@ -1,16 +1,16 @@
-import type { CaseCheck, Fact, Finding, HistoryEffect, TestResult } from '../../shared/assess/assessment.ts';
+import type { CaseCheck, Fact, Finding, HistoryEffect } from '../../shared/assess/assessment.ts';
 import { BASIS_WORDS, EVIDENCE_WORDS } from '../../shared/assess/words.ts';
 import { formatDate, quantityText } from '../../shared/format/number.ts';
 import type { Injury } from '../../shared/model/injury.ts';
 import { fieldWords, KIND_WORDS } from '../../shared/model/words.ts';
 import { conditionEntry } from '../../shared/knowledge/conditions/index.ts';
-import { isKnown, type Quantity } from '../../shared/quantity.ts';
-import { BandStrip } from '../parts/BandStrip.tsx';
+import { isKnown } from '../../shared/quantity.ts';
 import { Button } from '../parts/Button.tsx';
 import { ReadingText } from '../parts/ReadingText.tsx';
 import { OutcomeWords, Words } from '../parts/Words.tsx';
 import { SourceLine, WorkingView } from '../parts/WorkingView.tsx';
 import { behind } from './behind.ts';
+import { TestBand } from './findings/TestBand.tsx';
 import { useSelect, useSelection } from './selection.ts';
 import type { Selection } from './selectionSlice.ts';
 import { useCase } from './useCase.ts';
@@ -37,6 +37,16 @@ export function Margin() {
       {facts.map((fact) => (
         <FactBehind key={fact.key} fact={fact} title={title} isAlone={facts.length === 1} findings={findings} />
       ))}
+      {checks.length > 0 && (
+        <>
+          <h3>{facts.length === 1 ? 'Checks that ask about this number' : 'Checks that ask about these numbers'}</h3>
+          <ul className="margin-list">
+            {checks.map((check) => (
+              <CheckBehind key={`${check.id} ${check.about}`} check={check} />
+            ))}
+          </ul>
+        </>
+      )}
       {selection.kind === 'finding' ? (
         findings.map((finding) => <FindingBehind key={finding.key} finding={finding} />)
       ) : (
@@ -46,12 +56,6 @@ export function Margin() {
       {injuries.map(({ injury, effects }) => (
         <InjuryBehind key={injury.id} injury={injury} effects={effects} />
       ))}
-      {checks.length > 0 && <h3>Checks</h3>}
-      <ul className="margin-list">
-        {checks.map((check) => (
-          <CheckBehind key={check.id} check={check} />
-        ))}
-      </ul>
     </aside>
   );
 }
@@ -95,7 +99,7 @@ function FactBehind({
   const details = (
     <>
       {quantity !== null && <WorkingView quantity={quantity} />}
-      {quantity !== null && <Bands quantity={quantity} fact={fact} findings={findings} />}
+      {quantity !== null && <Bands fact={fact} findings={findings} />}
       <p className="working-note">
         {capital(fact.provenance)}
         {fact.takenOn !== null && `, ${formatDate(fact.takenOn)}`}.
@@ -121,40 +125,13 @@ function FactBehind({
   );
 }
 
-/** Each threshold the value is held against, once. */
-function Bands({ quantity, fact, findings }: { quantity: Quantity; fact: Fact; findings: readonly Finding[] }) {
-  const tests = findings.flatMap((finding) => finding.tests.filter((test) => test.factKey === fact.key));
-  const bands = new Map(tests.map((test) => [test.words, { test, band: bandOf(test) }]));
-  return [...bands.values()].map(
-    ({ test, band }) =>
-      band !== null &&
-      test.unit !== null && (
-        <BandStrip
-          key={test.words}
-          quantity={quantity}
-          unit={fact.displayUnit ?? quantity.unit}
-          band={band}
-          bandUnit={test.unit}
-          bandWords={bandWords(test)}
-        />
-      ),
+/** Each limit the value is held against, once. */
+function Bands({ fact, findings }: { fact: Fact; findings: readonly Finding[] }) {
+  const held = findings.flatMap(({ kind, tests }) =>
+    tests.filter((test) => test.factKey === fact.key).map((test) => ({ kind, test })),
   );
-}
-
-/** The stretch of values that a test speaks of; null where it compares no number. */
-function bandOf({ comparator, threshold }: TestResult): readonly [number | null, number | null] | null {
-  if (typeof threshold === 'number') {
-    if (comparator === '<' || comparator === '<=') return [null, threshold];
-    if (comparator === '>' || comparator === '>=') return [threshold, null];
-  }
-  if (!Array.isArray(threshold)) return null;
-  const [low, high] = threshold as readonly [number, number];
-  return [low, high];
-}
-
-function bandWords({ comparator, result }: TestResult): string {
-  const where = comparator === 'outside' ? 'Band it is to leave' : 'Band the rule looks for';
-  return `${where} (${result === 'undetermined' ? 'cannot tell' : result === 'met' ? 'met' : 'not met'})`;
+  const bands = new Map(held.map((one) => [`${one.kind} ${one.test.words}`, one]));
+  return [...bands].map(([words, { kind, test }]) => <TestBand key={words} test={test} kind={kind} fact={fact} />);
 }
 
 /** What a finding was judged by: tests, sources with their evidence word, and each step in order. */

@@ -27,8 +27,20 @@ export function behind(selection: Selection, file: CaseFile, assessment: Assessm
     return own.length === 0 ? [] : [{ injury, effects: unique(own) }];
   });
   const subjects = new Set<string>([...keys, selection.kind === 'record' ? selection.id : selection.key]);
-  const checks = assessment.checks.filter(({ about }) => about !== null && subjects.has(about));
+  const records = recordsBehind(facts, selection, file);
+  // A record is asked about many things: beside one number of it stands only what is in question.
+  const checks = assessment.checks.filter(
+    ({ about, verdict }) => about !== null && (subjects.has(about) || (verdict === 'questioned' && records.has(about))),
+  );
   return { facts, findings, injuries, checks };
+}
+
+/** The records the facts of a selected fact or finding were read from: of a jump test, its jumps too. */
+function recordsBehind(facts: readonly Fact[], selection: Selection, file: CaseFile): ReadonlySet<string> {
+  if (selection.kind === 'record') return new Set();
+  const ids = new Set(facts.map(({ from }) => from.id));
+  const jumps = file.jumpTrials.filter(({ testId }) => ids.has(testId));
+  return new Set([...ids, ...jumps.map(({ id }) => id)]);
 }
 
 function isOf(fact: Fact, selection: Selection, assessment: Assessment): boolean {

@@ -1,5 +1,6 @@
 import { SECTIONS } from '../../shared/assess/assessment.ts';
 import { SECTION_TITLES } from '../case/sectionTitles.ts';
+import { FINDING_KEYS } from '../case/findings/keys.ts';
 import { Dialog } from '../parts/Dialog.tsx';
 import { chordWords, REDO_WORDS, UNDO_WORDS } from './keys.ts';
 
@@ -12,6 +13,7 @@ const KEYS: readonly (readonly [string, string])[] = [
   ['/', 'Search the shelf'],
   ['Arrow up, arrow down', 'From case to case on the shelf'],
   ['Enter', 'Open the case'],
+  ...FINDING_KEYS,
   ['?', 'This list'],
 ];
 

@@ -2,7 +2,7 @@ import { loadsNamedIn } from '../knowledge/namedLoads.ts';
 import type { FindingDecision } from '../model/outcome.ts';
 import type { Rule } from '../rules/rule.ts';
 import type { Finding } from './assessment.ts';
-import { standingOf } from './standing.ts';
+import { plan } from './plan.ts';
 
 /** Two suggestions of one plan that pull apart. */
 export interface Conflict {
@@ -19,13 +19,10 @@ export function conflicts(
   rules: readonly Rule[],
 ): Conflict[] {
   const easing = new Map(rules.map((rule) => [rule.id, rule.eases ?? []]));
-  const plan = findings.flatMap((finding) => {
-    const text = acceptedText(finding, decisions);
-    return text === null ? [] : [{ finding, text }];
-  });
-  return plan.flatMap(({ finding: less }) =>
+  const taken = plan(findings, decisions);
+  return taken.flatMap(({ finding: less }) =>
     (easing.get(less.ruleId) ?? []).flatMap((load) =>
-      plan
+      taken
         .filter(
           ({ finding, text }) =>
             finding.key !== less.key &&
@@ -39,12 +36,4 @@ export function conflicts(
         })),
     ),
   );
-}
-
-/** What a practitioner took into the plan, in the words it will be printed in; null where nothing was. */
-function acceptedText(finding: Finding, decisions: readonly FindingDecision[]): string | null {
-  const { decision, state } = standingOf(finding, decisions);
-  if (finding.intervention === null || state !== 'decided' || decision === null) return null;
-  if (decision.decision === 'set-aside') return null;
-  return decision.decision === 'reworded' && decision.wording !== '' ? decision.wording : finding.intervention;
 }

@@ -12,6 +12,7 @@ import { useCase } from '../useCase.ts';
 import { FindingCard } from './FindingCard.tsx';
 import { actionOfKey } from './keys.ts';
 import { NotAssessed } from './NotAssessed.tsx';
+import { Plan } from './Plan.tsx';
 import './findings.css';
 
 const FINDING = '.finding-title';
@@ -90,6 +91,7 @@ export function FindingsSection() {
           </>
         )}
       </section>
+      <Plan onGoTo={goTo} />
 
       {trials.map(({ trial, movement, phases, whole }) => (
         <section key={trial.id} className="finding-trial" aria-labelledby={`findings-${trial.id}`}>

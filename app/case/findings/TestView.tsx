@@ -1,11 +1,11 @@
 import type { Fact, Finding, TestResult } from '../../../shared/assess/assessment.ts';
-import { GROUND_WORDS, groundOf } from '../../../shared/assess/groundOf.ts';
+import { groundOf } from '../../../shared/assess/groundOf.ts';
 import { isKnown } from '../../../shared/quantity.ts';
 import { askedWords, chanceWords } from '../../../shared/rules/checks/words.ts';
-import { BandStrip } from '../../parts/BandStrip.tsx';
 import { Words } from '../../parts/Words.tsx';
 import { FactText } from '../FactText.tsx';
 import { useCase } from '../useCase.ts';
+import { TestBand } from './TestBand.tsx';
 
 /** One measure a finding was judged by: the value, the limit it was held against, and where it lies. */
 export function TestView({ test, finding }: { test: TestResult; finding: Finding }) {
@@ -26,15 +26,7 @@ export function TestView({ test, finding }: { test: TestResult; finding: Finding
           {test.chance !== null && `; chance that the true value is past it: ${chanceWords(test.chance)}`}
         </p>
       )}
-      {fact !== null && reading !== null && ground !== null && test.unit !== null && test.unit !== '{score}' && (
-        <BandStrip
-          quantity={reading}
-          unit={fact.displayUnit ?? reading.unit}
-          band={ground}
-          bandUnit={test.unit}
-          bandWords={`Hatched, ${GROUND_WORDS[finding.kind]}`}
-        />
-      )}
+      {fact !== null && <TestBand test={test} kind={finding.kind} fact={fact} />}
     </div>
   );
 }

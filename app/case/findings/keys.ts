@@ -15,3 +15,13 @@ const ACTIONS: Readonly<Record<string, FindingAction>> = {
 export function actionOfKey(key: string): FindingAction | null {
   return ACTIONS[key.length === 1 ? key.toLowerCase() : key] ?? null;
 }
+
+/** The same for people, in the list of keys. */
+export const FINDING_KEYS = [
+  ['Arrow up, arrow down', 'From finding to finding'],
+  ['A', 'On a finding: accept it'],
+  ['E', 'On a finding: edit the words'],
+  ['S', 'On a finding: set it aside'],
+  ['T', 'On a finding: take the decision back'],
+  ['Y', 'On a finding: why'],
+] as const;

@@ -10,7 +10,7 @@ const finding = (key: string, factKey: string, effects: HistoryEffect[], trialId
   ({ key, trialId, tests: [{ factKey }], effects }) as unknown as Finding;
 const check = (id: string, about: string | null) => ({ id, about }) as CaseCheck;
 
-const file = { injuries: [{ id: 'shoulder' }, { id: 'ankle' }] } as CaseFile;
+const file = { injuries: [{ id: 'shoulder' }, { id: 'ankle' }], jumpTrials: [] } as unknown as CaseFile;
 const assessment = {
   facts: [
     fact('height/1', 'one'),
@@ -72,4 +72,14 @@ test('a field of the athlete brings what follows from that field only', () => {
 
 test('something no longer there has nothing behind it', () => {
   expect(keys({ kind: 'fact', key: 'gone' })).toEqual({ facts: [], findings: [], injuries: [], checks: [] });
+});
+
+test('a questioned check on the record a finding was read from is shown, a fine one is not', () => {
+  const asked = (verdict: CaseCheck['verdict']) => {
+    const about = { ...check('of-jump', 'jump'), verdict };
+    const shown = { ...assessment, checks: [about] };
+    const tested = { ...file, jumpTrials: [{ id: 'jump', testId: 'one' }] } as CaseFile;
+    return behind({ kind: 'finding', key: 'low' }, tested, shown).checks.length;
+  };
+  expect([asked('questioned'), asked('fine'), asked('cannot tell')]).toEqual([1, 0, 0]);
 });
