@@ -30,6 +30,8 @@ export interface Command {
   readonly does: string;
   /** How many words must follow. */
   readonly words: number;
+  /** How many more may. */
+  readonly mayFollow?: number;
   readonly options: ParseArgsOptionsConfig;
   run(invocation: Invocation): Promise<Output> | Output;
 }

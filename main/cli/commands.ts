@@ -10,7 +10,9 @@ import { jumpForce } from './jumpForce.ts';
 import { jumpTime } from './jumpTime.ts';
 import { report } from './report.ts';
 import { rosterImport } from './rosterImport.ts';
+import { rulesCheck } from './rulesCheck.ts';
 import { rulesEvaluate } from './rulesEvaluate.ts';
+import { rulesExplain } from './rulesExplain.ts';
 import { screenImport } from './screenImport.ts';
 import { trial, trialSchema } from './trial.ts';
 import { verify } from './verify.ts';
@@ -25,6 +27,8 @@ export const COMMANDS: readonly Command[] = [
   jumpImport,
   check,
   rulesEvaluate,
+  rulesCheck,
+  rulesExplain,
   report,
   verify,
   jumpTime,

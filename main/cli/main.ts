@@ -39,7 +39,9 @@ async function run(words: readonly string[]): Promise<Output> {
   if (command === undefined) throw new UsageError(`There is no command “${spoken}”. Try: help`);
   const { values, positionals } = parse(command, words.slice(command.name.split(' ').length));
   if (values['help'] === true) return helpOutput([command]);
-  if (positionals.length !== command.words) throw new UsageError(`Usage: ${command.name} ${command.usage}`);
+  const most = command.words + (command.mayFollow ?? 0);
+  if (positionals.length < command.words || positionals.length > most)
+    throw new UsageError(`Usage: ${command.name} ${command.usage}`);
   const opened: Service[] = [];
   try {
     return await command.run({

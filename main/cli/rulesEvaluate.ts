@@ -1,6 +1,7 @@
 import fs from 'node:fs';
 import { assessCase } from '../../shared/assess/assessCase.ts';
 import type { Finding } from '../../shared/assess/assessment.ts';
+import { readsAs } from '../../shared/assess/standing.ts';
 import { caseFile } from '../../shared/model/records.ts';
 import { parseInput } from '../../shared/model/parseInput.ts';
 import { type Command, readJson } from './command.ts';
@@ -17,11 +18,24 @@ export const rulesEvaluate: Command = {
     const file = isFile ? parseInput(caseFile, readJson(name), name) : await findCase(await openStore(), name);
     const { findings, facts, stops, missing, kernelVersion, rulesVersion } = assessCase(file);
     return {
-      json: { findings, facts, stops, missing, kernelVersion, rulesVersion },
+      json: { findings: findings.map(inShort), facts, stops, missing, kernelVersion, rulesVersion },
       lines: findings.filter(({ outcome }) => outcome !== 'not-assessed').flatMap(linesOf),
     };
   },
 };
+
+/** The finding in full, and beside it what a script asks for first: the measure that decided, its limit, the text. */
+function inShort(finding: Finding) {
+  const [first] = finding.tests;
+  return {
+    id: finding.key,
+    ...finding,
+    measure: first?.measure ?? null,
+    threshold: first === undefined ? null : { comparator: first.comparator, value: first.threshold, unit: first.unit },
+    text: readsAs(finding),
+    source: finding.sources,
+  };
+}
 
 function linesOf(finding: Finding): string[] {
   const { movement, phase, outcome, withheld } = finding;

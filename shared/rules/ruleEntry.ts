@@ -13,8 +13,13 @@ export interface RuleEntry extends Omit<Rule, 'sources' | 'effects'> {
   readonly effects: readonly InjuryEffect[];
 }
 
-/** The rule with its sources and effects written out. Where two loads speak of one condition the stricter holds. */
+/** The rule with its sources and effects written out. */
 export function toRule({ loads, ...entry }: RuleEntry): Rule {
+  return { ...entry, effects: effectsOf(loads, entry.effects), sources: entry.sources.map((id) => SOURCES[id]) };
+}
+
+/** What the loads bring, and a rule's own effects in their place. Where two loads speak of one condition the stricter holds. */
+export function effectsOf(loads: readonly LoadId[], own: readonly InjuryEffect[]): InjuryEffect[] {
   const effects = new Map<string, InjuryEffect>();
   for (const effect of loads.flatMap((load): readonly InjuryEffect[] => LOADS[load].effects)) {
     const held = effects.get(effect.condition);
@@ -22,6 +27,6 @@ export function toRule({ loads, ...entry }: RuleEntry): Rule {
       effects.set(effect.condition, effect);
     }
   }
-  for (const effect of entry.effects) effects.set(effect.condition, effect);
-  return { ...entry, effects: [...effects.values()], sources: entry.sources.map((id) => SOURCES[id]) };
+  for (const effect of own) effects.set(effect.condition, effect);
+  return [...effects.values()];
 }

@@ -1,0 +1,70 @@
+import { BASIS_WORDS, EVIDENCE_WORDS } from '../assess/words.ts';
+import { counted } from '../format/number.ts';
+import { conditionEntry } from '../knowledge/conditions/index.ts';
+import { measureById } from '../knowledge/measures/index.ts';
+import { movementById } from '../knowledge/movements/index.ts';
+import { askedWords, gradeWords, limitWords } from './checks/words.ts';
+import { EFFECTS, type Rule, type Test } from './rule.ts';
+
+/** One rule in words, for people who want to know why the program says what it says. */
+export interface RuleInWords {
+  readonly looksAt: string;
+  readonly tests: readonly string[];
+  readonly says: string;
+  readonly suggests: string | null;
+  readonly retest: string | null;
+  readonly basis: string;
+  readonly evidence: string;
+  readonly sources: readonly string[];
+  /** Strictest first. */
+  readonly effects: readonly string[];
+  readonly decides: readonly string[];
+}
+
+export function explainRule(rule: Rule): RuleInWords {
+  const { retest } = rule;
+  return {
+    looksAt: `${placeWords(rule)}; load on the ${rule.region.replaceAll('-', ' ')}`,
+    tests: rule.all.map(testWords),
+    says: rule.finding,
+    suggests: rule.intervention === '' ? null : rule.intervention,
+    retest: retest === null ? null : `${labelOf(retest.measure)} after ${counted(retest.afterDays, 'day')}`,
+    basis: BASIS_WORDS[rule.basis],
+    evidence: EVIDENCE_WORDS[rule.evidence],
+    sources: rule.sources.map(({ cite, status }) => `${cite} (${status})`),
+    effects: rule.effects.toSorted((a, b) => EFFECTS.indexOf(a.effect) - EFFECTS.indexOf(b.effect)).map(effectWords),
+    decides: rule.defersTo,
+  };
+}
+
+function placeWords({ movement, phase }: Rule): string {
+  if (movement === 'any') return phase === 'profile' ? 'the athlete’s profile' : 'anything done in the session';
+  const known = movementById(movement);
+  const ofPhase = known?.phases.find((one) => one.id === phase)?.label ?? 'whole movement';
+  return `${known?.label ?? movement}, ${ofPhase.toLowerCase()}`;
+}
+
+function testWords({ measure, comparator, threshold, unit }: Test): string {
+  return `${labelOf(measure)}: ${limitsInWords()}`;
+
+  function limitsInWords(): string {
+    if (typeof threshold === 'boolean') return threshold ? 'yes' : 'no';
+    if (typeof threshold === 'string' || unit === null) return gradeWords(String(threshold));
+    if (typeof threshold === 'number') return askedWords(comparator, [threshold], unit);
+    if ('female' in threshold)
+      return `${askedWords(comparator, [threshold.female], unit)} (women), ${limitWords(threshold.male, unit)} (men)`;
+    return askedWords(comparator, threshold, unit);
+  }
+}
+
+function labelOf(measure: string): string {
+  return measureById(measure)?.label ?? measure;
+}
+
+function effectWords({ condition, effect, change, unsafeFor }: Rule['effects'][number]): string {
+  const name = conditionEntry(condition).label;
+  if (effect === 'keep') return `${name}: leaves it as it is`;
+  const verb = { stop: 'stops it', replace: 'replaces it', modify: 'changes it' }[effect];
+  const others = unsafeFor.map((one) => conditionEntry(one).label).join('; ');
+  return `${name}: ${verb}. ${change}${others === '' ? '' : ` Stops it where also on file: ${others}.`}`;
+}
