@@ -1,4 +1,5 @@
 import { counted } from '../../shared/format/number.ts';
+import { checkKnowledge, SHIPPED_KNOWLEDGE } from '../../shared/knowledge/checkKnowledge.ts';
 import { checkRules } from '../../shared/rules/checkRules.ts';
 import { checkPack, parsePack } from '../../shared/rules/rulePack.ts';
 import { SHIPPED_RULES } from '../../shared/rules/shippedRules.ts';
@@ -7,7 +8,7 @@ import { type Command, readJson } from './command.ts';
 export const rulesCheck: Command = {
   name: 'rules check',
   usage: '[PACK.json]',
-  does: 'whether the rules that come with the program, or a pack of your own beside them, may be used',
+  does: 'whether the rules and knowledge that come with the program, or a pack of your own beside them, may be used',
   words: 0,
   mayFollow: 1,
   options: {},
@@ -18,7 +19,11 @@ export const rulesCheck: Command = {
     const own = (about: string) =>
       file ?? (SHIPPED_RULES.some(({ id }) => id === about) ? `shared/rules/entries/${about}.ts` : null);
     const found = pack === null ? checkRules(SHIPPED_RULES) : checkPack(pack);
-    const problems = found.map(({ about, problem }) => ({ file: own(about), about, problem }));
+    const knowledge = pack === null ? checkKnowledge(SHIPPED_KNOWLEDGE) : [];
+    const problems = [
+      ...found.map(({ about, problem }) => ({ file: own(about), about, problem })),
+      ...knowledge.map((one) => ({ ...one, file: `shared/knowledge/${one.file}` })),
+    ];
     return {
       json: { file: file ?? null, rules: count, problems },
       lines: [

@@ -90,6 +90,17 @@ describe('refuses, and says why', () => {
       /wrong way round/,
     ],
     ['no test at all', { all: [] }, /no test/],
+    ['an unknown region', { region: 'wing' as never }, /no region "wing"/],
+    [
+      'an effect for an unknown condition',
+      { effects: [...sound.effects, { condition: 'hiccups' as never, effect: 'keep', change: '', unsafeFor: [] }] },
+      /no condition "hiccups"/,
+    ],
+    [
+      'a limit that is not a number',
+      { all: [{ measure: 'landing.kneeFlexPeak', comparator: '<', threshold: Number.NaN, unit: 'deg' }] },
+      /not a number/,
+    ],
     ['an unknown movement', { movement: 'moon-walk' }, /no movement "moon-walk"/],
     ['a phase of another movement', { phase: 'cocking' }, /has no phase "cocking"/],
     ['a phase that "any" does not have', { movement: 'any', phase: 'landing' }, /no phase "landing"/],
