@@ -125,3 +125,18 @@ test('rules evaluate: each finding has what the brief of the command line names'
     ).toBe(true);
   }
 });
+
+test('rules evaluate with a pack judges by it too, and refuses a pack that must not be used', () => {
+  const from = write('judged.json', sampleCase());
+  const judged = (name: string, change: Record<string, unknown>) =>
+    caseframe('rules', 'evaluate', from, '--pack', write(name, pack(change)), '--json');
+  const fires = {
+    movement: 'any',
+    phase: 'profile',
+    all: [{ measure: 'body.mass', comparator: '>', threshold: 1, unit: 'kg' }],
+  };
+  const { json, code } = judged('fires.json', fires);
+  expect(code).toBe(0);
+  expect((json['findings'] as { ruleId: string }[]).map(({ ruleId }) => ruleId)).toContain(own.id);
+  expect(judged('refused.json', { sources: [] }).code).toBe(4);
+});
