@@ -104,6 +104,23 @@ test('a force file is refused in words with the next step, or analysed, drawn an
   await expect(page.getByRole('complementary', { name: 'Margin' })).toContainText('Jump height, force plate');
 });
 
+test('what is accepted stands in the plan, and leaves it when taken back', async ({ page, host }) => {
+  await newCase(page, host);
+  await go(page, 'Screening');
+  await page.getByRole('button', { name: /^Start a session/ }).click();
+  await page.getByLabel('Single-leg squat, left', { exact: true }).selectOption('not-met');
+  await go(page, 'Findings');
+
+  const plan = page.getByRole('region', { name: 'Plan' });
+  await expect(plan).toContainText('Nothing is accepted yet.');
+  const finding = page.getByRole('article', { name: /single-leg squat/ }).first();
+  await finding.getByRole('button', { name: 'Accept' }).click();
+  await expect(plan.getByRole('listitem')).toHaveCount(1);
+  await expect(plan.getByRole('button', { name: /^Because: / })).toBeVisible();
+  await finding.getByRole('button', { name: 'Take back' }).click();
+  await expect(plan).toContainText('Nothing is accepted yet.');
+});
+
 test('findings by keyboard: set aside with a reason, why, take back; the report follows', async ({ page, host }) => {
   await newCase(page, host);
   await go(page, 'Screening');
