@@ -49,7 +49,9 @@ function testWords({ measure, comparator, threshold, unit }: Test): string {
 
   function limitsInWords(): string {
     if (typeof threshold === 'boolean') return threshold ? 'yes' : 'no';
-    if (typeof threshold === 'string' || unit === null) return gradeWords(String(threshold));
+    if (typeof threshold === 'string') return gradeWords(threshold);
+    // Only flags and grades have no unit.
+    if (unit === null) return JSON.stringify(threshold);
     if (typeof threshold === 'number') return askedWords(comparator, [threshold], unit);
     if ('female' in threshold)
       return `${askedWords(comparator, [threshold.female], unit)} (women), ${limitWords(threshold.male, unit)} (men)`;
