@@ -276,6 +276,14 @@ describe('confirmations', () => {
     expect(finding?.needed).toContain('Pain');
   });
 
+  test('read the pain of a jump test as they read that of a film: 0 lets them stand, any more does not', () => {
+    const outcomes = [0, 1].map((nrs) => {
+      const pain = fact('pain.jumpTest', nrs, { movement: 'countermovement-jump' });
+      return evaluateRules([ok], [knee(60), pain], [], ADULT_WOMAN).map((one) => one.outcome);
+    });
+    expect(outcomes).toEqual([['confirmed'], []]);
+  });
+
   test('fall silent with pain', () => {
     const pain = fact('pain.nrs', 1, { movement: 'countermovement-jump' });
     expect(evaluateRules([ok], [knee(60), pain], [], ADULT_WOMAN)).toEqual([]);
