@@ -74,12 +74,13 @@ test('something no longer there has nothing behind it', () => {
   expect(keys({ kind: 'fact', key: 'gone' })).toEqual({ facts: [], findings: [], injuries: [], checks: [] });
 });
 
-test('a questioned check on the record a finding was read from is shown, a fine one is not', () => {
-  const asked = (verdict: CaseCheck['verdict']) => {
-    const about = { ...check('of-jump', 'jump'), verdict };
-    const shown = { ...assessment, checks: [about] };
-    const tested = { ...file, jumpTrials: [{ id: 'jump', testId: 'one' }] } as CaseFile;
-    return behind({ kind: 'finding', key: 'low' }, tested, shown).checks.length;
-  };
-  expect([asked('questioned'), asked('fine'), asked('cannot tell')]).toEqual([1, 0, 0]);
+/** How many checks a finding on a jump test shows, when the one on its jump has this verdict. */
+function shownWhen(verdict: CaseCheck['verdict']): number {
+  const shown = { ...assessment, checks: [{ ...check('of-jump', 'jump'), verdict }] };
+  const tested = { ...file, jumpTrials: [{ id: 'jump', testId: 'one' }] } as CaseFile;
+  return behind({ kind: 'finding', key: 'low' }, tested, shown).checks.length;
+}
+
+test('a questioned check on the record a finding was read from is shown, others are not', () => {
+  expect([shownWhen('questioned'), shownWhen('fine'), shownWhen('cannot tell')]).toEqual([1, 0, 0]);
 });
