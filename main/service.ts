@@ -77,9 +77,10 @@ export async function openService(options: ServiceOptions): Promise<Service> {
     },
   };
 
-  async function answer(channel: string, request: unknown): Promise<unknown> {
+  async function answer(channel: unknown, request: unknown): Promise<unknown> {
     if (isClosing) throw new DomainError('cancelled', 'The program is closing; nothing was changed.');
-    if (!isChannel(channel)) throw new DomainError('not-found', `There is no channel called ${channel.slice(0, 100)}.`);
+    if (!isChannel(channel))
+      throw new DomainError('not-found', `There is no channel called ${String(channel).slice(0, 100)}.`);
     const parsed = parseInput<unknown>(CHANNELS[channel].request, request, 'the request');
     const run = async () => {
       const answered = await handle(context, channel, parsed);
@@ -119,8 +120,9 @@ export async function openService(options: ServiceOptions): Promise<Service> {
   };
 }
 
-function isChannel(channel: string): channel is Channel {
-  return Object.hasOwn(CHANNELS, channel);
+/** Hosts pass on what they were sent, which need not be text. */
+function isChannel(channel: unknown): channel is Channel {
+  return typeof channel === 'string' && Object.hasOwn(CHANNELS, channel);
 }
 
 /** The request was parsed by the channel's own schema, which is what makes this one cast true. */
