@@ -176,6 +176,7 @@ function caseStore(database: Database, sql: Statements, folder: string, release:
         requireCase(sql, caseId);
         return sql.siblings.all(caseId).map((row) => row.id);
       }),
+    unjudged: () => read(() => sql.unjudged.all().map(({ caseId }) => caseId)),
     keptFiles: () =>
       read(() => sql.records.media.all.all().map((row) => fromRow(TABLES.media, row) as RecordOf<'media'>)),
     verify: () => read(() => verifyStore(database, sql)),

@@ -3,7 +3,8 @@ import path from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { CHANNEL_NAMES, type EventPayload } from '../../shared/contract/channels.ts';
 import type { Edit } from '../../shared/model/edit.ts';
-import { EXAMPLES, id } from '../conformance/examples.ts';
+import { openSqliteCaseStore } from '../../main/store/sqliteCaseStore.ts';
+import { after, EXAMPLES, id } from '../conformance/examples.ts';
 import { type Asked, aService, TODAY } from './handlers/aService.ts';
 
 let made: Asked;
@@ -224,6 +225,19 @@ describe('the folder', () => {
     await closed;
     const again = await aService(made.folder);
     expect((await again.ask('case.open', { caseId: opened.id })).file.case.note).toBe('last word');
+    await again.service.close();
+  });
+
+  test('what a program ended after an edit had not judged yet is judged at the next start', async () => {
+    const { case: opened, athlete } = await newCase();
+    await made.service.close();
+    const store = openSqliteCaseStore(made.folder, { host: 'test', pid: process.pid, since: '' });
+    const fields = { hasRedFlags: true };
+    await store.apply(opened.id, [{ op: 'patch', kind: 'athlete', id: athlete.id, fields }], after(10_000));
+    expect((await store.shelf(everything)).rows[0]?.cautions).toEqual([]);
+    await store.close();
+    const again = await aService(made.folder);
+    expect((await again.ask('shelf.list', everything)).rows[0]?.cautions).not.toEqual([]);
     await again.service.close();
   });
 
