@@ -5,6 +5,7 @@ import { parseInput } from '../shared/model/parseInput.ts';
 import { appHandlers } from './handlers/appHandlers.ts';
 import { caseHandlers } from './handlers/caseHandlers.ts';
 import type { Context, Handlers } from './handlers/context.ts';
+import { judged } from './handlers/judged.ts';
 import { jumpHandlers } from './handlers/jumpHandlers.ts';
 import { mediaHandlers } from './handlers/mediaHandlers.ts';
 import { reportHandlers } from './handlers/reportHandlers.ts';
@@ -60,10 +61,11 @@ export interface Service {
 export async function openService(options: ServiceOptions): Promise<Service> {
   const { folder, host, now = () => new Date(), newId = randomUUID, checkAnswers = false } = options;
   const store = openSqliteCaseStore(folder, { host, pid: process.pid, since: now().toISOString() });
-  const media = await openMediaStore(folder).catch(async (thrown: unknown) => {
+  const orGiveBack = async (thrown: unknown) => {
     await store.close();
     throw thrown;
-  });
+  };
+  const media = await openMediaStore(folder).catch(orGiveBack);
   const listeners = new Map<EventName, Set<(payload: never) => void>>();
   const running = new Set<Promise<unknown>>();
   let lastChange: Promise<unknown> = Promise.resolve();
@@ -81,9 +83,16 @@ export async function openService(options: ServiceOptions): Promise<Service> {
     },
   };
 
-  async function answer(channel: string, request: unknown): Promise<unknown> {
+  // A program that was ended between an edit and its judging left the old cautions on the shelf.
+  const judgeLeftBehind = async () => {
+    for (const caseId of await store.unjudged()) await judged(context, caseId, []);
+  };
+  await judgeLeftBehind().catch(orGiveBack);
+
+  async function answer(channel: unknown, request: unknown): Promise<unknown> {
     if (isClosing) throw new DomainError('cancelled', 'The program is closing; nothing was changed.');
-    if (!isChannel(channel)) throw new DomainError('not-found', `There is no channel called ${channel.slice(0, 100)}.`);
+    if (!isChannel(channel))
+      throw new DomainError('not-found', `There is no channel called ${String(channel).slice(0, 100)}.`);
     const parsed = parseInput<unknown>(CHANNELS[channel].request, request, 'the request');
     const run = async () => {
       const answered = await handle(context, channel, parsed);
@@ -123,8 +132,9 @@ export async function openService(options: ServiceOptions): Promise<Service> {
   };
 }
 
-function isChannel(channel: string): channel is Channel {
-  return Object.hasOwn(CHANNELS, channel);
+/** Hosts pass on what they were sent, which need not be text. */
+function isChannel(channel: unknown): channel is Channel {
+  return typeof channel === 'string' && Object.hasOwn(CHANNELS, channel);
 }
 
 /** The request was parsed by the channel's own schema, which is what makes this one cast true. */

@@ -18,11 +18,13 @@ export interface ForceCsv {
 }
 
 const NUMBER = /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i;
-const UNIT_CELL = /^[[(]?(s|sec|ms|k?n|newtons?|kgf?|v|mm|cm|m|hz|#)?[\])]?$/i;
+const UNIT_CELL = /^[[(]?(s|sec|ms|k?n|newtons?|kgf?|kp|g|lbs?|lbf|m?v|volts?|bw|mm|cm|m|hz|#)?[\])]?$/i;
 const TIME_NAME = /^(time|t|zeit|temps|tiempo|seconds?|secs?|ms)([^a-z]|$)/i;
 const FORCE_NAME = /(^|[^a-z])(fz\d*|v?grf|force|kraft|vertical)([^a-z]|$)/i;
 const OTHER_AXIS = /(^|[^a-z])(fx\d*|fy\d*|x|y|ap|ml|anterior|medial|cop|moment)([^a-z]|$)/i;
 const TOTAL_NAME = /(^|[^a-z])(total|sum|combined|both)([^a-z]|$)/i;
+/** Units that files carry over forces, or over the voltage of a plate that was not scaled. `v` may mean vertical. */
+const NOT_NEWTONS = /^(kg|kgf|kp|g|lbs?|lbf|mv|volts?|bw)$/;
 const MOST_PLATES = 4;
 /** Sampling may vary by this share of an interval. Convention. */
 const IRREGULAR = 0.05;
@@ -33,7 +35,8 @@ const IRREGULAR = 0.05;
  * unit row. Nothing is filtered or filled in.
  *
  * @throws DomainError with the line and column in `path`: 'input-malformed' for something that is no table, no number,
- *   or times that do not rise evenly; 'input-missing' where no force column, no rows or no rate can be found
+ *   or times that do not rise evenly; 'input-missing' where no force column, no rows or no rate can be found;
+ *   'unit-mismatch' for a force in another unit
  */
 export function readForceCsv(text: string, options: ForceCsvOptions): ForceCsv {
   const warnings: string[] = [];
@@ -42,6 +45,7 @@ export function readForceCsv(text: string, options: ForceCsvOptions): ForceCsv {
   const number = (row: Row, column: number) => toNumber(row, column, names, isDecimalComma);
 
   const plates = chosen.map((column) => {
+    requireNewtons(names, units, column);
     const scale = unitOf(names, units, column) === 'kn' ? 1000 : 1;
     return rows.map((row) => number(row, column) * scale);
   });
@@ -193,6 +197,17 @@ function isEvenOnceRounded(times: readonly number[], interval: number, resolutio
 function unitOf(names: readonly string[], units: readonly string[] | null, column: number): string {
   const cell = units?.[column] ?? /[\s_[(]([a-z]+)[\])]?$/i.exec(names[column] as string)?.[1] ?? '';
   return cell.replaceAll(/[[\]()]/g, '').toLowerCase();
+}
+
+function requireNewtons(names: readonly string[], units: readonly string[] | null, column: number): void {
+  const unit = unitOf(names, units, column);
+  if (NOT_NEWTONS.test(unit)) {
+    throw new DomainError(
+      'unit-mismatch',
+      `readForceCsv needs forces in N or kN; the column ${list([names[column] as string])} is in ${unit}. Export it in newtons`,
+      `column ${names[column]}`,
+    );
+  }
 }
 
 function isForce(name: string): boolean {

@@ -1,5 +1,6 @@
 import fs from 'node:fs';
 import path from 'node:path';
+import { toFailure } from '../../shared/errors.ts';
 import { emptyCaseFile, isSingle, LISTS } from '../../shared/model/caseLists.ts';
 import type { Change, Edit } from '../../shared/model/edit.ts';
 import type { RecordChange } from '../../shared/model/recordChanges.ts';
@@ -36,7 +37,7 @@ export function openSqliteCaseStore(
   let release: (() => void) | null = null;
   let database: Database | null = null;
   try {
-    fs.mkdirSync(folder, { recursive: true, mode: 0o700 });
+    makeFolder(path.resolve(folder));
     release = lockStore(folder, holder);
     database = openDatabase(path.join(folder, DATABASE_FILE));
     refuseNewer(database, migrations, folder);
@@ -44,7 +45,7 @@ export function openSqliteCaseStore(
     if (damage !== 'ok') throw corrupt(folder, damage);
     configure(database);
     migrate(database, migrations);
-    return caseStore(database, folder, release);
+    return caseStore(database, statementsOf(database, folder), folder, release);
   } catch (thrown) {
     database?.close();
     release?.();
@@ -52,9 +53,23 @@ export function openSqliteCaseStore(
   }
 }
 
-function caseStore(database: Database, folder: string, release: () => void): SqliteCaseStore {
-  const sql = prepareStatements(database);
+/** With its parents. Node's own recursion never ends where the system denies a folder, as below /proc on Linux. */
+function makeFolder(folder: string): void {
+  if (fs.existsSync(folder)) return;
+  makeFolder(path.dirname(folder));
+  fs.mkdirSync(folder, { mode: 0o700 });
+}
 
+/** On a layout that is whole every statement can be prepared, so one that cannot means that the layout is not. */
+function statementsOf(database: Database, folder: string): Statements {
+  try {
+    return prepareStatements(database);
+  } catch (thrown) {
+    throw corrupt(folder, toFailure(thrown).message);
+  }
+}
+
+function caseStore(database: Database, sql: Statements, folder: string, release: () => void): SqliteCaseStore {
   /** One transaction around one method: all of it or nothing, and on disk when it returns. */
   async function write<T>(work: () => T): Promise<T> {
     try {
@@ -153,6 +168,7 @@ function caseStore(database: Database, folder: string, release: () => void): Sql
         return sql.siblings.all(caseId).map((row) => row.id);
       }),
     screenings: () => read(() => sql.screenings.all()),
+    unjudged: () => read(() => sql.unjudged.all().map(({ caseId }) => caseId)),
     keptFiles: () =>
       read(() => sql.records.media.all.all().map((row) => fromRow(TABLES.media, row) as RecordOf<'media'>)),
     verify: () => read(() => verifyStore(database, sql)),

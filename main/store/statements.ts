@@ -60,17 +60,21 @@ export function prepareStatements(database: Database) {
       'SELECT revision, touched_at FROM case_state WHERE case_id = ?',
     ),
     insertState: prepare<[{ caseId: string; at: string }]>(
-      `INSERT INTO case_state (case_id, revision, touched_at, missing, cautions) VALUES (:caseId, 0, :at, '[]', '[]')`,
+      `INSERT INTO case_state (case_id, revision, touched_at, missing, cautions, is_judged)
+       VALUES (:caseId, 0, :at, '[]', '[]', 0)`,
     ),
     touch: prepare<[{ caseId: string; at: string }]>(
-      'UPDATE case_state SET revision = revision + 1, touched_at = :at WHERE case_id = :caseId',
+      'UPDATE case_state SET revision = revision + 1, is_judged = 0, touched_at = :at WHERE case_id = :caseId',
     ),
     countUpSiblings: prepare<[{ caseId: string }]>(
-      `UPDATE case_state SET revision = revision + 1 WHERE case_id <> :caseId AND case_id IN
+      `UPDATE case_state SET revision = revision + 1, is_judged = 0 WHERE case_id <> :caseId AND case_id IN
          (SELECT id FROM case_record WHERE athlete_id = (SELECT athlete_id FROM case_record WHERE id = :caseId))`,
     ),
     writeSummary: prepare<[{ caseId: string; missing: string; cautions: string }]>(
-      'UPDATE case_state SET missing = :missing, cautions = :cautions WHERE case_id = :caseId',
+      'UPDATE case_state SET missing = :missing, cautions = :cautions, is_judged = 1 WHERE case_id = :caseId',
+    ),
+    unjudged: prepare<[], { caseId: string }>(
+      'SELECT case_id AS caseId FROM case_state JOIN case_record ON id = case_id WHERE is_judged = 0 ORDER BY place',
     ),
     siblings: prepare<[string], { id: string }>(
       `SELECT id FROM case_record WHERE athlete_id = (SELECT athlete_id FROM case_record WHERE id = ?) ORDER BY place`,

@@ -30,12 +30,30 @@ export function lockStore(folder: string, holder: Holder): () => void {
         'Close it there first, or choose another folder. Nothing was changed.',
     );
   }
-  // Only for the sentence above; a missing or old note does no harm.
-  fs.writeFileSync(note, JSON.stringify(holder));
+  writeNote(note, holder);
   return () => {
-    fs.rmSync(note, { force: true });
+    // Given back before: the note is another program's by now.
+    if (!database.open) return;
+    removeNote(note);
     database.close();
   };
+}
+
+/** Only for the sentence above; a missing or old note does no harm, and the lock is held without it. */
+function writeNote(note: string, holder: Holder): void {
+  try {
+    fs.writeFileSync(note, JSON.stringify(holder));
+  } catch {
+    // A folder that cannot be written is told by the case database.
+  }
+}
+
+function removeNote(note: string): void {
+  try {
+    fs.rmSync(note, { force: true });
+  } catch {
+    // It stays, and is written over by the next program that opens the folder.
+  }
 }
 
 function holderWords(note: string): string {

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { DomainError } from '../errors.ts';
+import { measureById } from '../knowledge/measures/index.ts';
 import { movementById } from '../knowledge/movements/index.ts';
 import { day, finite, line, nonNegative, pain, positive, sideOrNone, text } from '../model/parts.ts';
 import {
@@ -10,7 +11,7 @@ import {
   type MovementTrial,
   type TrialEvent,
 } from '../model/trial.ts';
-import { isUnit, UNITS } from '../units.ts';
+import { isUnit, type Unit, UNITS } from '../units.ts';
 
 /**
  * The JSON file one filmed trial arrives in: landmarks frame by frame, calibration, events, and values measured
@@ -70,7 +71,7 @@ export const TRIAL_FILE_SCHEMA: unknown = z.toJSONSchema(trialFile, { io: 'input
  *
  * @returns the file, and in words what is missing from it that a trial can do without
  * @throws DomainError 'input-malformed' with the path of the first fault: text that is not JSON, a field missing or of
- *   the wrong kind, frames that do not rise
+ *   the wrong kind, frames that do not rise; 'unit-mismatch' for a value in a unit of something else
  */
 export function readTrialFile(json: string): { readonly file: TrialFile; readonly warnings: readonly string[] } {
   let data: unknown;
@@ -102,7 +103,22 @@ export function readTrialFile(json: string): { readonly file: TrialFile; readonl
       }
     });
   }
+  parsed.data.measures.forEach((entry, i) => {
+    if ('unit' in entry) requireUnitOf(entry.measure, entry.unit, `measures.${i}.unit`);
+  });
   return { file: parsed.data, warnings: warningsAbout(parsed.data) };
+}
+
+/** Centimetres of an angle would be kept as so many radians, and judged. */
+function requireUnitOf(measureId: string, given: Unit, path: string): void {
+  const measure = measureById(measureId);
+  const wanted = measure?.displayUnit ?? measure?.unit ?? null;
+  if (wanted === null || UNITS[given].dimension === UNITS[wanted].dimension) return;
+  throw new DomainError(
+    'unit-mismatch',
+    `readTrialFile needs ${measureId} (${measure?.label}) as ${UNITS[wanted].dimension}, for example in ${wanted}, and got ${given}`,
+    path,
+  );
 }
 
 /**

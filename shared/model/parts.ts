@@ -4,9 +4,12 @@ import { z } from 'zod';
 
 export const id = z.uuid();
 
+/** Half of a surrogate pair is no character: files and databases keep U+FFFD in its place, so every record does. */
+const typed = z.string().overwrite((value) => value.toWellFormed());
+
 /** Free text as typed. Empty means nothing was entered. */
-export const text = z.string().max(10_000);
-export const line = z.string().max(300);
+export const text = typed.max(10_000);
+export const line = typed.max(300);
 
 /** A calendar day, `2026-11-25`. */
 export const day = z.iso.date();

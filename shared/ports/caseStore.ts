@@ -47,6 +47,8 @@ export interface ReadableCaseStore {
   lastEditAt(caseId: string): Promise<string>;
   /** Every case of the athlete of this case, itself included: what one of them edits of the athlete, all of them show. */
   casesOfSameAthlete(caseId: string): Promise<string[]>;
+  /** Cases changed since their summary was written: a program that ends between the two leaves them behind. */
+  unjudged(): Promise<string[]>;
   /** Every file that some case refers to. */
   keptFiles(): Promise<MediaRecord[]>;
   /** Every screening session of the cases that are not archived, oldest first: a run is found again by its day and battery. */

@@ -13,6 +13,8 @@ interface Held {
   readonly revision: number;
   readonly touchedAt: string;
   readonly summary: CaseSummary;
+  /** Whether the summary is of the case as it is now. */
+  readonly isJudged: boolean;
   /** Oldest first. */
   readonly steps: readonly Step[];
 }
@@ -73,11 +75,11 @@ export function inMemoryCaseStore(): CaseStore {
   /** Everything that follows a change: revisions of all cases that show it, this case's touch and history. */
   function settle(caseId: string, changes: readonly RecordChange[], at: string, steps: readonly Step[]): EditState {
     const current = heldCase(caseId);
-    held.set(caseId, { ...current, revision: current.revision + 1, touchedAt: at, steps });
+    held.set(caseId, { ...current, revision: current.revision + 1, isJudged: false, touchedAt: at, steps });
     if (changes.some(({ kind }) => kind === 'athlete' || kind === 'injury')) {
       for (const other of sameAthlete(caseId).filter((one) => one !== caseId)) {
         const theirs = heldCase(other);
-        held.set(other, { ...theirs, revision: theirs.revision + 1 });
+        held.set(other, { ...theirs, revision: theirs.revision + 1, isJudged: false });
       }
     }
     return stateOf(caseId);
@@ -113,7 +115,7 @@ export function inMemoryCaseStore(): CaseStore {
     write(plans.flatMap(({ plan }) => plan.changes));
     for (const { caseId, plan } of plans) {
       const summary = { missing: [], cautions: [] };
-      held.set(caseId, { revision: 0, touchedAt: at, summary, steps: stepsAfter([], plan, at) });
+      held.set(caseId, { revision: 0, touchedAt: at, summary, isJudged: false, steps: stepsAfter([], plan, at) });
     }
   }
 
@@ -140,7 +142,7 @@ export function inMemoryCaseStore(): CaseStore {
         all('case').map((one) => one.number),
       ),
     writeSummary: async (caseId, summary) => {
-      held.set(caseId, { ...heldCase(caseId), summary });
+      held.set(caseId, { ...heldCase(caseId), summary, isJudged: true });
     },
     shelf: async ({ search, archived, offset, limit }) => {
       const rows: ShelfRow[] = [];
@@ -201,6 +203,10 @@ export function inMemoryCaseStore(): CaseStore {
       all('screeningSession')
         .filter(({ caseId }) => get('case', caseId)?.archivedOn === null)
         .map(({ caseId, heldOn, batteryId }) => ({ caseId, heldOn, batteryId })),
+    unjudged: async () =>
+      all('case')
+        .map(({ id }) => id)
+        .filter((id) => !heldCase(id).isJudged),
     keptFiles: async () => all('media'),
     verify: async () => [],
     close: async () => {},

@@ -17,5 +17,6 @@ export function searchText(record: AnyRecord): string {
  * there. Empty where nothing can be searched for.
  */
 export function searchWords(search: string): string[] {
-  return search.split(/\s+/).filter((word) => /[\p{L}\p{N}]/u.test(word));
+  // A NUL divides words too: to SQLite it ends the text.
+  return search.split(/[\s\0]+/).filter((word) => /[\p{L}\p{N}]/u.test(word));
 }

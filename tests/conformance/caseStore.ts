@@ -494,6 +494,26 @@ export function caseStoreConformance(
         expect(await store.lastEditAt(CASE)).toBe(after(30_000));
       });
 
+      test('a case is to be judged from its last change until its summary is written, across restarts', async () => {
+        const summary = { missing: [], cautions: [] };
+        await store.create(OPENING, AT);
+        const sibling = await createSibling();
+        expect(await store.unjudged()).toEqual([CASE, sibling]);
+        await store.writeSummary(CASE, summary);
+        await store.writeSummary(sibling, summary);
+        await reopen();
+        expect(await store.unjudged()).toEqual([]);
+        await store.apply(CASE, [{ op: 'patch', kind: 'case', id: CASE, fields: { note: 'x' } }], after(10_000));
+        expect(await store.unjudged()).toEqual([CASE]);
+        await store.writeSummary(CASE, summary);
+        await store.apply(sibling, [patchMass(70)], after(20_000));
+        await reopen();
+        expect(await store.unjudged()).toEqual([CASE, sibling]);
+        await store.writeSummary(CASE, summary);
+        await store.undo(sibling, after(30_000));
+        expect(await store.unjudged()).toEqual([CASE, sibling]);
+      });
+
       test('an edit of the athlete counts up the revision of every case that shows it', async () => {
         await store.create(OPENING, AT);
         const sibling = await createSibling();

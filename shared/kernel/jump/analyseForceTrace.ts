@@ -8,6 +8,10 @@ import { quietWindow } from './quietWindow.ts';
 /** Landing and stepping off shake the plate; a stance is looked for only this far from both. Convention. */
 const SETTLING_S = 0.3;
 
+/** Outside of these the forces are in another unit: 70 kg in kilogram-force read as newtons are 7 kg. Convention. */
+const LIGHTEST_KG = 15;
+const HEAVIEST_KG = 400;
+
 /**
  * Analyses the vertical ground force of countermovement, squat or drop jumps; every jump in the record is found.
  *
@@ -21,7 +25,7 @@ const SETTLING_S = 0.3;
  * calibration is not included. Where nobody stood still there is none, and the reason is given.
  *
  * @throws DomainError 'input-malformed' for plates of unlike length, 'input-out-of-range' for a value, rate or mass that
- *   cannot be used, 'not-enough-data' where no jump is found
+ *   cannot be used, 'not-enough-data' where no jump is found, 'unit-mismatch' where the stance weighs no person
  * @source Owen et al. 2014; take-off velocity by impulse as in Linthorne 2001, Am J Phys 69(11):1198-1204
  */
 export function analyseForceTrace(trace: ForceTrace): ForceTraceAnalysis {
@@ -75,6 +79,14 @@ export function analyseForceTrace(trace: ForceTrace): ForceTraceAnalysis {
     )[0] ?? null;
   if (!best)
     throw new DomainError('not-enough-data', `analyseForceTrace needs a stance to weigh. ${leftOut.join(' ')}`);
+  const { mass } = best;
+  if (mass.value < LIGHTEST_KG || mass.value > HEAVIEST_KG) {
+    throw new DomainError(
+      'unit-mismatch',
+      `analyseForceTrace needs the forces under a person in newtons; the stance weighs ${mass.value.toPrecision(3)} kg. ` +
+        'Look at the unit of the force columns',
+    );
+  }
   return { ...best, warnings: [...best.warnings, ...leftOut], jumps };
 }
 

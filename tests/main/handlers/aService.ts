@@ -12,13 +12,15 @@ export interface Asked {
   readonly ask: <C extends Channel>(channel: C, request: Request<C>) => Promise<Answer<C>>;
   /** The refusal of a request that must not be met. */
   readonly refusal: (channel: string, request: unknown) => Promise<Failure>;
+  /** Lets time go by. */
+  readonly wait: (ms: number) => void;
   dispose(): Promise<void>;
 }
 
 /** A service on a folder of its own, with a clock that gains five seconds at each look and numbered ids; answers checked. */
 export async function aService(folder = fs.mkdtempSync(path.join(os.tmpdir(), 'caseframe-service-'))): Promise<Asked> {
-  let [looks, ids] = [0, 5000];
-  const now = () => new Date(after(5000 * looks++));
+  let [looks, waitedMs, ids] = [0, 0, 5000];
+  const now = () => new Date(after(5000 * looks++ + waitedMs));
   const service = await openService({ folder, host: 'command line', now, newId: () => id(ids++), checkAnswers: true });
   return {
     service,
@@ -32,6 +34,9 @@ export async function aService(folder = fs.mkdtempSync(path.join(os.tmpdir(), 'c
       const result = await service.dispatch(channel, request);
       if (result.ok) throw new Error(`${channel} was not refused`);
       return result.error;
+    },
+    wait: (ms) => {
+      waitedMs += ms;
     },
     dispose: async () => {
       await service.close();

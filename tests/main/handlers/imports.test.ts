@@ -19,6 +19,8 @@ afterEach(() => made.dispose());
 const MASS_KG = 70;
 const V = 2.5;
 const text = jumpTraceCsv({ massKg: MASS_KG, takeoffVelocityMPerS: V, depthM: 0.3, leftShare: 0.5 }, randomSource(1));
+/** The same jump as a plate that gives kilogram-force writes it; 1 kgf = 9.80665 N by definition. */
+const inKilograms = text.replaceAll(/,(-?[\d.]+)/g, (_cell, newtons) => `,${(Number(newtons) / 9.80665).toFixed(4)}`);
 const file = { fileName: 'jump.csv', text, columns: [], rateHz: null, massKg: null };
 const testId = EXAMPLES.jumpTest.id;
 
@@ -66,6 +68,8 @@ describe('a force file', () => {
     ['without a jump in it', { ...file, text: text.split('\n').slice(0, 1000).join('\n') }, 'not-enough-data'],
     ['with a word among the numbers', { ...file, text: text.replace('0.900,', '0.900,heavy') }, 'input-malformed'],
     ['of nothing', { ...file, text: '' }, 'input-missing'],
+    ['in kilogram-force, and says so', { ...file, text: inKilograms.replaceAll('_n', '_kgf') }, 'unit-mismatch'],
+    ['in kilogram-force, and does not say so', { ...file, text: inKilograms }, 'unit-mismatch'],
   ])('%s is refused in words, and nothing is kept', async (_what, bad, code) => {
     for (const [channel, request] of [
       ['jump.previewForce', { kind: 'countermovement', file: bad }],
@@ -154,9 +158,14 @@ describe('a trial file', () => {
       'points.wrist-right.1',
     ],
     [JSON.stringify({ ...trial, captureRateHz: -1 }), 'captureRateHz'],
-  ])('%.20s is refused at the place of the fault', async (bad, where) => {
+    [
+      JSON.stringify({ ...trial, measures: [{ measure: 'arm.elevation', value: 130, unit: 'cm' }] }),
+      'measures.0.unit',
+      'unit-mismatch',
+    ],
+  ])('%.20s is refused at the place of the fault', async (bad, where, code = 'input-malformed') => {
     const error = await made.refusal('trial.import', { caseId, fileName: 'throw.json', text: bad });
-    expect(error).toMatchObject({ code: 'input-malformed', path: where });
+    expect(error).toMatchObject({ code, path: where });
     expect((await made.ask('case.open', { caseId })).file.revision).toBe(1);
   });
 });

@@ -21,6 +21,7 @@ test('a store from before films opens with every trial, sound, and a trial remov
     UPDATE change SET before = json_remove(before, '$.clipSha256'), after = json_remove(after, '$.clipSha256')
       WHERE kind = 'movementTrial';
     ALTER TABLE movement_trial DROP COLUMN clip_sha256;
+    ALTER TABLE case_state DROP COLUMN is_judged;
     PRAGMA user_version = 1;
   `);
   database.close();

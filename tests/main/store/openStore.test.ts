@@ -2,12 +2,15 @@ import { spawn } from 'node:child_process';
 import { once } from 'node:events';
 import fs from 'node:fs';
 import path from 'node:path';
+import { isDeepStrictEqual } from 'node:util';
 import { describe, expect, test } from 'vitest';
+import { randomSource } from '../../../main/demo/randomSource.ts';
 import { openDatabase } from '../../../main/store/database.ts';
 import { migrate, readMigrations, schemaVersion } from '../../../main/store/migrate.ts';
 import { DATABASE_FILE, openSqliteCaseStore } from '../../../main/store/sqliteCaseStore.ts';
 import { AT, EXAMPLES, WHOLE_CASE } from '../../conformance/examples.ts';
 import { aFolder, HOLDER } from './aFolder.ts';
+import { CASE, type Mover, openMover } from './moves.ts';
 
 /** Expects a refusal: its code, and a sentence long enough to say what to do, that names the folder. */
 function expectRefusal(folder: string, code: string): void {
@@ -44,7 +47,7 @@ describe('opening a store folder', () => {
   test('a newer store is refused, byte for byte as it was', async () => {
     const folder = await aStore();
     const database = openDatabase(databaseOf(folder));
-    database.pragma('user_version = 3');
+    database.pragma('user_version = 1000');
     database.close();
     const before = fs.readFileSync(databaseOf(folder));
     expectRefusal(folder, 'store-newer');
@@ -54,9 +57,9 @@ describe('opening a store folder', () => {
   test('a migration that fails leaves all cases as they were, and the folder free', async () => {
     const folder = await aStore();
     const shipped = readMigrations(path.resolve(import.meta.dirname, '../../../migrations'));
-    const failing = { name: '0002_fails.sql', sql: 'DELETE FROM search; ALTER TABLE athlete DROP COLUMN nothing;' };
+    const failing = { name: '9999_fails.sql', sql: 'DELETE FROM search; ALTER TABLE athlete DROP COLUMN nothing;' };
     expect(() => openSqliteCaseStore(folder, HOLDER, [...shipped, failing])).toThrow(
-      expect.objectContaining({ code: 'internal', message: expect.stringContaining('0002_fails.sql') }),
+      expect.objectContaining({ code: 'internal', message: expect.stringContaining('9999_fails.sql') }),
     );
     const store = openSqliteCaseStore(folder, HOLDER);
     expect([store.schemaVersion, await store.verify()]).toEqual([shipped.length, []]);
@@ -70,6 +73,11 @@ describe('opening a store folder', () => {
     for (const folder of [file, path.join(file, 'below')]) {
       expectRefusal(folder, 'store-unwritable');
     }
+  });
+
+  // The one folder of a machine that root cannot write to either.
+  test.runIf(process.platform === 'linux')('a folder the system does not let anybody write cannot be written', () => {
+    expectRefusal('/proc/caseframe', 'store-unwritable');
   });
 
   test.skipIf(process.getuid === undefined || process.getuid() === 0)(
@@ -104,6 +112,46 @@ describe('opening a store folder', () => {
     expect(fs.readFileSync(databaseOf(folder)).equals(damaged)).toBe(true);
   });
 
+  test('law: after any one bit of the file flipped, the store is refused, or reads as it was, or verify notices', async () => {
+    const folder = await aStore();
+    const whole = fs.readFileSync(databaseOf(folder));
+    let store = openSqliteCaseStore(folder, HOLDER);
+    const before = await store.open(EXAMPLES.case.id);
+    await store.close();
+    const random = randomSource(5);
+    for (let flip = 0; flip < 400; flip++) {
+      const bytes = Buffer.from(whole);
+      const at = Math.floor(bytes.length * random.uniform());
+      bytes[at] = (bytes[at] as number) ^ (1 << Math.floor(8 * random.uniform()));
+      for (const file of fs.readdirSync(folder)) fs.rmSync(path.join(folder, file));
+      fs.writeFileSync(databaseOf(folder), bytes);
+      const told = (thrown: unknown) => {
+        expect({ at, thrown }).toMatchObject({
+          thrown: { name: 'DomainError', code: expect.stringMatching(/^store-/) },
+        });
+        return null;
+      };
+      try {
+        store = openSqliteCaseStore(folder, HOLDER);
+      } catch (thrown) {
+        told(thrown);
+        continue;
+      }
+      const read = await store.open(EXAMPLES.case.id).catch(told);
+      const problems = await store.verify().catch(told);
+      if (!isDeepStrictEqual(read, before)) expect({ at, problems }).not.toEqual({ at, problems: [] });
+      await store.close();
+    }
+  });
+
+  test('a layout that lost a column is refused', async () => {
+    const folder = await aStore();
+    const database = openDatabase(databaseOf(folder));
+    database.exec('ALTER TABLE injury DROP COLUMN mechanism');
+    database.close();
+    expectRefusal(folder, 'store-corrupt');
+  });
+
   test('an empty file is an empty store', async () => {
     const folder = aFolder();
     fs.writeFileSync(databaseOf(folder), '');
@@ -131,9 +179,21 @@ describe('the lock', () => {
     await openSqliteCaseStore(folder, HOLDER).close();
   });
 
-  test('another process is refused while this one lives, and its kill -9 frees the folder at once', async () => {
+  test('another process is refused while this one has the folder, and told who has it', async () => {
+    const folder = aFolder();
+    const store = openSqliteCaseStore(folder, HOLDER);
+    const child = spawn(process.execPath, [path.join(import.meta.dirname, 'keepsWorking.ts'), folder]);
+    let said = '';
+    child.stderr.setEncoding('utf8').on('data', (text: string) => (said += text));
+    const [code] = await once(child, 'close');
+    expect(code).toBe(1);
+    expect(said).toContain(`is already open (test, process ${process.pid}, since ${HOLDER.since})`);
+    await store.close();
+  });
+
+  test('this process is refused while another one lives, and its kill -9 frees the folder at once', async () => {
     const folder = await aStore();
-    const child = spawn(process.execPath, [path.join(import.meta.dirname, 'keepsTyping.ts'), folder]);
+    const child = spawn(process.execPath, [path.join(import.meta.dirname, 'keepsWorking.ts'), folder]);
     const closed = once(child, 'exit');
     await once(child.stdout, 'data');
     expect(() => openSqliteCaseStore(folder, HOLDER)).toThrow(
@@ -146,12 +206,61 @@ describe('the lock', () => {
     await store.close();
   });
 
+  test('is held and given back where the note of who has it cannot be written', async () => {
+    const folder = aFolder();
+    fs.mkdirSync(path.join(folder, 'open-in.json'));
+    const store = openSqliteCaseStore(folder, HOLDER);
+    expect(() => openSqliteCaseStore(folder, HOLDER)).toThrow(expect.objectContaining({ code: 'store-locked' }));
+    await store.close();
+    await openSqliteCaseStore(folder, HOLDER).close();
+  });
+
+  test('closing twice leaves the next holder its folder and its note', async () => {
+    const folder = aFolder();
+    const first = openSqliteCaseStore(folder, HOLDER);
+    await first.close();
+    const next = openSqliteCaseStore(folder, { ...HOLDER, host: 'next' });
+    await first.close();
+    expect(() => openSqliteCaseStore(folder, HOLDER)).toThrow(
+      expect.objectContaining({ code: 'store-locked', message: expect.stringContaining('next, process') }),
+    );
+    await next.close();
+  });
+
   test('what an earlier program left lying there does not hold the folder', async () => {
     const folder = aFolder();
     fs.writeFileSync(path.join(folder, 'open-in.json'), 'half a no');
     await openSqliteCaseStore(folder, HOLDER).close();
     expect(fs.readdirSync(folder).toSorted((a, b) => (a < b ? -1 : 1))).toEqual(['cases.sqlite', 'lock.sqlite']);
   });
+});
+
+const opened = ({ service }: Mover) => service.dispatch('case.open', { caseId: CASE });
+
+describe('a disk that is full', () => {
+  // A limit on the size of a file is the nearest that every POSIX shell can do: writing beyond it fails in the same place.
+  test.skipIf(process.platform === 'win32')(
+    'stops the work with a sentence; what was acknowledged before is there',
+    async () => {
+      const folder = aFolder();
+      const script = path.join(import.meta.dirname, 'keepsWorking.ts');
+      const limited = `trap '' XFSZ; ulimit -f 1200; exec "$0" "$1" "$2"`;
+      const child = spawn('sh', ['-c', limited, process.execPath, script, folder]);
+      let [printed, said] = ['', ''];
+      child.stdout.setEncoding('utf8').on('data', (text: string) => (printed += text));
+      child.stderr.setEncoding('utf8').on('data', (text: string) => (said += text));
+      await once(child, 'close');
+      expect(said).toMatch(/move \d+: The case store in .+ cannot be written/);
+      const acknowledged = Number(printed.split('\n').at(-2));
+      expect(acknowledged).toBeGreaterThan(0);
+      const [harmed, unharmed] = [await openMover(folder), await openMover(aFolder())];
+      for (let n = 0; n <= acknowledged; n++) await unharmed.move(n);
+      expect(await opened(harmed)).toEqual(await opened(unharmed));
+      expect(await harmed.service.dispatch('store.verify', {})).toEqual({ ok: true, value: { problems: [] } });
+      await harmed.service.close();
+      await unharmed.service.close();
+    },
+  );
 });
 
 function layout(file: string): unknown[] {

@@ -13,8 +13,14 @@ migrate(database, readMigrations(path.resolve(import.meta.dirname, '../../../mig
 
 interface ColumnInfo {
   readonly name: string;
+  readonly type: string;
   readonly notnull: number;
 }
+
+/** `si`: in the unit that the item or measure it belongs to has; `nrs`: the numeric rating scale of pain, 0 to 10. */
+const UNIT_ENDING = /_(kg|m|s|hz|days|bytes|nrs|si)$/;
+/** How many, or which one; `place` orders the rows. */
+const COUNTS = ['place', 'episodes', 'number', 'page_count'];
 
 test('every statement of the store can be prepared on a migrated database', () => {
   expect(Object.keys(prepareStatements(database).records)).toEqual(KINDS);
@@ -33,6 +39,14 @@ describe.each(KINDS)('%s', (kind) => {
     const shape: Readonly<Record<string, z.ZodType>> = RECORDS[kind].schema.shape;
     const nullable = table.columns.filter(({ field }) => shape[field]?.safeParse(null).success);
     expect(optional.map((column) => column.name)).toEqual(nullable.map((column) => column.name));
+  });
+
+  test('a number that measures something ends in its unit', () => {
+    const shape: Readonly<Record<string, z.ZodType>> = RECORDS[kind].schema.shape;
+    const yesOrNo = table.columns.filter(({ field }) => shape[field]?.safeParse(true).success).map(({ name }) => name);
+    const numbers = columns.filter(({ type }) => type === 'REAL' || type === 'INTEGER').map(({ name }) => name);
+    const measured = numbers.filter((name) => ![...COUNTS, ...yesOrNo].includes(name));
+    expect(measured.filter((name) => !UNIT_ENDING.test(name))).toEqual([]);
   });
 
   test('a record goes through its row and back unchanged', () => {

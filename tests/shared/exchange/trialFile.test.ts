@@ -120,6 +120,19 @@ test.each([
   else expect(at?.startsWith(path)).toBe(true);
 });
 
+test('an angle in centimetres is refused with its place, an unknown measure in any unit is kept', () => {
+  const measure = { phase: 'release', side: 'right', value: 30, u: null };
+  const text = (id: string) => JSON.stringify({ ...FILE, measures: [{ ...measure, measure: id, unit: 'cm' }] });
+  expect(() => readTrialFile(text('elbow.flexAtRelease'))).toThrow(
+    expect.objectContaining({
+      code: 'unit-mismatch',
+      path: 'measures.0.unit',
+      message: expect.stringContaining('deg'),
+    }),
+  );
+  expect(readTrialFile(text('hair.length')).file.measures).toHaveLength(1);
+});
+
 test('the format is published as JSON Schema', () => {
   expect(TRIAL_FILE_SCHEMA).toMatchObject({
     type: 'object',

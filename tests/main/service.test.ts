@@ -1,14 +1,19 @@
 import fs from 'node:fs';
+import path from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { CHANNEL_NAMES, type EventPayload } from '../../../shared/contract/channels.ts';
-import { EXAMPLES, id } from '../../conformance/examples.ts';
-import { type Asked, aService, TODAY } from './aService.ts';
+import { CHANNEL_NAMES, type EventPayload } from '../../shared/contract/channels.ts';
+import type { Edit } from '../../shared/model/edit.ts';
+import { openSqliteCaseStore } from '../../main/store/sqliteCaseStore.ts';
+import { after, EXAMPLES, id } from '../conformance/examples.ts';
+import { type Asked, aService, TODAY } from './handlers/aService.ts';
 
 let made: Asked;
 beforeEach(async () => {
   made = await aService();
 });
 afterEach(() => made.dispose());
+
+const SHIPPED = fs.readdirSync(path.resolve(import.meta.dirname, '../../migrations')).length;
 
 const everything = { search: '', archived: false, offset: 0, limit: 100 };
 
@@ -160,6 +165,33 @@ describe('what is refused', () => {
     }
   });
 
+  test('a record of another case, through whichever edit: it is not found, and stays as it was', async () => {
+    const [mine, theirs] = [await newCase(), await newCase()];
+    const record = { ...EXAMPLES.jumpTest, caseId: theirs.case.id };
+    const injury = { ...EXAMPLES.injury, athleteId: theirs.athlete.id };
+    const given: Edit[] = [
+      { op: 'create', kind: 'jumpTest', record },
+      { op: 'create', kind: 'injury', record: injury },
+    ];
+    await made.ask('case.edit', { caseId: theirs.case.id, edits: given });
+    const before = await made.ask('case.open', { caseId: theirs.case.id });
+    const intrusions: Edit[] = [
+      { op: 'patch', kind: 'jumpTest', id: record.id, fields: { note: 'x' } },
+      { op: 'remove', kind: 'jumpTest', id: record.id },
+      { op: 'remove', kind: 'injury', id: injury.id },
+      { op: 'patch', kind: 'athlete', id: theirs.athlete.id, fields: { massKg: 1 } },
+      { op: 'patch', kind: 'case', id: theirs.case.id, fields: { note: 'x' } },
+      { op: 'create', kind: 'jumpTrial', record: { ...EXAMPLES.jumpTrial, testId: record.id } },
+      { op: 'create', kind: 'jumpTest', record: { ...record, id: id(61) } },
+    ];
+    for (const edit of intrusions) {
+      const error = await made.refusal('case.edit', { caseId: mine.case.id, edits: [edit] });
+      expect(error.code).toBe('not-found');
+    }
+    expect(await made.ask('case.open', { caseId: theirs.case.id })).toEqual(before);
+    expect((await made.ask('case.open', { caseId: mine.case.id })).file.revision).toBe(0);
+  });
+
   test('an athlete nobody knows', async () => {
     const error = await made.refusal('case.create', { purpose: 'study', athleteId: id(1), openedOn: TODAY });
     expect(error).toMatchObject({ code: 'not-found', path: 'athleteId' });
@@ -175,7 +207,7 @@ describe('what is refused', () => {
 describe('the folder', () => {
   test('what the program is, and that the store is sound', async () => {
     expect(await made.ask('app.info', {})).toMatchObject({
-      schemaVersion: 2,
+      schemaVersion: SHIPPED,
       host: 'command line',
       storeFolder: made.folder,
     });
@@ -193,6 +225,19 @@ describe('the folder', () => {
     await closed;
     const again = await aService(made.folder);
     expect((await again.ask('case.open', { caseId: opened.id })).file.case.note).toBe('last word');
+    await again.service.close();
+  });
+
+  test('what a program ended after an edit had not judged yet is judged at the next start', async () => {
+    const { case: opened, athlete } = await newCase();
+    await made.service.close();
+    const store = openSqliteCaseStore(made.folder, { host: 'test', pid: process.pid, since: '' });
+    const fields = { hasRedFlags: true };
+    await store.apply(opened.id, [{ op: 'patch', kind: 'athlete', id: athlete.id, fields }], after(10_000));
+    expect((await store.shelf(everything)).rows[0]?.cautions).toEqual([]);
+    await store.close();
+    const again = await aService(made.folder);
+    expect((await again.ask('shelf.list', everything)).rows[0]?.cautions).not.toEqual([]);
     await again.service.close();
   });
 
