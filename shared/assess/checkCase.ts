@@ -12,12 +12,15 @@ import { isKnown, type Reading } from '../quantity.ts';
 import type { Unit } from '../units.ts';
 import type { CaseCheck, Fact } from './assessment.ts';
 
-/** The case checks, each asked wherever the file holds something that it could question. */
+/**
+ * The case checks, each asked wherever the file holds something that it could question. `about` is the key of the fact
+ * questioned, or the id of the record where there is no fact of it.
+ */
 export function checkCase(file: CaseFile, facts: readonly Fact[]): CaseCheck[] {
   return [
     ...stated(file, facts),
     ...heightsSideBySide(file, facts),
-    ...file.jumpTests.flatMap((test) => longestFlight(test.id, file)),
+    ...file.jumpTests.flatMap((test) => longestFlight(test.id, file, facts)),
     ...file.movementTrials.flatMap((trial) => checksOfTrial(trial, file, facts)),
   ];
 }
@@ -26,8 +29,9 @@ export function checkCase(file: CaseFile, facts: readonly Fact[]): CaseCheck[] {
 function stated(file: CaseFile, facts: readonly Fact[]): CaseCheck[] {
   return file.enteredMeasures.flatMap(({ id, measureId, valueSi }): CaseCheck[] => {
     if (valueSi === null) return [];
+    const about = factOf(facts, id, measureId);
     if (measureId === 'body.weight') {
-      return [weightAsMassTimesTen({ statedWeightN: valueSi, massKg: file.athlete.massKg, about: id })];
+      return [weightAsMassTimesTen({ statedWeightN: valueSi, massKg: file.athlete.massKg, about })];
     }
     if (measureId === 'jump.forceToLeave') {
       return [
@@ -36,11 +40,11 @@ function stated(file: CaseFile, facts: readonly Fact[]): CaseCheck[] {
           weight: readingOf(facts, 'body.weight', 'N'),
           height: readingOf(facts, 'jump.height.force', 'm'),
           pushOffDistance: readingOf(facts, 'jump.countermovementDepth', 'm'),
-          about: id,
+          about,
         }),
       ];
     }
-    if (measureId === 'jump.shareOfStanding') return shareOfStanding(facts, id);
+    if (measureId === 'jump.shareOfStanding') return shareOfStanding(facts, about);
     return [];
   });
 }
@@ -56,7 +60,8 @@ function heightsSideBySide({ jumpTests }: CaseFile, facts: readonly Fact[]): Cas
   const tests = jumpTests.toSorted((a, b) => (a.heldOn < b.heldOn ? -1 : a.heldOn > b.heldOn ? 1 : 0));
   return tests.flatMap((test, i) => {
     const before = tests.slice(0, i).findLast((one) => one.kind === test.kind);
-    return before === undefined ? [] : compared(heightOf(facts, before.id), heightOf(facts, test.id), test.id);
+    const [earlier, later] = [before && heightOf(facts, before.id), heightOf(facts, test.id)];
+    return compared(earlier, later, later?.key ?? test.id);
   });
 }
 
@@ -78,24 +83,25 @@ function comparable(fact: Fact | undefined): Parameters<typeof unlikeHeightsComp
   return { label, heightM: fact.value.reading.value, reference, method, arms: arms === 'not recorded' ? null : arms };
 }
 
-function longestFlight(testId: string, { jumpTrials }: CaseFile): CaseCheck[] {
+function longestFlight(testId: string, { jumpTrials }: CaseFile, facts: readonly Fact[]): CaseCheck[] {
   const longest = jumpTrials
     .filter((trial) => trial.testId === testId && trial.flightTimeS !== null)
     .toSorted((a, b) => (b.flightTimeS ?? 0) - (a.flightTimeS ?? 0))[0];
   if (longest === undefined) return [];
-  return [slowedSeconds({ flightTimeS: longest.flightTimeS, riseM: null, gravityFound: null, about: longest.id })];
+  const about = factOf(facts, longest.id, 'jump.flightTime');
+  return [slowedSeconds({ flightTimeS: longest.flightTimeS, riseM: null, gravityFound: null, about })];
 }
 
 function checksOfTrial(trial: MovementTrial, file: CaseFile, facts: readonly Fact[]): CaseCheck[] {
   const own = facts.filter((fact) => fact.from.id === trial.id);
   if (own.length === 0) return [];
-  const about = trial.id;
+  const about = (measure: string) => factOf(own, trial.id, measure);
   const rise = readingOf(own, 'com.riseInSkill', 'm');
   const timing = slowedSeconds({
     flightTimeS: inTheAir(trial.id, file),
     riseM: isKnown(rise) ? rise.value : null,
     gravityFound: readingOf(own, 'ball.gravityFound', 'm/s2'),
-    about,
+    about: about('ball.gravityFound'),
   });
   const movement = movementById(trial.movementId);
   if (movement === null || !movement.aimsAtTarget || !hasBall(own)) return [timing];
@@ -106,16 +112,25 @@ function checksOfTrial(trial: MovementTrial, file: CaseFile, facts: readonly Fac
       leastSpeed: readingOf(own, 'ball.leastSpeed', 'm/s'),
       entryAngle: readingOf(own, 'ball.entryAngle', 'rad'),
       mustFall: movement.checkpoints.some(({ measure }) => measure === 'ball.entryAngle'),
-      about,
+      about: about('ball.releaseSpeed'),
     }),
     releaseAngleWithoutTarget({
       releaseAngle: readingOf(own, 'ball.releaseAngle', 'rad'),
       targetDistanceM: trial.targetDistanceM,
       targetHeightM: trial.targetHeightM,
       aimsAtTarget: movement.aimsAtTarget,
-      about,
+      about: about('ball.releaseAngle'),
     }),
   ];
+}
+
+/** The fact that came of a record, under the record's own id or from the trial it belongs to; a known one before others. */
+function factOf(facts: readonly Fact[], recordId: string, measure: string): string {
+  const own = facts.filter(
+    (one) => one.measure === measure && (one.from.id === recordId || one.key.includes(recordId)),
+  );
+  const known = own.find(({ value }) => value.kind === 'number' && isKnown(value.reading));
+  return (known ?? own[0])?.key ?? recordId;
 }
 
 /** Whether anything of the ball is known: a trial without one is not questioned about it. */

@@ -5,8 +5,10 @@ import { useCase } from '../useCase.ts';
 /** What the free flight says about scale and rate, and what other checks ask of this trial. In words. */
 export function GravityCheck({ trial }: { trial: MovementTrial }) {
   const { assessment } = useCase();
-  const found = assessment.facts.filter((fact) => fact.measure === 'ball.gravityFound' && fact.from.id === trial.id);
-  const checks = assessment.checks.filter((check) => check.about?.includes(trial.id) === true);
+  const own = assessment.facts.filter((fact) => fact.from.id === trial.id);
+  const found = own.filter((fact) => fact.measure === 'ball.gravityFound');
+  const subjects = new Set([trial.id, ...own.map((fact) => fact.key)]);
+  const checks = assessment.checks.filter(({ about }) => about !== null && subjects.has(about));
   if (found.length === 0 && checks.length === 0) return null;
   return (
     <section className="gravity" aria-labelledby="gravity-check">
