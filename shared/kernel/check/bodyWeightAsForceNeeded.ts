@@ -1,6 +1,7 @@
 import type { CaseCheck } from '../../assess/assessment.ts';
 import { isKnown, type Reading, type Source } from '../../quantity.ts';
 import { meanPushOffForce } from '../jump/meanPushOffForce.ts';
+import { cannotTell, fine, questioned } from './answer.ts';
 
 const SOURCE: Source = {
   cite: "Newton's second law: a ground force equal to body weight accelerates nothing. Mean push-off force by work and energy, F = W (1 + h / s)",
@@ -25,33 +26,28 @@ export function bodyWeightAsForceNeeded(seen: {
   const base = { id: 'body-weight-as-force-needed', about: seen.about, source: SOURCE };
   const { statedForceN: stated, weight, height, pushOffDistance } = seen;
   if (stated === null || !isKnown(weight)) {
-    return {
-      ...base,
-      verdict: 'cannot tell',
-      sentence: `Whether the force stated could lift the body cannot be told: ${stated === null ? 'no force is stated' : 'body weight is not known'}.`,
-      numbers: [],
-    };
+    return cannotTell(
+      base,
+      `Whether the force stated could lift the body cannot be told: ${stated === null ? 'no force is stated' : 'body weight is not known'}.`,
+    );
   }
   if (stated > weight.value * (1 + SAME)) {
-    return { ...base, verdict: 'fine', sentence: 'The force stated exceeds body weight.', numbers: [] };
+    return fine(base, 'The force stated exceeds body weight.');
   }
   const needed =
     isKnown(height) && isKnown(pushOffDistance) && height.value > 0 && pushOffDistance.value > 0
       ? meanPushOffForce(weight, height, pushOffDistance)
       : null;
-  return {
-    ...base,
-    verdict: 'questioned',
-    sentence: `A ground force of ${stated.toFixed(0)} N only holds ${weight.value.toFixed(0)} N of body weight up: nothing accelerates and nobody leaves the ground.${
+  return questioned(
+    base,
+    `A ground force of ${stated.toFixed(0)} N only holds ${weight.value.toFixed(0)} N of body weight up: nothing accelerates and nobody leaves the ground.${
       needed === null
         ? ' What a jump needs follows from its height and the push-off distance: F = W (1 + h / s).'
         : ` This jump needed ${needed.value.toFixed(0)} N on average over the push-off.`
     }`,
-    numbers: [
-      { label: 'Force as stated', value: stated, unit: 'N' },
-      needed === null
-        ? { label: 'Body weight', value: weight.value, unit: 'N' }
-        : { label: 'Mean force over the push-off', value: needed.value, unit: 'N' },
-    ],
-  };
+    { label: 'Force as stated', value: stated, unit: 'N' },
+    needed === null
+      ? { label: 'Body weight', value: weight.value, unit: 'N' }
+      : { label: 'Mean force over the push-off', value: needed.value, unit: 'N' },
+  );
 }

@@ -1,5 +1,6 @@
 import type { CaseCheck } from '../../assess/assessment.ts';
 import { isKnown, type Reading, type Source } from '../../quantity.ts';
+import { cannotTell, fine, inDegrees, questioned, whyUnknown } from './answer.ts';
 
 const SOURCE: Source = {
   cite: 'Least speed that reaches a point in a vacuum; drag only asks for more. Brancazio 1981, Am J Phys 49(4):356-365',
@@ -25,40 +26,25 @@ export function impossibleRelease(seen: {
   if (isKnown(speed) && isKnown(least)) {
     const u = Math.hypot(speed.u ?? 0, least.u ?? 0);
     if (least.value - speed.value > Math.max(2 * u, 0.005 * least.value)) {
-      return {
-        ...base,
-        verdict: 'questioned',
-        sentence: `A ball released at ${speed.value.toFixed(2)} m/s reaches this target at no angle; the least is ${least.value.toFixed(2)} m/s. Check the scale, the clock and the distance.`,
-        numbers: [
-          { label: 'Release speed', value: speed.value, unit: 'm/s' },
-          { label: 'Least speed', value: least.value, unit: 'm/s' },
-        ],
-      };
+      return questioned(
+        base,
+        `A ball released at ${speed.value.toFixed(2)} m/s reaches this target at no angle; the least is ${least.value.toFixed(2)} m/s. Check the scale, the clock and the distance.`,
+        { label: 'Release speed', value: speed.value, unit: 'm/s' },
+        { label: 'Least speed', value: least.value, unit: 'm/s' },
+      );
     }
   }
   if (seen.mustFall && isKnown(entry) && entry.value + 2 * (entry.u ?? 0) <= 0) {
-    return {
-      ...base,
-      verdict: 'questioned',
-      sentence: `The ball would still be rising ${degrees(-entry.value)}° at the target, so it cannot fall into it.`,
-      numbers: [
-        { label: 'Entry angle', value: entry.value, unit: 'rad' },
-        { label: 'Needed, more than', value: 0, unit: 'rad' },
-      ],
-    };
+    return questioned(
+      base,
+      `The ball would still be rising ${inDegrees(-entry.value)}° at the target, so it cannot fall into it.`,
+      { label: 'Entry angle', value: entry.value, unit: 'rad' },
+      { label: 'Needed, more than', value: 0, unit: 'rad' },
+    );
   }
   if (!isKnown(speed) || !isKnown(least) || (seen.mustFall && !isKnown(entry))) {
-    const missing = [speed, least, ...(seen.mustFall ? [entry] : [])].find((reading) => !isKnown(reading));
-    return {
-      ...base,
-      verdict: 'cannot tell',
-      sentence: `Whether this release can reach its target cannot be told: ${missing !== undefined && 'unknown' in missing ? missing.unknown : 'something is missing'}.`,
-      numbers: [],
-    };
+    const why = whyUnknown(speed, least, ...(seen.mustFall ? [entry] : []));
+    return cannotTell(base, `Whether this release can reach its target cannot be told: ${why}.`);
   }
-  return { ...base, verdict: 'fine', sentence: 'This release can reach its target.', numbers: [] };
-}
-
-function degrees(rad: number): string {
-  return ((rad * 180) / Math.PI).toFixed(1);
+  return fine(base, 'This release can reach its target.');
 }

@@ -1,5 +1,6 @@
 import type { CaseCheck } from '../../assess/assessment.ts';
 import { isKnown, type Reading, type Source } from '../../quantity.ts';
+import { cannotTell, fine, inDegrees, questioned } from './answer.ts';
 
 const SOURCE: Source = {
   cite: 'Least-speed angle 45° + ½ atan(Δh/d): it depends on where the target is. Brancazio 1981, Am J Phys 49(4):356-365',
@@ -23,23 +24,17 @@ export function releaseAngleWithoutTarget(seen: {
   const base = { id: 'release-angle-without-target', about: seen.about, source: SOURCE };
   const angle = seen.releaseAngle;
   if (!seen.aimsAtTarget) {
-    return { ...base, verdict: 'fine', sentence: 'This movement aims at no target.', numbers: [] };
+    return fine(base, 'This movement aims at no target.');
   }
   if (!isKnown(angle)) {
-    return {
-      ...base,
-      verdict: 'cannot tell',
-      sentence: `There is no release angle to judge: ${angle.unknown}.`,
-      numbers: [],
-    };
+    return cannotTell(base, `There is no release angle to judge: ${angle.unknown}.`);
   }
   if (seen.targetDistanceM === null || seen.targetHeightM === null) {
-    return {
-      ...base,
-      verdict: 'questioned',
-      sentence: `A release at ${((angle.value * 180) / Math.PI).toFixed(1)}° is neither flat nor steep by itself. Enter how far away and how high the target is before judging it.`,
-      numbers: [{ label: 'Release angle', value: angle.value, unit: 'rad' }],
-    };
+    return questioned(
+      base,
+      `A release at ${inDegrees(angle.value)}° is neither flat nor steep by itself. Enter how far away and how high the target is before judging it.`,
+      { label: 'Release angle', value: angle.value, unit: 'rad' },
+    );
   }
-  return { ...base, verdict: 'fine', sentence: 'The release angle is judged against its own target.', numbers: [] };
+  return fine(base, 'The release angle is judged against its own target.');
 }

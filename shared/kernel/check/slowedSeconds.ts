@@ -1,6 +1,7 @@
 import type { CaseCheck } from '../../assess/assessment.ts';
 import { isKnown, type Reading, type Source } from '../../quantity.ts';
 import { standardGravity } from '../constants/standardGravity.ts';
+import { cannotTell, fine, questioned } from './answer.ts';
 
 /** Longer than anyone stays up, and higher than anyone rises, by their own legs. */
 export const LONGEST_FLIGHT_S = 1;
@@ -28,67 +29,44 @@ export function slowedSeconds(seen: {
   const base = { id: 'slowed-seconds', about: seen.about, source: SOURCE };
   const { flightTimeS, riseM } = seen;
   if (flightTimeS !== null && flightTimeS > LONGEST_FLIGHT_S) {
-    return {
-      ...base,
-      verdict: 'questioned',
-      sentence: `${flightTimeS.toFixed(2)} s in the air would be a jump of ${((standardGravity.value * flightTimeS ** 2) / 8).toFixed(1)} m. These look like the seconds of a slowed clip: divide by capture rate over playback rate.`,
-      numbers: [
-        { label: 'Time in the air', value: flightTimeS, unit: 's' },
-        { label: 'Longest possible', value: LONGEST_FLIGHT_S, unit: 's' },
-      ],
-    };
+    return questioned(
+      base,
+      `${flightTimeS.toFixed(2)} s in the air would be a jump of ${((standardGravity.value * flightTimeS ** 2) / 8).toFixed(1)} m. These look like the seconds of a slowed clip: divide by capture rate over playback rate.`,
+      { label: 'Time in the air', value: flightTimeS, unit: 's' },
+      { label: 'Longest possible', value: LONGEST_FLIGHT_S, unit: 's' },
+    );
   }
   if (riseM !== null && riseM > GREATEST_RISE_M) {
-    return {
-      ...base,
-      verdict: 'questioned',
-      sentence: `Nobody's centre of mass rises ${riseM.toFixed(2)} m in a jump. The seconds may be slowed, or the scale wrong.`,
-      numbers: [
-        { label: 'Rise', value: riseM, unit: 'm' },
-        { label: 'Greatest possible', value: GREATEST_RISE_M, unit: 'm' },
-      ],
-    };
+    return questioned(
+      base,
+      `Nobody's centre of mass rises ${riseM.toFixed(2)} m in a jump. The seconds may be slowed, or the scale wrong.`,
+      { label: 'Rise', value: riseM, unit: 'm' },
+      { label: 'Greatest possible', value: GREATEST_RISE_M, unit: 'm' },
+    );
   }
   const g = seen.gravityFound;
   if (g !== null && isKnown(g)) {
+    if (g.value <= 0) return cannotTell(base, 'What flies here falls upwards: settle which way y points first.');
     const off = Math.abs(g.value - standardGravity.value);
     if (off - 2 * (g.u ?? 0) > BAND * standardGravity.value) {
-      const factor = g.value > 0 ? Math.sqrt(standardGravity.value / g.value) : null;
-      return {
-        ...base,
-        verdict: 'questioned',
-        sentence:
-          factor === null
-            ? 'What flies here falls upwards: check which way y points.'
-            : factor > 1
-              ? `Things fall with only ${g.value.toFixed(2)} m/s² here. If the scale is right, the seconds are slowed ${factor.toFixed(1)} times.`
-              : `Things fall with ${g.value.toFixed(2)} m/s² here, more than gravity gives. If the scale is right, the capture rate entered is ${(1 / factor).toFixed(1)} times too high.`,
-        numbers: [
-          { label: 'Gravity found', value: g.value, unit: 'm/s2' },
-          { label: 'Gravity', value: standardGravity.value, unit: 'm/s2' },
-        ],
-      };
+      const factor = Math.sqrt(standardGravity.value / g.value);
+      return questioned(
+        base,
+        factor > 1
+          ? `Things fall with only ${g.value.toFixed(2)} m/s² here. If the scale is right, the seconds are slowed ${factor.toFixed(1)} times.`
+          : `Things fall with ${g.value.toFixed(2)} m/s² here, more than gravity gives. If the scale is right, the capture rate entered is ${(1 / factor).toFixed(1)} times too high.`,
+        { label: 'Gravity found', value: g.value, unit: 'm/s2' },
+        { label: 'Gravity', value: standardGravity.value, unit: 'm/s2' },
+      );
     }
     // Too uncertain to say either way: only a possible flight time or rise can still speak for the clock.
-    if (off > BAND * standardGravity.value && flightTimeS === null && riseM === null) return cannotTell(base);
+    if (off > BAND * standardGravity.value && flightTimeS === null && riseM === null) return cannotTell(base, NOTHING);
     if (off <= BAND * standardGravity.value) {
-      return { ...base, verdict: 'fine', sentence: 'The clip falls with gravity: its seconds are real.', numbers: [] };
+      return fine(base, 'The clip falls with gravity: its seconds are real.');
     }
   }
-  if (flightTimeS === null && riseM === null) return cannotTell(base);
-  return {
-    ...base,
-    verdict: 'fine',
-    sentence: 'Time in the air and rise are those of a person in real time.',
-    numbers: [],
-  };
+  if (flightTimeS === null && riseM === null) return cannotTell(base, NOTHING);
+  return fine(base, 'Time in the air and rise are those of a person in real time.');
 }
 
-function cannotTell(base: Pick<CaseCheck, 'id' | 'about' | 'source'>): CaseCheck {
-  return {
-    ...base,
-    verdict: 'cannot tell',
-    sentence: 'There is no flight time, rise or free fall to compare with gravity.',
-    numbers: [],
-  };
-}
+const NOTHING = 'There is no flight time, rise or free fall to compare with gravity.';

@@ -1,6 +1,7 @@
 import type { CaseCheck } from '../../assess/assessment.ts';
 import type { Source } from '../../quantity.ts';
 import { type JumpHeight, unlikeness } from '../jump/unlikeness.ts';
+import { cannotTell, fine, questioned } from './answer.ts';
 
 const SOURCE: Source = {
   cite: 'Heights of one jump by different methods differ by up to 15 cm: Asian J Sports Med, article 12921; Eythorsdottir et al. 2024, Sports Medicine 54(11); Aragón-Vargas 2000',
@@ -25,23 +26,15 @@ export function unlikeHeightsCompared(seen: {
   const { differs, unrecorded } = unlikeness(a, b);
   const subject = `${a.label} and ${b.label}`;
   if (differs.length > 0) {
-    return {
-      ...base,
-      verdict: 'questioned',
-      sentence: `${subject} are not to be compared: ${differs.join('; ')}.`,
-      numbers: [
-        { label: a.label, value: a.heightM, unit: 'm' },
-        { label: b.label, value: b.heightM, unit: 'm' },
-      ],
-    };
+    return questioned(
+      base,
+      `${subject} are not to be compared: ${differs.join('; ')}.`,
+      { label: a.label, value: a.heightM, unit: 'm' },
+      { label: b.label, value: b.heightM, unit: 'm' },
+    );
   }
   if (unrecorded.length > 0) {
-    return {
-      ...base,
-      verdict: 'cannot tell',
-      sentence: `Whether ${subject} may be compared cannot be told: ${unrecorded.join('; ')}.`,
-      numbers: [],
-    };
+    return cannotTell(base, `Whether ${subject} may be compared cannot be told: ${unrecorded.join('; ')}.`);
   }
-  return { ...base, verdict: 'fine', sentence: `${subject} were measured alike and may be compared.`, numbers: [] };
+  return fine(base, `${subject} were measured alike and may be compared.`);
 }

@@ -1,6 +1,7 @@
 import type { CaseCheck } from '../../assess/assessment.ts';
 import type { Source } from '../../quantity.ts';
 import { standardGravity } from '../constants/standardGravity.ts';
+import { cannotTell, fine, isNear, questioned } from './answer.ts';
 
 const SOURCE: Source = {
   cite: 'W = m g; gravity at sea level lies between 9.78 and 9.84 m/s². The width of each band is a convention',
@@ -25,32 +26,26 @@ export function weightAsMassTimesTen(seen: {
   const base = { id: 'weight-as-mass-times-ten', about: seen.about, source: SOURCE };
   const { statedWeightN: stated, massKg } = seen;
   if (stated === null || massKg === null || !(massKg > 0)) {
-    return {
-      ...base,
-      verdict: 'cannot tell',
-      sentence: `Whether the weight fits the mass cannot be told: ${stated === null ? 'no weight is stated' : 'the mass is not recorded'}.`,
-      numbers: [],
-    };
+    return cannotTell(
+      base,
+      `Whether the weight fits the mass cannot be told: ${stated === null ? 'no weight is stated' : 'the mass is not recorded'}.`,
+    );
   }
   const right = massKg * standardGravity.value;
   const ratio = stated / massKg;
-  const isNear = (target: number, share: number) => Math.abs(ratio / target - 1) <= share;
   // Ten lies 2 % off gravity, so the band for rounding cannot hide it.
-  if (isNear(standardGravity.value, ROUNDING)) {
-    return { ...base, verdict: 'fine', sentence: 'The weight fits the mass.', numbers: [] };
+  if (isNear(ratio, standardGravity.value, ROUNDING)) {
+    return fine(base, 'The weight fits the mass.');
   }
-  const why = isNear(10, SAME)
+  const why = isNear(ratio, 10, SAME)
     ? `${stated.toFixed(0)} N is the mass times ten. Use g = 9.81 m/s²: every force built on it is 2 % too big.`
-    : isNear(1, SAME)
+    : isNear(ratio, 1, SAME)
       ? `${stated.toFixed(1)} is the mass in kilograms, not the weight in newtons.`
       : `${stated.toFixed(0)} N does not belong to ${massKg.toFixed(1)} kg.`;
-  return {
-    ...base,
-    verdict: 'questioned',
-    sentence: `${why} A body of ${massKg.toFixed(1)} kg weighs ${right.toFixed(0)} N.`,
-    numbers: [
-      { label: 'Weight as stated', value: stated, unit: 'N' },
-      { label: 'Mass × 9.81 m/s²', value: right, unit: 'N' },
-    ],
-  };
+  return questioned(
+    base,
+    `${why} A body of ${massKg.toFixed(1)} kg weighs ${right.toFixed(0)} N.`,
+    { label: 'Weight as stated', value: stated, unit: 'N' },
+    { label: 'Mass × 9.81 m/s²', value: right, unit: 'N' },
+  );
 }
