@@ -20,7 +20,7 @@ export function GravityCheck({ trial }: { trial: MovementTrial }) {
         </p>
       ))}
       {checks.map((check) => (
-        <p key={check.id} className={check.verdict === 'questioned' ? 'questioned' : undefined}>
+        <p key={`${check.id} ${check.about}`} className={check.verdict === 'questioned' ? 'questioned' : undefined}>
           <strong>{check.verdict}</strong>: {check.sentence}
         </p>
       ))}

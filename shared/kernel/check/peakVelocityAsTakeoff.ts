@@ -25,7 +25,7 @@ export function peakVelocityAsTakeoff(seen: {
   readonly peakMPerS: number | null;
   readonly about: string | null;
 }): CaseCheck {
-  const base = { id: 'peak-velocity-as-take-off', about: seen.about, source: SOURCE };
+  const base = { id: 'peak-velocity-as-takeoff', about: seen.about, source: SOURCE };
   const { statedMPerS: stated, takeoff, peakMPerS: peak } = seen;
   if (stated === null || !isKnown(takeoff)) {
     return cannotTell(
