@@ -14,7 +14,8 @@ import { rulesCheck } from './rulesCheck.ts';
 import { rulesEvaluate } from './rulesEvaluate.ts';
 import { rulesExplain } from './rulesExplain.ts';
 import { screenImport } from './screenImport.ts';
-import { trial, trialSchema } from './trial.ts';
+import { smooth } from './smooth.ts';
+import { trial } from './trial.ts';
 import { verify } from './verify.ts';
 
 /** In the order help shows them. */
@@ -35,6 +36,6 @@ export const COMMANDS: readonly Command[] = [
   jumpForce,
   flight,
   flightFit,
+  smooth,
   trial,
-  trialSchema,
 ];

@@ -1,7 +1,6 @@
-import { parse } from 'csv-parse/sync';
 import { fitRelease, type FlightSample } from '../../shared/kernel/flight/fitRelease.ts';
-import { DomainError } from '../../shared/errors.ts';
 import { counted } from '../../shared/format/number.ts';
+import { readSeriesCsv } from '../exchange/seriesCsv.ts';
 import { type Command, readText, UsageError } from './command.ts';
 import { ballNamed, dragOf } from './flight.ts';
 import { readingsToJson, readingsToLines } from './readings.ts';
@@ -46,33 +45,7 @@ export const flightFit: Command = {
   },
 };
 
-/** @throws DomainError with the line and column at fault */
 function readFlight(text: string, names: readonly string[]): FlightSample[] {
-  const rows: string[][] = parse(text, {
-    bom: true,
-    comment: '#',
-    trim: true,
-    skip_empty_lines: true,
-    relax_column_count: true,
-  });
-  const [header, ...body] = rows;
-  const columns = names.map((name) => {
-    const column = header?.findIndex((title) => title.toLowerCase() === name.trim().toLowerCase()) ?? -1;
-    if (column >= 0) return column;
-    throw new DomainError(
-      'input-missing',
-      `There is no column called ${name}; the columns are ${header?.join(', ') ?? 'none, as the file is empty'}.`,
-      `column ${name}`,
-    );
-  });
-  return body.map((row, i) => {
-    const [t = 0, x = 0, y = 0] = columns.map((column) => {
-      const cell = row[column] ?? '';
-      const value = cell === '' ? Number.NaN : Number(cell);
-      if (Number.isFinite(value)) return value;
-      const place = `row ${i + 1}, column ${header?.[column]}`;
-      throw new DomainError('input-malformed', `A number is needed in ${place}, and “${cell}” is none.`, place);
-    });
-    return { t, x, y };
-  });
+  const [t = [], x = [], y = []] = readSeriesCsv(text, names).columns;
+  return t.map((time, i) => ({ t: time, x: x[i] as number, y: y[i] as number }));
 }

@@ -3,22 +3,33 @@ import { assessCase } from '../../shared/assess/assessCase.ts';
 import { DomainError } from '../../shared/errors.ts';
 import { readTrialFile, TRIAL_FILE_SCHEMA, trialFileToRecords } from '../../shared/exchange/trialFile.ts';
 import { phaseTimes } from '../../shared/kernel/event/phaseTimes.ts';
-import { measureTrial } from '../../shared/kernel/trial/measureTrial.ts';
+import { measureTrial, type TrialSeries } from '../../shared/kernel/trial/measureTrial.ts';
 import { measureById } from '../../shared/knowledge/measures/index.ts';
 import { movementById } from '../../shared/knowledge/movements/index.ts';
 import { REFERENCE_SEXES } from '../../shared/model/athlete.ts';
 import { blankAthlete, blankCase } from '../../shared/model/blank.ts';
 import { emptyCaseFile } from '../../shared/model/caseLists.ts';
-import { choiceFrom, type Command, optionalNumber, readText } from './command.ts';
+import { convert } from '../../shared/units.ts';
+import { choiceFrom, type Command, optionalNumber, readText, UsageError } from './command.ts';
 import { readingsToJson, readingsToLines, type Row } from './readings.ts';
 
 export const trial: Command = {
   name: 'trial',
-  usage: `FILE.json [--mass KG] [--stature M] [--sex ${REFERENCE_SEXES.join('|')}]`,
-  does: 'phases, measures, centre of mass, angles and checks of one filmed trial',
-  words: 1,
-  options: { mass: { type: 'string' }, stature: { type: 'string' }, sex: { type: 'string' } },
-  run({ words: [name = ''], options }) {
+  usage: `FILE.json|--schema [--mass KG] [--stature M] [--sex ${REFERENCE_SEXES.join('|')}]`,
+  does: 'phases, measures, centre of mass, angles and checks of one filmed trial; --schema: JSON Schema of the file',
+  words: 0,
+  mayFollow: 1,
+  options: {
+    schema: { type: 'boolean' },
+    mass: { type: 'string' },
+    stature: { type: 'string' },
+    sex: { type: 'string' },
+  },
+  run({ words: [name], options }) {
+    if (options['schema'] === true) {
+      return { json: TRIAL_FILE_SCHEMA, lines: [JSON.stringify(TRIAL_FILE_SCHEMA, null, 2)] };
+    }
+    if (name === undefined) throw new UsageError('trial needs FILE.json, or --schema.');
     const { file } = readTrialFile(readText(name));
     const movement = movementById(file.movement);
     if (movement === null || file.captureRateHz === null) {
@@ -83,7 +94,8 @@ export const trial: Command = {
         phases: phaseRows.map(({ phase, label, rows }) => ({ phase, label, ...readingsToJson(rows) })),
         measures: measures.map(({ row, ...where }) => ({ ...where, ...readingsToJson([row]) })),
         centreOfMass: found.centreOfMass.map(({ frame, timeS, x, y }) => ({ frame, timeS, xM: x, yM: y })),
-        curves: found.series,
+        angles: found.series.filter(({ unit }) => unit === 'rad').map(inDegrees),
+        curves: found.series.filter(({ unit }) => unit !== 'rad'),
         checks,
         warnings: said,
       },
@@ -97,11 +109,7 @@ export const trial: Command = {
   },
 };
 
-export const trialSchema: Command = {
-  name: 'trial schema',
-  usage: '',
-  does: 'the JSON Schema of the trial file',
-  words: 0,
-  options: {},
-  run: () => ({ json: TRIAL_FILE_SCHEMA, lines: [JSON.stringify(TRIAL_FILE_SCHEMA, null, 2)] }),
-};
+/** Angles leave the command line in degrees, as they come in. */
+function inDegrees(series: TrialSeries): TrialSeries {
+  return { ...series, unit: 'deg', points: series.points.map(([t, rad]) => [t, convert(rad, 'rad', 'deg')] as const) };
+}

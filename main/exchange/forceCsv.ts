@@ -1,4 +1,5 @@
 import { DomainError } from '../../shared/errors.ts';
+import { spacing } from '../../shared/kernel/signal/spacing.ts';
 import { DECIMAL_COMMA, type DelimitedRow as Row, readDelimited } from './delimited.ts';
 
 export interface ForceCsvOptions {
@@ -26,8 +27,6 @@ const TOTAL_NAME = /(^|[^a-z])(total|sum|combined|both)([^a-z]|$)/i;
 /** Units that files carry over forces, or over the voltage of a plate that was not scaled. `v` may mean vertical. */
 const NOT_NEWTONS = /^(kg|kgf|kp|g|lbs?|lbf|mv|volts?|bw)$/;
 const MOST_PLATES = 4;
-/** Sampling may vary by this share of an interval. Convention. */
-const IRREGULAR = 0.05;
 
 /**
  * Reads vertical force records from delimited text: comma, semicolon or tab, decimal point or comma, with or without
@@ -155,42 +154,22 @@ function toNumber(row: Row, column: number, names: readonly string[], isDecimalC
 }
 
 function rateOf(rows: readonly Row[], name: string, timeOf: (row: Row) => number, warnings: string[]): number | null {
-  const times = rows.map(timeOf);
-  if (times.length < 2) return null;
-  const intervals = times.slice(1).map((time, k) => time - (times[k] as number));
-  const at = (k: number) => `line ${rows[k + 1]?.line}, column ${name}`;
-  const fallen = intervals.findIndex((interval) => !(interval > 0));
-  if (fallen >= 0) {
+  if (rows.length < 2) return null;
+  const at = (k: number) => `line ${rows[k]?.line}, column ${name}`;
+  const found = spacing(rows.map(timeOf), 'readForceCsv', at);
+  if (found.kind === 'uneven') {
     throw new DomainError(
       'input-malformed',
-      `readForceCsv needs times that rise, got ${times[fallen + 1]} after ${times[fallen]}`,
-      at(fallen),
+      `readForceCsv needs evenly spaced samples; most are ${found.medianS.toPrecision(4)} s apart, here ${found.oddS.toPrecision(4)} s`,
+      at(found.after + 1),
     );
   }
-  const sorted = intervals.toSorted((a, b) => a - b);
-  const median = sorted[sorted.length >> 1] as number;
-  const isOff = (interval: number) => Math.abs(interval - median) > IRREGULAR * median;
-  const off = intervals.filter(isOff).length;
-  const mean = ((times.at(-1) as number) - (times[0] as number)) / intervals.length;
-  if (off === 0) return 1 / mean;
-  // Times printed with few digits jump between two values all along; a gap or a stumble is a rare thing.
-  const resolution = (sorted.at(-1) as number) - (sorted[0] as number);
-  if (off > IRREGULAR * intervals.length && resolution < mean && isEvenOnceRounded(times, mean, resolution)) {
+  if (found.kind === 'rounded') {
     warnings.push(
-      `Times are written to ${resolution.toPrecision(1)} s only; the rate of ${(1 / mean).toFixed(1)} Hz is from the first and the last.`,
+      `Times are written to ${found.resolutionS.toPrecision(1)} s only; the rate of ${found.rateHz.toFixed(1)} Hz is from the first and the last.`,
     );
-    return 1 / mean;
   }
-  const first = intervals.findIndex(isOff);
-  throw new DomainError(
-    'input-malformed',
-    `readForceCsv needs evenly spaced samples; most are ${median.toPrecision(4)} s apart, here ${(intervals[first] as number).toPrecision(4)} s`,
-    at(first),
-  );
-}
-
-function isEvenOnceRounded(times: readonly number[], interval: number, resolution: number): boolean {
-  return times.every((time, k) => Math.abs(time - (times[0] as number) - k * interval) <= resolution);
+  return found.rateHz;
 }
 
 /** Unit of a column in lower case, from the row of units or the end of the name: `fz_N`, `Force [kN]`, `time (ms)`. */

@@ -5,6 +5,7 @@ import { butterworthCoefficients } from '../../shared/kernel/signal/butterworthC
 import { derivative } from '../../shared/kernel/signal/derivative.ts';
 import { zeroLagButterworth } from '../../shared/kernel/signal/zeroLagButterworth.ts';
 import { describeOpenData } from '../support/openData.ts';
+import { sameCutoff } from '../support/sameCutoff.ts';
 
 describe('Winter 2009, 2.2.4.4: coefficients', () => {
   test('his example, any rate ten times the cut-off, one pass', () => {
@@ -155,9 +156,3 @@ describeOpenData('smoothing-jump-com', 'jump centre of mass with noise against a
     expect(cutoffs[errors.indexOf(Math.min(...errors))]).toBe(expected.best_fc_hz_corrected);
   });
 });
-
-/** The cut-off for which our filter equals one whose cut-off was divided by 0.802 before the tangent. */
-function sameCutoff(cutoff: number, rate: number): number {
-  const c = (Math.SQRT2 - 1) ** 0.25;
-  return (Math.atan(Math.tan((Math.PI * cutoff) / (0.802 * rate)) * c) * rate) / Math.PI;
-}

@@ -21,6 +21,7 @@ export function describeOpenData(folder: string, title: string, tests: (data: Op
     tests({
       text: (file) => readFileSync(join(path, file), 'utf8'),
       json: (file) => JSON.parse(readFileSync(join(path, file), 'utf8')) as unknown,
+      path: (file) => join(path, file),
     }),
   );
 }
@@ -28,10 +29,13 @@ export function describeOpenData(folder: string, title: string, tests: (data: Op
 export interface OpenData {
   text(file: string): string;
   json(file: string): unknown;
+  /** Where a file is, for a program that reads it itself. */
+  path(file: string): string;
 }
 
 /** Collecting skipped tests must not read files; the bodies never run. */
 const absent: OpenData = {
   text: () => '',
   json: () => ({}),
+  path: (file) => file,
 };

@@ -142,13 +142,13 @@ describe('flight fit', () => {
     expect(json['verdict']).toBe('fine');
   });
 
-  test('five frames are not enough; a hole in the table is named by row and column', () => {
+  test('five frames are not enough; a hole in the table is named by line and column', () => {
     const few = write('few.csv', `t,x,y\n${[0, 1, 2, 3, 4].map((i) => `${i},${i},${i}`).join('\n')}\n`);
     expect(caseframe('flight', 'fit', few, '--columns', 't,x,y').code).toBe(3);
     const hole = write('hole.csv', 't,x,y\n0,1,2\n1,,2\n');
     const ran = caseframe('flight', 'fit', hole, '--columns', 't,x,y');
     expect(ran.code).toBe(3);
-    expect(ran.err).toContain('row 2, column x');
+    expect(ran.err).toContain('line 3, column x');
   });
 });
 
