@@ -36,8 +36,8 @@ export const trial: Command = {
       throw new DomainError(
         'input-missing',
         movement === null
-          ? `The movement ${file.movement} is not known, so the trial has no phases to measure.`
-          : 'The true capture rate is not given, so nothing that needs time can be computed.',
+          ? `trial needs a movement it knows, because of its phases; got ${file.movement}.`
+          : 'trial needs the true capture rate, because everything rests on time; captureRateHz is null.',
       );
     }
     const athlete = {

@@ -2,7 +2,8 @@ import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
 import { afterAll, describe, expect, test } from 'vitest';
-import { caseframe } from './caseframe.ts';
+import { DomainError } from '../../../shared/errors.ts';
+import { caseframe, inProcess } from './caseframe.ts';
 
 const folder = fs.mkdtempSync(path.join(os.tmpdir(), 'caseframe-test-'));
 afterAll(() => fs.rmSync(folder, { recursive: true }));
@@ -15,15 +16,31 @@ const write = (text: string) => {
   return file;
 };
 
-/** Bad input: exit 3, a code of the closed list, and a sentence that names the function, what it needs and what it got. */
-function refused(words: readonly string[]): { message: string; path: string | null; code: string } {
-  const { code, json, err } = caseframe(...words, '--json');
-  expect(code, err).toBe(3);
-  const { error } = json as { error: { message: string; path: string | null; code: string } };
-  expect(error.code).not.toBe('internal');
-  expect(error.message).toMatch(/^\w+( [a-z-]+)* (needs|finds no) .+/);
-  return error;
+/** A code of the closed list that the command line answers with exit 3, and a sentence: the function, its need, what it got. */
+async function refused(words: readonly string[]): Promise<DomainError> {
+  const thrown = await inProcess(...words).then(
+    () => null,
+    (error: unknown) => error,
+  );
+  if (!(thrown instanceof DomainError)) throw new Error(`not refused on purpose: ${String(thrown)}`);
+  expect(thrown.code).not.toMatch(/internal|store|safety/);
+  expect(thrown.message).toMatch(/^\w+( [a-z-]+)* (needs|finds no|found) .+/);
+  return thrown;
 }
+
+test('each command that reads a file answers a bad one with exit 3, on standard error and as its one JSON document', () => {
+  for (const words of [
+    ['jump', 'force', write('')],
+    ['flight', 'fit', write(''), '--columns', 't,x,y'],
+    ['smooth', write(''), '--columns', 't,y'],
+    ['trial', write('')],
+  ]) {
+    const { code, json, err } = caseframe(...words, '--json');
+    expect(code).toBe(3);
+    const { error } = json as { error: { message: string } };
+    expect(err).toContain(error.message);
+  }
+});
 
 const table = (header: string, row: (i: number) => string, count = 3000) =>
   [header, ...Array.from({ length: count }, (_, i) => row(i))].join('\n');
@@ -31,9 +48,9 @@ const seconds = (i: number) => (i / 1000).toFixed(3);
 
 const standing = (i: number) => `${seconds(i)},700`;
 
-describe('jump force', () => {
-  const jumpForce = (text: string, ...more: string[]) => refused(['jump', 'force', write(text), ...more]);
+const jumpForce = (text: string, ...more: string[]) => refused(['jump', 'force', write(text), ...more]);
 
+describe('jump force', () => {
   test.each([
     ['NaN', table('time_s,fz_N', (i) => (i === 1500 ? `${seconds(i)},NaN` : standing(i))), /found “NaN”/, /line 1502/],
     ['an empty cell', table('time_s,fz_N', (i) => (i === 7 ? `${seconds(i)},` : standing(i))), /empty cell/, /line 9/],
@@ -50,15 +67,15 @@ describe('jump force', () => {
     ['one sample', 'time_s,fz_N\n0,700\n', /needs/, null],
     ['an empty plate', table('time_s,fz_N', (i) => `${seconds(i)},0`), /no reading exceeds/, null],
     ['nobody who jumps', table('time_s,fz_N', standing), /found none/, null],
-  ])('%s', (_what, text, message, place) => {
-    const error = jumpForce(text);
+  ])('%s', async (_what, text, message, place) => {
+    const error = await jumpForce(text);
     expect(error.message).toMatch(message);
     if (place !== null) expect(error.path).toMatch(place);
   });
-  test('a mass of 0 kg, and a rate of 0 Hz', () => {
+  test('a mass of 0 kg, and a rate of 0 Hz', async () => {
     const text = table('fz_N', () => '700');
-    expect(jumpForce(text, '--rate', '1000', '--mass', '0').message).toContain('got 0');
-    expect(jumpForce(text, '--rate', '0').message).toContain('got 0');
+    expect((await jumpForce(text, '--rate', '1000', '--mass', '0')).message).toContain('got 0');
+    expect((await jumpForce(text, '--rate', '0')).message).toContain('got 0');
   });
 });
 
@@ -86,8 +103,8 @@ describe.each([
       /a column called t; the columns are/,
     ],
     ['decimal commas between commas', table(header, (i) => row(i).replaceAll('.', ','), 30), /decimal commas/],
-  ])('%s', (_what, text, message) => {
-    expect(read(text).message).toMatch(message);
+  ])('%s', async (_what, text, message) => {
+    expect((await read(text)).message).toMatch(message);
   });
   test('decimal commas between semicolons are read', () => {
     const text = table(header.replaceAll(',', ';'), (i) => row(i).replaceAll(',', ';').replaceAll('.', ','), 30);
@@ -95,14 +112,14 @@ describe.each([
   });
 });
 
-test('smooth: a cut-off above half the sampling rate, and columns or an order that are not there', () => {
+test('smooth: a cut-off above half the sampling rate, and columns or an order that are not there', async () => {
   const file = write(table('t,y', (i) => `${seconds(i)},${i}`, 50));
-  expect(refused(['smooth', file, '--columns', 't,y', '--cutoff', '900']).message).toContain('got 900 Hz');
+  expect((await refused(['smooth', file, '--columns', 't,y', '--cutoff', '900'])).message).toContain('got 900 Hz');
   expect(caseframe('smooth', file).code).toBe(2);
   expect(caseframe('smooth', file, '--columns', 't,y', '--derivative', '3').code).toBe(2);
 });
 
-test('smooth: unevenly timed samples are put on an even clock by their own times, and that is said', () => {
+test('smooth: unevenly timed samples are put on an even clock by their own times, and that is said', async () => {
   const line = table(
     't,y',
     (i) => `${(i / 30 + (i % 7 === 3 ? 0.01 : 0)).toFixed(4)},${(i / 30 + (i % 7 === 3 ? 0.01 : 0)).toFixed(4)}`,
@@ -118,7 +135,7 @@ test('smooth: unevenly timed samples are put on an even clock by their own times
 
 const shot = (change: Record<string, string>) => {
   const given = { speed: '7.2', angle: '52', height: '2.1', 'to-distance': '4.225', 'to-height': '3.05', ...change };
-  return ['flight', ...Object.entries(given).flatMap(([key, value]) => [`--${key}`, value])];
+  return ['flight', ...Object.entries(given).flatMap(([key, value]) => [`--${key}=${value}`])];
 };
 
 describe('flight and jump time', () => {
@@ -126,24 +143,17 @@ describe('flight and jump time', () => {
     [{ speed: '-1' }, /got -1/],
     [{ angle: '120' }, /from -90° to 90°/],
     [{ 'to-distance': '0' }, /got 0/],
-  ])('%o', (change, message) => {
-    expect(refused(shot(change)).message).toMatch(message);
+  ])('%o', async (change, message) => {
+    expect((await refused(shot(change))).message).toMatch(message);
   });
-  test('jump time 0, and a frame rate of 0', () => {
-    expect(refused(['jump', 'time', '0']).message).toContain('got 0');
-    expect(refused(['jump', 'time', '0.5', '--fps', '0']).message).toContain('got 0');
+  test('jump time 0, and a frame rate of 0', async () => {
+    expect((await refused(['jump', 'time', '0'])).message).toContain('got 0');
+    expect((await refused(['jump', 'time', '0.5', '--fps', '0'])).message).toContain('got 0');
   });
 });
 
-const refusedTrial = (content: unknown) => {
-  const { code, json, err } = caseframe(
-    'trial',
-    write(typeof content === 'string' ? content : JSON.stringify(content)),
-    '--json',
-  );
-  expect(code, err).toBe(3);
-  return (json as { error: { message: string; path: string | null } }).error;
-};
+const refusedTrial = (content: unknown) =>
+  refused(['trial', write(typeof content === 'string' ? content : JSON.stringify(content))]);
 
 describe('trial', () => {
   const good = {
@@ -156,9 +166,9 @@ describe('trial', () => {
     calibration: null,
     points: { 'hip-left': [[0, 1, 2]] },
   };
-  test('no JSON, frames that fall, a coordinate that is null in half, an unknown movement, no capture rate', () => {
-    expect(refusedTrial('{').message).toContain('needs JSON');
-    const fallen = refusedTrial({
+  test('no JSON, frames that fall, a coordinate that is null in half, an unknown movement, no capture rate', async () => {
+    expect((await refusedTrial('{')).message).toContain('needs JSON');
+    const fallen = await refusedTrial({
       ...good,
       points: {
         'hip-left': [
@@ -169,9 +179,11 @@ describe('trial', () => {
     });
     expect(fallen.message).toContain('got 2 after 3');
     expect(fallen.path).toBe('points.hip-left.1');
-    expect(refusedTrial({ ...good, points: { 'hip-left': [[0, 'x', 2]] } }).path).toContain('points.hip-left.0');
-    expect(refusedTrial({ ...good, movement: 'moonwalk' }).message).toContain('moonwalk');
-    expect(refusedTrial({ ...good, captureRateHz: null }).message).toContain('capture rate');
+    expect((await refusedTrial({ ...good, points: { 'hip-left': [[0, 'x', 2]] } })).path).toContain(
+      'points.hip-left.0',
+    );
+    expect((await refusedTrial({ ...good, movement: 'moonwalk' })).message).toContain('moonwalk');
+    expect((await refusedTrial({ ...good, captureRateHz: null })).message).toContain('capture rate');
   });
   test('--schema prints the JSON Schema of the file; without a file it is usage', () => {
     const { code, json } = caseframe('trial', '--schema', '--json');
