@@ -1,35 +1,129 @@
-// npm run bench: how long the heavy parts take on this machine. Prints medians; decides nothing.
+// npm run bench: how long the heavy parts take on this machine, each beside the same work in an implementation of its
+// own (tests/bench) in the same run. Prints medians, ratios and how far the two answers lie apart; decides nothing.
 import { jumpTraceCsv } from '../main/demo/jumpTrace.ts';
 import { randomSource } from '../main/demo/randomSource.ts';
 import { readForceCsv } from '../main/exchange/forceCsv.ts';
-import { analyseForceTrace } from '../shared/kernel/jump/analyseForceTrace.ts';
 import { advance, launch } from '../shared/kernel/flight/path.ts';
+import { analyseForceTrace } from '../shared/kernel/jump/analyseForceTrace.ts';
+import { derivative } from '../shared/kernel/signal/derivative.ts';
 import { zeroLagButterworth } from '../shared/kernel/signal/zeroLagButterworth.ts';
+import { deriveByMonteCarlo } from '../shared/kernel/uncertainty/deriveByMonteCarlo.ts';
+import { seededRandom } from '../shared/kernel/uncertainty/seededRandom.ts';
+import { measured } from '../shared/quantity.ts';
+import { plainFilter } from '../tests/bench/plainFilter.ts';
+import { plainForce } from '../tests/bench/plainForce.ts';
+import { plainMonteCarlo } from '../tests/bench/plainMonteCarlo.ts';
 
-function median(name, work, rounds = 20) {
-  work();
+function timed(work, rounds) {
+  let answer = work();
   const times = Array.from({ length: rounds }, () => {
     const start = performance.now();
-    work();
+    answer = work();
     return performance.now() - start;
   }).toSorted((a, b) => a - b);
-  console.log(`${times[rounds >> 1].toFixed(2).padStart(9)} ms  ${name}`);
+  return { ms: times[rounds >> 1], answer };
 }
 
+function beside(name, aimMs, ours, plain, apart, rounds = 20) {
+  const [a, b] = [timed(ours, rounds), timed(plain, rounds)];
+  const aim = aimMs === null ? '' : `, aim ${aimMs} ms`;
+  console.log(
+    `${a.ms.toFixed(2).padStart(9)} ms  ${name}${aim}\n${b.ms.toFixed(2).padStart(9)} ms  plainly; ratio ${(a.ms / b.ms).toFixed(2)}; ${apart(a.answer, b.answer)}\n`,
+  );
+}
+
+const RATE = 1000;
 const csv = jumpTraceCsv({ massKg: 80, takeoffVelocityMPerS: 2.6, depthM: 0.3, leftShare: 0.5 }, randomSource(1));
-const options = { columns: [], rateHz: null };
-const record = readForceCsv(csv, options);
-const seconds = (record.plates[0].length / record.rateHz).toFixed(1);
-median(`read ${seconds} s of two plates at 1000 Hz from CSV`, () => readForceCsv(csv, options));
-median(`analyse ${seconds} s of two plates at 1000 Hz`, () =>
-  analyseForceTrace({ ...record, massKg: null, kind: 'countermovement' }),
+const jump = readForceCsv(csv, { columns: [], rateHz: null });
+const noise = randomSource(2);
+const standing = 10 * RATE - jump.plates[0].length;
+const plates = jump.plates.map((plate) => [
+  ...Array.from({ length: standing }, () => (80 * 9.80665) / 2 + noise.normal(1.2)),
+  ...plate,
+]);
+beside(
+  '10 s of two plates at 1000 Hz, with uncertainty and phases',
+  5,
+  () => analyseForceTrace({ rateHz: RATE, plates, massKg: null, kind: 'countermovement' }),
+  () => plainForce(plates, RATE),
+  (a, b) => `heights ${(1000 * Math.abs(a.jumpHeight.value - b.height)).toFixed(2)} mm apart`,
 );
 
-const noise = randomSource(2);
 const tracks = Array.from({ length: 40 }, () =>
   Array.from({ length: 1000 }, (_, i) => Math.sin(i / 40) + noise.normal(0.01)),
 );
-median('filter 20 points, 1000 frames, both coordinates', () => {
-  for (const track of tracks) zeroLagButterworth(track, 120, 6);
-});
-median('fly a ball for 0.5 s with drag', () => advance(launch(22, 0.02, 2.5), 0.5, { drag: 0.018, lift: 0 }));
+const arrays = tracks.map((track) => Float64Array.from(track));
+beside(
+  '1000 frames of 20 points: both coordinates filtered, and differentiated once and twice',
+  20,
+  () =>
+    tracks.map((track) => {
+      const smooth = zeroLagButterworth(track, 120, 6);
+      return { smooth, velocity: derivative(smooth, 120, 1), acceleration: derivative(smooth, 120, 2) };
+    }),
+  () => arrays.map((track) => plainFilter(track, 120, 6)),
+  (a, b) => {
+    const gaps = a.map(({ smooth }, k) =>
+      Math.max(...smooth.slice(60, -60).map((x, i) => Math.abs(x - b[k].smooth[i + 60]))),
+    );
+    return `at most ${Math.max(...gaps).toExponential(1)} apart away from the ends`;
+  },
+);
+
+const inputs = {
+  d: measured('d', 'distance', 4.225, 'm', 0.02),
+  Δh: measured('Δh', 'rise', 0.95, 'm', 0.03),
+  θ: measured('θ', 'release angle', (52 * Math.PI) / 180, 'rad', 0.02),
+};
+const what = {
+  symbol: 'v',
+  name: 'speed to score',
+  unit: 'm/s',
+  formula: 'v = …',
+  source: { cite: 'vacuum', status: 'derived' },
+};
+beside(
+  'one release solved for speed by 100 000 draws',
+  1000,
+  () =>
+    deriveByMonteCarlo(
+      what,
+      inputs,
+      ({ d, Δh, θ }) => Math.sqrt((9.80665 * d * d) / (2 * Math.cos(θ) ** 2 * (d * Math.tan(θ) - Δh))),
+      seededRandom(1),
+      { leastDraws: 100_000, mostDraws: 100_000 },
+    ).distribution,
+  () => plainMonteCarlo(inputs.d, inputs.Δh, inputs.θ, 100_000),
+  (a, b) => `u ${a.sd.toFixed(4)} and ${b.sd.toFixed(4)} m/s after ${a.draws} draws`,
+  7,
+);
+
+beside(
+  'one flight of 0.5 s with drag, adaptive, tolerance 1e-11',
+  null,
+  () => advance(launch(22, 0.02, 2.5), 0.5, { drag: 0.018, lift: 0 }),
+  () => fixedSteps(22, 0.02, 2.5, 0.5, 0.018),
+  (a, b) => `${(1000 * Math.hypot(a.x - b.x, a.y - b.y)).toExponential(1)} mm apart`,
+);
+
+function moved(s, r, dt) {
+  return s.map((value, i) => value + dt * r[i]);
+}
+
+/** Fourth-order Runge-Kutta in 2000 fixed steps: as exact as the adaptive one, by brute force. */
+function fixedSteps(speed, angle, height, seconds, k) {
+  const rate = ([, , u, w]) => {
+    const v = Math.hypot(u, w);
+    return [u, w, -k * v * u, -9.80665 - k * v * w];
+  };
+  const dt = seconds / 2000;
+  let s = [0, height, speed * Math.cos(angle), speed * Math.sin(angle)];
+  for (let i = 0; i < 2000; i += 1) {
+    const k1 = rate(s);
+    const k2 = rate(moved(s, k1, dt / 2));
+    const k3 = rate(moved(s, k2, dt / 2));
+    const k4 = rate(moved(s, k3, dt));
+    s = s.map((value, j) => value + (dt / 6) * (k1[j] + 2 * k2[j] + 2 * k3[j] + k4[j]));
+  }
+  return { x: s[0], y: s[1] };
+}

@@ -22,38 +22,34 @@ export function zeroLagButterworth(samples: readonly number[], rateHz: number, c
   const n = samples.length;
   const origin = samples[0] as number;
   const slope = ((samples[n - 1] as number) - origin) / (n - 1);
-  const level = samples.map((x, i) => x - origin - slope * i);
   const pad = Math.min(n - 1, Math.max(9, Math.ceil(rateHz / (2 * cutoffHz))));
-  // Both ends of what remains are 0, so the reflection only changes sign.
-  const padded = [
-    ...level
-      .slice(1, pad + 1)
-      .toReversed()
-      .map(negate),
-    ...level,
-    ...level
-      .slice(-pad - 1, -1)
-      .toReversed()
-      .map(negate),
-  ];
-  const forwards = onePass(padded, filter);
-  return onePass(forwards.toReversed(), filter)
-    .toReversed()
-    .slice(pad, pad + n)
-    .map((y, i) => y + origin + slope * i);
-}
-
-function negate(x: number): number {
-  return -x;
-}
-
-/** One pass, begun as if the first sample had lasted for ever. */
-function onePass(samples: readonly number[], { a0, a1, a2, b1, b2 }: SecondOrderFilter): number[] {
-  const first = samples[0] as number;
-  let [x1, x2, y1, y2] = [first, first, first, first];
-  return samples.map((x) => {
-    const y = a0 * x + a1 * x1 + a2 * x2 + b1 * y1 + b2 * y2;
-    [x2, x1, y2, y1] = [x1, x, y1, y];
-    return y;
+  const padded = new Float64Array(n + 2 * pad);
+  samples.forEach((x, i) => {
+    padded[pad + i] = x - origin - slope * i;
   });
+  // Both ends of what remains are 0, so the reflection only changes sign.
+  for (let i = 1; i <= pad; i += 1) {
+    padded[pad - i] = -(padded[pad + i] as number);
+    padded[pad + n - 1 + i] = -(padded[pad + n - 1 - i] as number);
+  }
+  onePass(padded, filter);
+  padded.reverse();
+  onePass(padded, filter);
+  padded.reverse();
+  return samples.map((_, i) => (padded[pad + i] as number) + origin + slope * i);
+}
+
+/** One pass in place, begun as if the first sample had lasted for ever. */
+function onePass(samples: Float64Array, { a0, a1, a2, b1, b2 }: SecondOrderFilter): void {
+  let x1 = samples[0] as number;
+  let [x2, y1, y2] = [x1, x1, x1];
+  for (let i = 0; i < samples.length; i += 1) {
+    const x = samples[i] as number;
+    const y = a0 * x + a1 * x1 + a2 * x2 + b1 * y1 + b2 * y2;
+    x2 = x1;
+    x1 = x;
+    y2 = y1;
+    y1 = y;
+    samples[i] = y;
+  }
 }
