@@ -1,3 +1,4 @@
+import { asymmetry } from '../../shared/kernel/change/asymmetry.ts';
 import { analyseForceTrace } from '../../shared/kernel/jump/analyseForceTrace.ts';
 import type { ForceJump } from '../../shared/kernel/jump/forceTrace.ts';
 import { counted } from '../../shared/format/number.ts';
@@ -30,9 +31,9 @@ export const jumpForce: Command = {
     const several = analysis.jumps.length > 1;
     return {
       json: {
-        ...readingsToJson(rowsOf(analysis)),
+        ...jumpToJson(analysis, record.columns),
         warnings,
-        jumps: analysis.jumps.map((jump) => ({ ...readingsToJson(rowsOf(jump)), warnings: jump.warnings })),
+        jumps: analysis.jumps.map((jump) => ({ ...jumpToJson(jump, record.columns), warnings: jump.warnings })),
         rateHz: record.rateHz,
         columns: record.columns,
       },
@@ -47,7 +48,53 @@ export const jumpForce: Command = {
   },
 };
 
+function jumpToJson(jump: ForceJump, columns: readonly string[]): Record<string, unknown> {
+  const { phases } = jump;
+  return {
+    ...readingsToJson(rowsOf(jump)),
+    phases:
+      phases === null
+        ? null
+        : Object.fromEntries(
+            (['unweighting', 'braking', 'propulsion'] as const).map((name) => [
+              name,
+              readingsToJson(
+                (['start', 'duration', 'netImpulse'] as const).map((key) => ({
+                  key,
+                  label: key,
+                  reading: phases[name][key],
+                })),
+              ),
+            ]),
+          ),
+    plates: jump.plates.map((plate, i) => ({
+      column: columns[i],
+      ...readingsToJson([
+        { key: 'impulse', label: 'Impulse', reading: plate.impulse },
+        { key: 'peakLandingForce', label: 'Peak landing force', reading: plate.peakLandingForce },
+      ]),
+    })),
+    asymmetry: sides(jump, columns),
+  };
+}
+
+/** Two plates against each other, by the formula for tests on two legs, under its name. */
+function sides({ plates }: ForceJump, columns: readonly string[]): Record<string, unknown> | null {
+  const [a, b] = plates;
+  if (a === undefined || b === undefined || plates.length > 2 || !(a.impulse.value > 0 && b.impulse.value > 0))
+    return null;
+  const index = asymmetry('bilateral-index', a.impulse, b.impulse);
+  return {
+    formula: index.working.name,
+    of: 'impulse from onset to take-off',
+    positiveFor: columns[0],
+    ...readingsToJson([{ key: 'value', label: 'Asymmetry', reading: index }]),
+  };
+}
+
 function rowsOf(jump: ForceJump): readonly Row[] {
+  const { phases } = jump;
+  const noPhases = { unknown: 'only for a countermovement that starts from still standing' };
   return [
     { key: 'bodyWeight', label: 'Body weight', reading: jump.bodyWeight },
     { key: 'mass', label: 'Body mass', reading: jump.mass },
@@ -76,8 +123,24 @@ function rowsOf(jump: ForceJump): readonly Row[] {
     {
       key: 'countermovementDepth',
       label: 'Countermovement depth',
-      reading: jump.countermovementDepth ?? { unknown: 'only for a countermovement that starts from still standing' },
+      reading: jump.countermovementDepth ?? noPhases,
       shownIn: 'cm',
     },
+    {
+      key: 'pushOffDistance',
+      label: 'Push-off distance',
+      reading: phases?.pushOffDistance ?? noPhases,
+      shownIn: 'cm',
+    },
+    { key: 'meanPower', label: 'Mean power of the push-off', reading: phases?.meanPower ?? noPhases },
+    {
+      key: 'rateOfForceDevelopment',
+      label: 'Rate of force development, lowest to highest',
+      reading: jump.rateOfForceDevelopment ?? { unknown: 'the lowest force does not come before the highest' },
+    },
+    { key: 'peakLandingForce', label: 'Peak landing force', reading: jump.peakLandingForce },
+    ...(jump.dropHeight === null
+      ? []
+      : [{ key: 'dropHeight', label: 'Height of fall found', reading: jump.dropHeight, shownIn: 'cm' } as const]),
   ];
 }

@@ -53,17 +53,26 @@ const trialsOf = (data: OpenData) => (data.json('expected.json') as { trials: Re
 
 describe('jump force', async () => {
   describeOpenData('jump-force-cmj-sj-dj', 'Gidiel-Machado et al. 2025, two plates at 1000 Hz', (data) => {
-    const plates = ['--rate', '1000', '--columns', 'fz_plate1_N,fz_plate2_N'];
+    const twoPlates = ['--rate', '1000', '--columns', 'fz_plate1_N,fz_plate2_N'];
     test('countermovement jump', async () => {
-      const json = await run('jump', 'force', data.path('cmj_dual_plate_1000hz.csv'), ...plates, '--kind', 'cmj');
+      const json = await run('jump', 'force', data.path('cmj_dual_plate_1000hz.csv'), ...twoPlates, '--kind', 'cmj');
       const answers = trialsOf(data)['cmj_dual_plate_1000hz.csv'] as Answers;
       expectFlight(json, answers, 1000);
       expectImpulse(json, answers, 1000);
       expect(json['jumps']).toHaveLength(1);
       expect(json['warnings']).toEqual([]);
+      expect(off(json, 'peakLandingForce', answers['peak_landing_force_N'])).toBeLessThanOrEqual(0.1);
+      // One sample of force at either end.
+      const plates = json['plates'] as Json[];
+      const impulses = [answers['impulse_onset_to_takeoff_plate1_Ns'], answers['impulse_onset_to_takeoff_plate2_Ns']];
+      plates.forEach((plate, i) => expect(off(plate, 'impulse', impulses[i])).toBeLessThan(1));
+      const [a = 0, b = 0] = impulses as number[];
+      expect(json['asymmetry']).toMatchObject({ formula: 'bilateral asymmetry index', positiveFor: 'fz_plate1_N' });
+      expect(off(json, 'asymmetry.value', (a - b) / (a + b))).toBeLessThan(0.002);
+      expect(Object.keys(json['phases'] as Json)).toEqual(['unweighting', 'braking', 'propulsion']);
     });
     test('squat jump, integrated backward', async () => {
-      const json = await run('jump', 'force', data.path('sj_dual_plate_1000hz.csv'), ...plates, '--kind', 'squat');
+      const json = await run('jump', 'force', data.path('sj_dual_plate_1000hz.csv'), ...twoPlates, '--kind', 'squat');
       const { backward_integration: answers } = trialsOf(data)['sj_dual_plate_1000hz.csv'] as unknown as Record<
         string,
         Answers
