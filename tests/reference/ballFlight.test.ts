@@ -64,7 +64,7 @@ describe('closed forms of vacuum flight (Brancazio 1981, Am J Phys 49:356), ring
     [4.225, 2.45, 49.041, 6.9089, 40.959],
     [6.75, 2.3, 48.17, 8.5998, 41.83],
     [1.25, 2.2, 62.108, 4.8124, 27.892],
-  ])('from %d m away and %d m up: least-speed angle %d°, speed %d m/s, entry %d°', (d, y0, angle, speed, entry) => {
+  ])('P1: from %d m away and %d m up: least-speed angle %d°, speed %d m/s, entry %d°', (d, y0, angle, speed, entry) => {
     const rise = m(RING - y0);
     expect(inDegrees(leastSpeedAngle(m(d), rise).value)).toBeCloseTo(angle, 3);
     expect(leastSpeed(m(d), rise).value).toBeCloseTo(speed, 4);
@@ -79,7 +79,7 @@ describe('closed forms of vacuum flight (Brancazio 1981, Am J Phys 49:356), ring
     [4.225, 2.45, 50, 6.9111, 42.231, 3.8791, 0.5399, 0.9511],
     [6.75, 2.3, 50, 8.6097, 44.114, 4.5179, 0.6725, 1.2197],
   ])(
-    'from %d m away and %d m up at %d°: %d m/s, entry %d°, top %d m after %d s, %d s in all',
+    'P1: from %d m away and %d m up at %d°: %d m/s, entry %d°, top %d m after %d s, %d s in all',
     (d, y0, angle, speed, entry, top, tTop, tAll) => {
       const rise = m(RING - y0);
       const found = speedToScore(m(d), rise, deg(angle), NO_AIR, true);
@@ -92,7 +92,7 @@ describe('closed forms of vacuum flight (Brancazio 1981, Am J Phys 49:356), ring
     },
   );
 
-  test('from 1.25 m at 52° the ball is still rising at the ring: the algebra gives 5.1916 m/s, the program refuses', () => {
+  test('P1: from 1.25 m at 52° the ball is still rising at the ring: the algebra gives 5.1916 m/s, the program refuses', () => {
     expect(known(speedToScore(m(1.25), m(0.85), deg(52), NO_AIR, false))).toBeCloseTo(5.1916, 4);
     expect(inDegrees(entryAngle(m(1.25), m(0.85), deg(52)).value)).toBeCloseTo(-4.577, 3);
     expect(speedToScore(m(1.25), m(0.85), deg(52), NO_AIR, true)).toEqual({
@@ -132,7 +132,7 @@ test.each([
   [0.78, 32.91],
   [0.724, 30.28],
   [0.737, 30.89],
-])('geometry: a ball of circumference %d m fits a 0.457 m ring from %d° on', (circumference, angle) => {
+])('P2: geometry: a ball of circumference %d m fits a 0.457 m ring from %d° on', (circumference, angle) => {
   const ring = { kind: 'ring', distance: 4, height: 3, diameter: 0.457 } as const;
   const radius = circumference / (2 * Math.PI);
   // Aimed at the middle of the ring with just that entry angle, then half a degree flatter and steeper.
@@ -162,7 +162,7 @@ describe('margins of a free throw, d 4.225 m, y0 2.10 m, ball 0.2435 m, ring 0.4
     [52, 37.9, 0.35],
     [55, 54.4, 0.52],
     [60, 74.1, 0.75],
-  ])('at %d°: room %d mm either side, speed within %d %%', (angle, roomMm, percent) => {
+  ])('P3: at %d°: room %d mm either side, speed within %d %%', (angle, roomMm, percent) => {
     const margin = at(angle);
     const speed = known(speedToScore(m(4.225), m(0.95), deg(angle), NO_AIR, true));
     expect(1000 * known(margin.room)).toBeCloseTo(roomMm, 1);
@@ -174,7 +174,7 @@ describe('margins of a free throw, d 4.225 m, y0 2.10 m, ball 0.2435 m, ring 0.4
     [52, 3.67, 2.46],
     [55, 2.93, 1.53],
     [60, 1.12, 1.01],
-  ])('at %d°: %d° flatter or %d° steeper', (angle, flatter, steeper) => {
+  ])('P3: at %d°: %d° flatter or %d° steeper', (angle, flatter, steeper) => {
     const margin = at(angle);
     expect(inDegrees(known(margin.flatter))).toBeCloseTo(flatter, 2);
     expect(inDegrees(known(margin.steeper))).toBeCloseTo(steeper, 2);
@@ -184,19 +184,19 @@ describe('margins of a free throw, d 4.225 m, y0 2.10 m, ball 0.2435 m, ring 0.4
 });
 
 describe('drag (quadratic drag; closed forms and an independent fourth-order Runge-Kutta)', () => {
-  test('0.609 kg, circumference 0.765 m, C_d 0.50: k 0.022941 /m, terminal speed 20.675 m/s', () => {
+  test('P4: 0.609 kg, circumference 0.765 m, C_d 0.50: k 0.022941 /m, terminal speed 20.675 m/s', () => {
     const k = dragFactor(custom(0.5, 0.765 / Math.PI)).value;
     expect(k).toBeCloseTo(0.022941, 6);
     expect(Math.sqrt(9.80665 / k)).toBeCloseTo(20.675, 2);
   });
 
-  test('closed form without gravity: 8 m/s is 7.29856 m/s after 4 m, 0.523659 s', () => {
+  test('P4: closed form without gravity: 8 m/s is 7.29856 m/s after 4 m, 0.523659 s', () => {
     const state = advance({ t: 0, x: 0, y: 0, vx: 8, vy: 0 }, 0.523659, { drag: K_BASKETBALL, lift: 0 }, 0);
     expect(state.vx).toBeCloseTo(7.29856, 5);
     expect(state.x).toBeCloseTo(4, 5);
   });
 
-  test('closed form of a drop: after 0.5 s 4.81342 m/s and 1.21451 m (vacuum 1.22583)', () => {
+  test('P4: closed form of a drop: after 0.5 s 4.81342 m/s and 1.21451 m (vacuum 1.22583)', () => {
     const dropped = advance({ t: 0, x: 0, y: 0, vx: 0, vy: 0 }, 0.5, { drag: K_BASKETBALL, lift: 0 });
     expect(-dropped.vy).toBeCloseTo(4.81342, 5);
     expect(-dropped.y).toBeCloseTo(1.21451, 5);
@@ -211,7 +211,7 @@ describe('drag (quadratic drag; closed forms and an independent fourth-order Run
     [0.54, 0, 3.7907, 7.5409],
     [0.5, 0.1, 3.8406, 7.4968],
   ])(
-    'a free throw at 52° with C_d %d, C_L %d: falls through the ring plane at %d m; needs %d m/s',
+    'P5: a free throw at 52° with C_d %d, C_L %d: falls through the ring plane at %d m; needs %d m/s',
     (cd, cl, lands, needs) => {
       const air = drag(kOf(cd), kOf(cl));
       const arrival = forwardFlight(free, air).fallingTo(m(RING));
@@ -227,7 +227,7 @@ describe('drag (quadratic drag; closed forms and an independent fourth-order Run
     expect('unknown' in arrival ? Number.NaN : inDegrees(arrival.entryAngle.value)).toBeCloseTo(42.67, 2);
   });
 
-  test('a three-point shot at 50° needs 9.2075 m/s instead of 8.6097', () => {
+  test('P5: a three-point shot at 50° needs 9.2075 m/s instead of 8.6097', () => {
     expect(known(speedToScore(m(6.75), m(0.75), deg(50), drag(kOf(0.5)), true))).toBeCloseTo(9.2075, 3);
   });
 
@@ -249,31 +249,31 @@ describe('shot put (closed forms; Linthorne, Brunel University, on why real thro
     [41.88, 19.219],
     [37, 18.996],
     [45, 19.125],
-  ])('13 m/s from 2.1 m at %d°: %d m', (angle, expected) => {
+  ])('P6: 13 m/s from 2.1 m at %d°: %d m', (angle, expected) => {
     expect(rangeOf(13, angle, 2.1)).toBeCloseTo(expected, 3);
   });
-  test('with drag 19.102 m; 10 m/s from 2.0 m at 40.28°: 12.032 m', () => {
+  test('P6: with drag 19.102 m; 10 m/s from 2.0 m at 40.28°: 12.032 m', () => {
     expect(rangeOf(13, 41.88, 2.1, drag(k))).toBeCloseTo(19.102, 2);
     expect(rangeOf(10, 40.28, 2)).toBeCloseTo(12.032, 3);
   });
 });
 
 describe('serves and throws at nets and goals (closed forms and an independent integrator)', () => {
-  test('volleyball serve 15 m/s, +10° from 2.60 m: 2.3669 m high at 9 m, hits a 2.43 m net; 15.374 m far, with drag 12.494', () => {
+  test('P7: volleyball serve 15 m/s, +10° from 2.60 m: 2.3669 m high at 9 m, hits a 2.43 m net; 15.374 m far, with drag 12.494', () => {
     expect(heightAt(15, 10, 2.6, 9).height.value).toBeCloseTo(2.3669, 4);
     expect(rangeOf(15, 10, 2.6)).toBeCloseTo(15.374, 3);
     expect(rangeOf(15, 10, 2.6, drag(0.03466))).toBeCloseTo(12.494, 2);
     const net = { kind: 'net', distance: 9, height: 2.43, courtEnd: 18 } as const;
     expect(marginForError(release(15, 10, 2.6), net, 0.105, NO_AIR).passes).toBe(false);
   });
-  test('tennis serve 50 m/s, -5° from 2.75 m: 1.4310 m at 11.885 m, clears 0.914; 21.241 m far, with drag 19.732', () => {
+  test('P7: tennis serve 50 m/s, -5° from 2.75 m: 1.4310 m at 11.885 m, clears 0.914; 21.241 m far, with drag 19.732', () => {
     expect(heightAt(50, -5, 2.75, 11.885).height.value).toBeCloseTo(1.431, 4);
     expect(rangeOf(50, -5, 2.75)).toBeCloseTo(21.241, 3);
     expect(rangeOf(50, -5, 2.75, drag(0.02016))).toBeCloseTo(19.732, 2);
     const net = { kind: 'net', distance: 11.885, height: 0.914, courtEnd: 23.77 } as const;
     expect(marginForError(release(50, -5, 2.75), net, 0.0335, NO_AIR).passes).toBe(true);
   });
-  test('handball 22 m/s, -3° from 2.20 m: 1.3354 m high at 7 m after 0.3186 s', () => {
+  test('P7: handball 22 m/s, -3° from 2.20 m: 1.3354 m high at 7 m after 0.3186 s', () => {
     const arrival = heightAt(22, -3, 2.2, 7);
     expect(arrival.height.value).toBeCloseTo(1.3354, 4);
     expect(arrival.time.value).toBeCloseTo(0.3186, 4);
@@ -284,12 +284,12 @@ describe('serves and throws at nets and goals (closed forms and an independent i
 
 describe('handball jump throw (worked with an independent Runge-Kutta, k 0.01847 /m)', () => {
   const k = 0.01847;
-  test('80.6, 84.20 and 86.8 km/h are 22.389, 23.389 and 24.111 m/s', () => {
+  test('HB1: 80.6, 84.20 and 86.8 km/h are 22.389, 23.389 and 24.111 m/s', () => {
     expect(convert(80.6, 'km/h', 'm/s')).toBeCloseTo(22.389, 3);
     expect(convert(84.2, 'km/h', 'm/s')).toBeCloseTo(23.389, 3);
     expect(convert(86.8, 'km/h', 'm/s')).toBeCloseTo(24.111, 3);
   });
-  test('closed form of drag alone: 22.4 m/s arrives after 9 m with 18.969 m/s, 0.43711 s later', () => {
+  test('HB2: closed form of drag alone: 22.4 m/s arrives after 9 m with 18.969 m/s, 0.43711 s later', () => {
     const state = advance({ t: 0, x: 0, y: 0, vx: 22.4, vy: 0 }, 0.43711, { drag: k, lift: 0 }, 0);
     expect(state.vx).toBeCloseTo(18.969, 3);
     expect(state.x).toBeCloseTo(9, 3);
@@ -300,7 +300,7 @@ describe('handball jump throw (worked with an independent Runge-Kutta, k 0.01847
     [1.85, 0.265, 0.4018, 0.878, 0.4373],
     [0.15, -10.277, 0.4083, -9.672, 0.4445],
   ])(
-    '22.4 m/s from 2.60 m into a goal 9 m away at %d m: vacuum %d° and %d s, drag %d° and %d s',
+    'HB3, HB4: 22.4 m/s from 2.60 m into a goal 9 m away at %d m: vacuum %d° and %d s, drag %d° and %d s',
     (target, vacuum, tVacuum, withDrag, tDrag) => {
       const rise = m(target - 2.6);
       const still = known(angleToScore(m(9), rise, mps(22.4), NO_AIR));

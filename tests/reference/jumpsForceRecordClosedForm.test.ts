@@ -80,7 +80,7 @@ describe('J7: a countermovement jump with a closed-form answer (computed check v
     const exact = (70 * (2.64652 ** 2 / 2 + g * (0.22056 + 0.16125))) / (0.66 - 0.42397);
     expect(Math.abs(meanPower.value / exact - 1)).toBeLessThan(0.01);
   });
-  test('rate of force development, lowest to highest force: 4393.9 N/s', () => {
+  test('I7: rate of force development, lowest to highest force: 4393.9 N/s', () => {
     expect(jump.rateOfForceDevelopment?.value).toBeCloseTo(4393.9, 0);
   });
   test('one plate takes all of it: impulse 252.1014 − 66.8451 + W · 0.66 N·s', () => {

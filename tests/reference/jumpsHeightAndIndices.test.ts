@@ -31,6 +31,10 @@ describe('free flight, check values computed from h = g tÂ²/8, v = g t/2, v = âˆ
     expect(takeoffVelocityFromFlightTime(exact(t, 's')).value).toBeCloseTo(v, 4);
   });
 
+  test('J2: 0.500 s with g = 9.81 is 0.30656 m, so the two values of g differ by 0.1 mm', () => {
+    expect((flightHeight(exact(0.5, 's')).value * 9.81) / 9.80665).toBeCloseTo(0.30656, 5);
+  });
+
   test.each([
     [0.3, 2.42569, 0.4947],
     [0.4, 2.80095, 0.57123],

@@ -8,7 +8,7 @@ import { describeOpenData } from '../support/openData.ts';
 const inDegrees = (rad: number) => (rad * 180) / Math.PI;
 const G = 9.80665;
 
-test('worked free throw, 60 fps, every second frame: 7.197 m/s at 52.0°, g 9.81', () => {
+test('V20: worked free throw, 60 fps, every second frame: 7.197 m/s at 52.0°, g 9.81', () => {
   const x = [0, 0.1477, 0.2954, 0.4431, 0.5908, 0.7385, 0.8862];
   const y = [2.1, 2.2836, 2.4563, 2.6181, 2.769, 2.9091, 3.0382];
   const fit = fitRelease(
@@ -34,7 +34,7 @@ describe('normal equations of a straight line and a parabola (JCGM 100:2008, H.3
     [16, 60, 0.016, 0.062, 0.48],
     [8, 60, 0.046, 0.169, 2.8],
     [32, 240, 0.023, 0.089, 1.3],
-  ])('%d frames at %d Hz: u(vx) %d, u(vy at release) %d m/s, u(g) %d m/s²', (frames, rate, uVx, uVy, uG) => {
+  ])('V14: %d frames at %d Hz: u(vx) %d, u(vy at release) %d m/s, u(g) %d m/s²', (frames, rate, uVx, uVy, uG) => {
     const fit = fitRelease(flight(frames, rate), 0.005, null);
     expect(fit.velocityX.u).toBeCloseTo(uVx, 3);
     expect(fit.velocityY.u).toBeCloseTo(uVy, 3);
@@ -42,7 +42,7 @@ describe('normal equations of a straight line and a parabola (JCGM 100:2008, H.3
   });
 });
 
-test('law: a release read half a frame late loses g Δt/2 of vertical velocity: 0.082 m/s at 60 fps', () => {
+test('V15: a release read half a frame late loses g Δt/2 of vertical velocity: 0.082 m/s at 60 fps', () => {
   const samples = flight(16, 60);
   const onTime = fitRelease(samples, 0.005, null);
   const late = fitRelease(samples, 0.005, null, { releaseAt: { t: 0.5 / 60, u: 0 } });
@@ -58,7 +58,7 @@ test.each([
   [8, 0.15323],
   [9.6, 0.10641],
   [32, 0.00958],
-])('free fall seen %d times slowed: g comes out as %d, and the factor is proposed back', (k, g) => {
+])('V18: free fall seen %d times slowed: g comes out as %d, and the factor is proposed back', (k, g) => {
   const check = gravityCheck(flight(40, 120, k), 0.0005);
   expect(check.gravity.value).toBeCloseTo(g, 4);
   expect(check.verdict).toBe('questioned');

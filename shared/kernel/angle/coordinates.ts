@@ -1,7 +1,11 @@
 import { measured, type Quantity } from '../../quantity.ts';
 import type { Point, PointU } from '../plane/point.ts';
 
-/** The two coordinates of a named point as quantities, `x_A` and `y_A`, for a formula's working. */
+/**
+ * The two coordinates of a named point as quantities, `x_A` and `y_A`, for a formula's working.
+ *
+ * @source definition of a coordinate
+ */
 export function coordinates<L extends string>(
   label: L,
   point: Point,

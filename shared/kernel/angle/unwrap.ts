@@ -4,6 +4,7 @@
  *
  * @param angles rad
  * @returns rad, the first value unchanged
+ * @source the nearest of the angles that differ by whole turns
  */
 export function unwrap(angles: readonly (number | null)[]): (number | null)[] {
   const turn = 2 * Math.PI;

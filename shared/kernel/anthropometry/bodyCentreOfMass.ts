@@ -28,6 +28,7 @@ const SOURCE: Source = {
  * @param pointU standard uncertainty of one coordinate, m, or why there is none
  * @returns metres; Unknown if no segment is complete
  * @throws DomainError 'input-out-of-range' if a coordinate is not finite
+ * @source definition of the centre of mass; the table's own; JCGM 100:2008, 5.1
  */
 export function bodyCentreOfMass(
   points: BodyPoints,

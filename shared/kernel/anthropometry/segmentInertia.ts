@@ -20,6 +20,7 @@ export interface SegmentInertia {
  *   sagittal plane, and is the wrong one there
  * @returns unknown where the table has no radius for the axis
  * @throws DomainError 'input-out-of-range' if mass or length is not above zero
+ * @source parallel-axis theorem; de Leva 1996 and Winter 2009 for the radii
  */
 export function segmentInertia(
   row: SegmentRow,

@@ -12,6 +12,7 @@ import { ASYMMETRY_FORMULAS, type AsymmetryFormula, type AsymmetryId } from './a
  * @returns ratio without unit; positive where `a` is the greater (percentage difference: always positive; limb
  *   symmetry: 1 where even)
  * @throws DomainError 'not-found' for an unknown formula, 'unit-mismatch', 'input-out-of-range' unless both are above zero
+ * @source each formula's own; Bishop, Read, Chavda & Turner 2016, Strength Cond J 38(6):27-32
  */
 export function asymmetry(id: AsymmetryId, a: Quantity, b: Quantity): Quantity<'1'> {
   const formula: AsymmetryFormula | undefined = ASYMMETRY_FORMULAS.find((candidate) => candidate.id === id);

@@ -11,6 +11,7 @@ import { meanReading } from '../uncertainty/meanReading.ts';
  * @param readings at least two, with a mean above zero, on a scale with a true zero
  * @returns ratio without unit; times 100 for per cent
  * @throws DomainError 'not-enough-data', 'input-out-of-range'
+ * @source definition
  */
 export function coefficientOfVariation(readings: readonly number[], unit: Unit): Quantity<'1'> {
   const mean = meanReading('x_mean', 'mean', readings, unit);

@@ -17,6 +17,7 @@ export interface ChangeJudgment<U extends Unit> {
  * @param detectable minimal detectable change in that unit; null: none is known for this test
  * @returns unknown where neither an MDC nor uncertainties are known
  * @throws DomainError 'unit-mismatch'
+ * @source definition of the minimal detectable change; two standard uncertainties: convention
  */
 export function judgeChange<U extends Unit>(
   before: Quantity<U>,

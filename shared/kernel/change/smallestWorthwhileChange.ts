@@ -10,6 +10,7 @@ import { requirePositive } from '../quantity/requirePositive.ts';
  * @param deviation standard deviation between people, > 0
  * @returns in its unit
  * @throws DomainError 'input-out-of-range'
+ * @source a fifth of the spread: Cohen, as used by Hopkins (from memory)
  */
 export function smallestWorthwhileChange<U extends Unit>(deviation: Quantity<U>): Quantity<U> {
   requirePositive('smallestWorthwhileChange', deviation);

@@ -15,6 +15,7 @@ const BAND_RAD = (2 * Math.PI) / 180;
  * Mistake 13: was the release angle read off the forearm instead of the ball's path?
  *
  * @param seen angle as stated, rad; angle of the fitted flight, rad; forearm above the horizontal at release, rad
+ * @source free flight; six frames at least: convention
  */
 export function angleFromForearm(seen: {
   readonly statedRad: number | null;

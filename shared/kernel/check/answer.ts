@@ -5,6 +5,7 @@ import { isKnown, type Reading } from '../../quantity.ts';
 export type Base = Pick<CaseCheck, 'id' | 'about' | 'source'>;
 type Shown = CaseCheck['numbers'][number];
 
+/** Nothing is wrong, with what was looked at. */
 export function fine(base: Base, sentence: string): CaseCheck {
   return { ...base, verdict: 'fine', sentence, numbers: [] };
 }
@@ -29,6 +30,7 @@ export function inDegrees(rad: number): string {
   return ((rad * 180) / Math.PI).toFixed(1);
 }
 
+/** A share as it is read: ratio in, per cent out. */
 export function inPercent(share: number, digits = 1): string {
   return (share * 100).toFixed(digits);
 }

@@ -17,6 +17,7 @@ const SAME = 0.02;
  * 4.4, 8.8 or 2.8 % by different formulas.
  *
  * @param seen difference as stated, ratio; formula, null: not named; weaker side, `none`: not said; both values where known
+ * @source Bishop, Read, Chavda & Turner 2016, Strength Cond J 38(6):27-32
  */
 export function asymmetryUnnamed(seen: {
   readonly stated: number | null;

@@ -14,6 +14,7 @@ const SOURCE: Source = {
  * Mistake 25: is a difference between sides called real that is smaller than the difference from trial to trial?
  *
  * @param seen trials of each side in one unit, all above zero, and the formula by name
+ * @source Exell et al., quoted by Bishop et al. 2016; three trials a side: convention
  */
 export function asymmetryWithinVariation(seen: {
   readonly formula: AsymmetryId;

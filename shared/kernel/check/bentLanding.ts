@@ -18,6 +18,7 @@ const APART_M = 0.03;
  *
  * @param seen knee flexion at take-off and at first contact, rad; the heights of the same jump by flight time and by
  *   impulse, m, where there is a force record
+ * @source free fall; Yamashita, Murata & Inaba 2020, Applied Sciences 10(3):776; limits: convention
  */
 export function bentLanding(seen: {
   readonly kneeAtTakeoff: Reading<'rad'>;

@@ -15,6 +15,7 @@ const SAME = 0.02;
  * Was body weight given as the force needed to jump? The ground must push harder than that to raise anything.
  *
  * @param seen the force as stated, N (null: none), body weight, and height and push-off distance where known, for the answer
+ * @source work-energy theorem, F = W (1 + h / s)
  */
 export function bodyWeightAsForceNeeded(seen: {
   readonly statedForceN: number | null;

@@ -16,6 +16,7 @@ export const GREATEST_TAKEOFF_M_PER_S = 4;
  * duration on top.
  *
  * @param seen take-off velocity as stated, m/s, and how long the force was integrated, s; null: not known
+ * @source impulse and momentum of the net force; limit of 4 m/s: convention
  */
 export function bodyWeightNotSubtracted(seen: {
   readonly takeoffVelocityMPerS: number | null;

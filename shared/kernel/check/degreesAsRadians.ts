@@ -14,6 +14,7 @@ const SAME = 0.1;
  *
  * @param seen number as stated and the same found in another way, one unit, rad or rad/s or what follows from them in
  *   proportion; where there is no other, the greatest size that is possible
+ * @source definition of the radian
  */
 export function degreesAsRadians(seen: {
   readonly stated: number | null;

@@ -16,6 +16,7 @@ const WORTH_SAYING = 0.01;
  *
  * @param seen release angle, rad; distance and rise to the target, m; drag factor of the ball, /m (dragFactor); whether
  *   the speed took it into account
+ * @source quadratic drag, integrated; limit of 1 %: convention
  */
 export function dragIgnored(seen: {
   readonly angle: Reading<'rad'>;

@@ -18,6 +18,7 @@ const BAND = 0.02;
  * the gain there is 0.5 instead of 0.707. Asked of coefficients that come from elsewhere; the kernel's own are corrected.
  *
  * @param seen coefficients of one pass; cut-off as stated and sampling rate, Hz; number of passes
+ * @source Winter 2009, 2.2.4.4; Robertson & Dowling 2003, J Electromyogr Kinesiol 13:569-573
  */
 export function dualPassUncorrected(seen: {
   readonly filter: SecondOrderFilter | null;

@@ -17,6 +17,7 @@ const SAME_RAD = (0.5 * Math.PI) / 180;
  * Mistake 11: was the entry angle taken to be the release angle?
  *
  * @param seen entry angle as stated, rad; release angle, rad; distance and rise to the target, m
+ * @source Brancazio 1981, Am J Phys 49(4):356-365
  */
 export function entryTakenAsRelease(seen: {
   readonly statedEntryRad: number | null;

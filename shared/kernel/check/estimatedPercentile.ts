@@ -12,6 +12,7 @@ const SOURCE: Source = {
  * group? Asked by whatever prints one; a case holds only percentiles counted in its own squad.
  *
  * @param seen percentile 0 to 100; how it was found; whether the words beside it say that it is estimated
+ * @source assumption of a normal curve
  */
 export function estimatedPercentile(seen: {
   readonly percentile: number | null;

@@ -14,6 +14,7 @@ const LEAST_SHARE = 0.1;
  * Mistake 33: are event times given as if they were exact? A frame is only known to half a frame either way.
  *
  * @param seen events with their standard uncertainty, s (null: half a frame will be taken), and true capture rate, Hz
+ * @source JCGM 100:2008, 4.3.7; limit: convention
  */
 export function eventsWithoutUncertainty(seen: {
   readonly events: readonly { readonly label: string; readonly uS: number | null }[];

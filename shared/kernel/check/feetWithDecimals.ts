@@ -10,6 +10,7 @@ const SOURCE: Source = { cite: '1 ft = 12 in = 0.3048 m, exactly (NIST SP 811)',
  * file or a single box asks this of the text as typed.
  *
  * @param seen feet as typed: `6.2`; null: nothing was given in feet
+ * @source NIST SP 811, 1 ft = 12 in
  */
 export function feetWithDecimals(seen: {
   readonly typedFeet: string | null;

@@ -16,6 +16,7 @@ const BAND_RAD = Math.PI / 180;
  * steeper for a higher one, flatter for a lower one.
  *
  * @param seen angle stated as best, rad; distance and rise to the target, m
+ * @source Brancazio 1981; Linthorne, Brunel University; Lenz & Rappl 2010, arXiv 1007.3689
  */
 export function fortyFiveIsBest(seen: {
   readonly statedBestRad: number | null;

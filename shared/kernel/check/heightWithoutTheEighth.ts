@@ -15,6 +15,7 @@ const SAME = 0.03;
  * Mistake 8: was the height worked out as g t²/2 with the whole time in the air? It is then four times too high.
  *
  * @param seen height as stated, m, and the time in the air it came from, s; null: not known
+ * @source free fall
  */
 export function heightWithoutTheEighth(seen: {
   readonly statedHeightM: number | null;

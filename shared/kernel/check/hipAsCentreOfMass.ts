@@ -13,6 +13,7 @@ const APART_M = 0.02;
  * Mistake 28: was the hip taken for the centre of mass? Arms and legs move it against the hip.
  *
  * @param seen rise as stated, m; rise of the hip and of the whole body's centre of mass in the same film, m
+ * @source de Leva 1996, table 4; limit of 2 cm: convention
  */
 export function hipAsCentreOfMass(seen: {
   readonly statedRiseM: number | null;

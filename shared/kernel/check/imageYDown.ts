@@ -14,6 +14,7 @@ const SOURCE: Source = {
  *
  * @param seen gravity found in free flight, m/s², downward positive; how far the crown is above the feet, m, in the
  *   coordinates used
+ * @source free fall; image rows count downwards
  */
 export function imageYDown(seen: {
   readonly gravityFound: Reading<'m/s2'>;

@@ -13,6 +13,7 @@ const BAND_RAD = (10 * Math.PI) / 180;
  * Mistake 20: was the angle inside the joint given as its flexion? A straight knee is 0° flexed and 180° inside.
  *
  * @param seen flexion as stated, rad; the same from the points of the film, or what the posture must give (standing: 0)
+ * @source definition of flexion; widths: convention
  */
 export function insideAngleAsFlexion(seen: {
   readonly statedFlexionRad: number | null;

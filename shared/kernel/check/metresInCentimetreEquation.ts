@@ -15,6 +15,7 @@ const SAME = 0.01;
  * Mistake 21: were metres put into an equation made for centimetres? The height then counts for next to nothing.
  *
  * @param seen power as stated, W; height of the jump, m; body mass, kg. Every equation on file is tried
+ * @source Sayers et al. 1999, Med Sci Sports Exerc 31(4):572-577, and the other equations on file
  */
 export function metresInCentimetreEquation(seen: {
   readonly statedPowerW: number | null;

@@ -28,6 +28,9 @@ const WORDS: Readonly<Record<keyof NormTags, string>> = {
 /**
  * Mistake 29: is a value held against a norm taken by another method, of another sex or another sport? No norm is on
  * file yet; whatever sets a value beside one asks this first. A tag that the norm leaves open (null) binds nobody.
+ *
+ * @param seen value and norm, each with its tags
+ * @source Eythorsdottir et al. 2024, Sports Med 54(11)
  */
 export function normFromElsewhere(seen: {
   readonly value: { readonly label: string; readonly value: number; readonly unit: Unit; readonly tags: NormTags };

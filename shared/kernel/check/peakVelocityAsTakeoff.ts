@@ -18,6 +18,7 @@ const MOST_ABOVE = 0.15;
  * height goes with its square.
  *
  * @param seen velocity as stated, m/s; at last contact from the force, m/s; the highest of the record where it is known
+ * @source impulse and momentum; widths: convention
  */
 export function peakVelocityAsTakeoff(seen: {
   readonly statedMPerS: number | null;

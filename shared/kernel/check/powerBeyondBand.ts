@@ -15,6 +15,7 @@ const BAND_W_PER_KG = [20, 90] as const;
  * what people can do.
  *
  * @param seen peak power as stated, W; body mass, kg; null: not known
+ * @source band of 20 to 90 W/kg: convention; Canavan & Vescovi 2004, Med Sci Sports Exerc 36(9):1589-1593
  */
 export function powerBeyondBand(seen: {
   readonly statedPowerW: number | null;

@@ -12,6 +12,7 @@ const SOURCE: Source = {
  * velocity. A case holds one athlete and so no correlation; asked by whatever compares a squad.
  *
  * @param seen coefficient of correlation, −1 to 1, and whether both numbers come from the same jumps
+ * @source Linthorne 2021, Sports Biomech 20(1):3-21
  */
 export function powerExplainsHeight(seen: {
   readonly correlation: number | null;

@@ -12,6 +12,7 @@ const SOURCE: Source = {
  * motion plays slower than it was captured.
  *
  * @param seen frames a second, Hz; null: not entered
+ * @source k = capture rate over playback rate
  */
 export function ratesSwapped(seen: {
   readonly captureRateHz: number | null;

@@ -17,6 +17,7 @@ const NAME = { 1: 'velocity', 2: 'acceleration' } as const;
  * the faster the camera. The trial's own curves are always smoothed first; `smooth` asks this of a file.
  *
  * @param seen standard uncertainty of one point, m; frames a second, Hz; 1 velocity, 2 acceleration; smoothed or not
+ * @source propagation through central differences; limits: convention
  */
 export function rawPointsDifferentiated(seen: {
   readonly pointUM: number | null;

@@ -21,6 +21,7 @@ interface ReachTest {
  * where one standing reach serves two tests in different footwear.
  *
  * @param seen the test, and the others of the same person
+ * @source definition of jump and reach; 3 mm: convention
  */
 export function reachInOtherShoes(seen: {
   readonly test: ReachTest;

@@ -13,6 +13,7 @@ const SOURCE: Source = {
  * front-to-back axis. Asked of a radius that comes from elsewhere; segmentInertia takes the axis by name.
  *
  * @param seen radius of gyration over segment length as used, and the row of the table it should come from
+ * @source de Leva 1996, J Biomech 29(9):1223-1230, table 4
  */
 export function sagittalRadiusInSideView(seen: {
   readonly radius: number | null;

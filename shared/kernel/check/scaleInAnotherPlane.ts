@@ -15,6 +15,7 @@ const WORTH_CORRECTING = 0.01;
  * A trial does not hold these two distances yet; the trial bench asks this when someone enters them.
  *
  * @param seen camera to the plane of the scale, m; how much nearer to the camera the movement is, m (farther: negative)
+ * @source similar triangles; limit of 1 %: convention
  */
 export function scaleInAnotherPlane(seen: {
   readonly cameraDistance: Reading<'m'>;

@@ -14,6 +14,7 @@ const BAND = 0.001;
  * one. Asked of a list that comes from elsewhere; the kernel always divides by the mass it has summed.
  *
  * @param seen segments with their share of body mass and how many of them were counted
+ * @source de Leva 1996, table 4; tolerance: convention
  */
 export function segmentSharesDoNotSum(seen: {
   readonly segments: readonly { readonly name: string; readonly share: number; readonly count: number }[];

@@ -14,6 +14,7 @@ const LEAST_SHARE = 0.97;
  * Mistake 5: was a segment that is turned out of the picture read as if it lay in it? It then looks shorter than it is.
  *
  * @param seen the turn found from its length (outOfPlaneAngle), rad, and the segment and instant in words
+ * @source foreshortening; limit of 3 %: convention
  */
 export function segmentTurned(seen: {
   readonly turn: Reading<'rad'>;

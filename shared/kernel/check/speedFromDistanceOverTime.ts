@@ -14,6 +14,7 @@ const SAME = 0.02;
  * Mistake 10: was the release speed taken as distance over time? That leaves out the part that carries the ball up.
  *
  * @param seen speed as stated, m/s; the horizontal part and the speed itself, from the fitted flight or from the angle
+ * @source components of a velocity
  */
 export function speedFromDistanceOverTime(seen: {
   readonly statedMPerS: number | null;

@@ -15,6 +15,7 @@ const SAME = 0.02;
  * reactive strength index?
  *
  * @param seen index as stated, m/s; the index, the ratio and the modified index that the recorded jump itself gives
+ * @source Healy, Kenny & Harrison 2018, Int J Sports Physiol Perform
  */
 export function strengthIndicesMixed(seen: {
   readonly statedIndex: number | null;

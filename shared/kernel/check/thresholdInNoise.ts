@@ -12,6 +12,7 @@ const SOURCE: Source = {
  * The kernel sets its own threshold by this rule; asked of one that comes from elsewhere.
  *
  * @param seen threshold used, N; mean and standard deviation of the plate with nobody on it, N
+ * @source mean + 5 SD of the unloaded plate: convention
  */
 export function thresholdInNoise(seen: {
   readonly thresholdN: number | null;

@@ -15,6 +15,7 @@ type Compared = Omit<JumpHeight, 'quantity'> & { readonly label: string; readonl
  * in a skill over a standing jump-and-reach score says nothing about effort.
  *
  * @param seen two heights that something sets side by side, each with its label
+ * @source Asian J Sports Med, article 12921; Eythorsdottir et al. 2024; Aragón-Vargas 2000
  */
 export function unlikeHeightsCompared(seen: {
   readonly a: Compared;

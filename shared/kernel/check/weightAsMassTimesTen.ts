@@ -17,6 +17,7 @@ const SAME = 0.005;
  * Was the weight taken as ten times the mass, or the mass given as a force? Weight over mass must be near 9.81 m/s².
  *
  * @param seen weight as stated, N, and mass, kg; null: not stated
+ * @source W = m g, g from 9.78 to 9.84 m/s² at sea level; widths: convention
  */
 export function weightAsMassTimesTen(seen: {
   readonly statedWeightN: number | null;

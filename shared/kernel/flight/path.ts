@@ -25,6 +25,7 @@ const TOLERANCE = 1e-11;
 /** No ball on Earth stays up longer. */
 const LONGEST_S = 60;
 
+/** The state at release: speed m/s, angle rad above the horizontal, height m. */
 export function launch(speed: number, angle: number, height: number): State {
   return { t: 0, x: 0, y: height, vx: speed * Math.cos(angle), vy: speed * Math.sin(angle) };
 }

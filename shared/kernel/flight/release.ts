@@ -31,10 +31,12 @@ export function flightInputs(release: Release, air: AirQuantities) {
   return { v: release.speed, θ: release.angle, y_0: release.height, ...airInputs(air) };
 }
 
+/** The same factors, /m, as the path takes them. */
 export function airOf({ k, l }: { readonly k: number; readonly l: number }): Air {
   return { drag: k, lift: l };
 }
 
+/** Whether closed forms hold: no drag and no lift. */
 export function isVacuum(air: AirQuantities): boolean {
   return (air.drag?.value ?? 0) === 0 && (air.lift?.value ?? 0) === 0;
 }

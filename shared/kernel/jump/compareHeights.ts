@@ -16,6 +16,7 @@ export interface HeightComparison {
  * heights are never compared silently.
  *
  * @returns the comparison, or unknown with what differs or is not recorded
+ * @source definition; what counts as alike: unlikeness
  */
 export function compareHeights(a: JumpHeight, b: JumpHeight): HeightComparison | Unknown {
   const { differs, unrecorded } = unlikeness(a, b);

@@ -10,6 +10,7 @@ import { requirePositive } from '../quantity/requirePositive.ts';
  * @param squat m, > 0, measured the same way
  * @returns a ratio without unit
  * @throws DomainError 'input-out-of-range' if either is not above zero
+ * @source McGuigan et al. 2006, J Strength Cond Res 20(4):992-995
  */
 export function eccentricUtilisationRatio(countermovement: Quantity<'m'>, squat: Quantity<'m'>): Quantity<'1'> {
   requirePositive('eccentricUtilisationRatio', countermovement, squat);

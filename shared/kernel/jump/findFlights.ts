@@ -43,6 +43,8 @@ export function loadedLevel(forceN: Float64Array): number {
  * @param rateHz samples a second
  * @param levelN typical force with somebody on the plate (loadedLevel)
  * @returns flights in order; empty where there are none
+ * @throws nothing itself: loadedLevel has refused an empty plate
+ * @source threshold: mean + 5 SD, at least 20 N; 0.15 to 0.9 s: conventions
  */
 export function findFlights(forceN: Float64Array, rateHz: number, levelN: number): Flight[] {
   const rough = levelN / 10;

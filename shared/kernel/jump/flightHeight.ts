@@ -11,6 +11,7 @@ import { requirePositive } from '../quantity/requirePositive.ts';
  * @param flightTime s, > 0
  * @returns m; reference: take-off, method: flight time
  * @throws DomainError 'input-out-of-range' if the time is not above zero
+ * @source constant acceleration; methods compared by Linthorne 2001, Am J Phys 69(11):1198-1204
  */
 export function flightHeight(flightTime: Quantity<'s'>): Quantity<'m'> {
   requirePositive('flightHeight', flightTime);

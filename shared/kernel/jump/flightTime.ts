@@ -1,7 +1,12 @@
 import type { Quantity } from '../../quantity.ts';
 import { intervalFromFrames } from './intervalFromFrames.ts';
 
-/** Time in the air, last contact to first contact. Parameters, uncertainty and errors: intervalFromFrames. */
+/**
+ * Time in the air, last contact to first contact. Parameters, uncertainty and errors: intervalFromFrames.
+ *
+ * @returns s
+ * @source definition
+ */
 export function flightTime(timeS: number, frameRateHz: number | null): Quantity<'s'> {
   return intervalFromFrames('t_f', 'flight time', timeS, frameRateHz);
 }

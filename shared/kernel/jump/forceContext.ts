@@ -26,6 +26,7 @@ export const INTEGRATION: Source = {
   status: 'published',
 };
 
+/** How the integral runs, in words, for the working. */
 export function integrationVariant({ isBackward }: JumpContext): string {
   return isBackward ? 'backward from the still stance at the end' : 'forward from the first movement';
 }

@@ -8,7 +8,12 @@ import { rateOfForceDevelopment } from './rateOfForceDevelopment.ts';
 /** The peak of a landing lies within this time. Convention. */
 const LANDING_S = 0.5;
 
-/** Peaks of force and power, the depth of the countermovement and what each plate took. */
+/**
+ * Peaks of force and power, the depth of the countermovement and what each plate took.
+ *
+ * @source highest single readings; power as force times velocity; Owen et al. 2014, J Strength Cond Res
+ *   28(6):1552-1558 (the method as in analyseForceTrace)
+ */
 export function forceExtremes(
   context: JumpContext,
   { bodyWeight, rest, onset, motionOf }: ForceInstants,

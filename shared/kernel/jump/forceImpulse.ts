@@ -19,6 +19,7 @@ type At = { readonly W: number; readonly t_r: number; readonly t_to: number };
  * Take-off velocity and heights by impulse and momentum: v_to = J / m with J = ∫ (F − W) dt from rest to take-off.
  *
  * @returns null where the impulse points down: the stance it starts from was none
+ * @source impulse-momentum theorem; Moir 2008, Meas Phys Educ Exerc Sci 12(4):207-218
  */
 export function forceImpulse(context: JumpContext, instants: ForceInstants): ForceImpulse | null {
   const { bodyWeight, mass, rest, takeoff, motionOf } = instants;

@@ -31,6 +31,7 @@ const DEFINITION: Source = { cite: 'Definition', status: 'convention' };
  * Weighs and times one jump of a force record (method and uncertainty: analyseForceTrace).
  *
  * @returns null for a drop jump whose first contact is not in the record
+ * @source Owen et al. 2014, J Strength Cond Res 28(6):1552-1558 (the method as in analyseForceTrace)
  */
 export function forceInstants(context: JumpContext): ForceInstants | null {
   const { trace, forceN, integrals, flight, rest: stance, isBackward } = context;

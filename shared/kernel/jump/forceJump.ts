@@ -16,6 +16,7 @@ import { reactiveStrengthIndexModified } from './reactiveStrengthIndexModified.t
  * All that follows from one flight of a force record (method and uncertainty: analyseForceTrace).
  *
  * @returns null where the integration gives no upward velocity, or a drop jump shows no first contact
+ * @source Owen et al. 2014, J Strength Cond Res 28(6):1552-1558 (the method as in analyseForceTrace)
  */
 export function forceJump(context: JumpContext): ForceJump | null {
   const instants = forceInstants(context);

@@ -10,7 +10,11 @@ const HEIGHTS_APART_M = 0.03;
 const DRIFT_M_PER_S = 0.15;
 const SQUAT_DIP_SHARE = 0.1;
 
-/** What a careful reader should know about one jump of a force record, in plain sentences. */
+/**
+ * What a careful reader should know about one jump of a force record, in plain sentences.
+ *
+ * @source limits are conventions of this program
+ */
 export function forceWarnings(context: JumpContext, jump: Omit<ForceJump, 'warnings'>): string[] {
   const { trace, flight, rest, isBackward } = context;
   const words: string[] = [];

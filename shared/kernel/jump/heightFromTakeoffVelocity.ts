@@ -9,6 +9,7 @@ import { requirePositive } from '../quantity/requirePositive.ts';
  * @param takeoffVelocity m/s, at last contact (not the highest velocity, which comes a little earlier)
  * @returns m; reference: take-off
  * @throws DomainError 'input-out-of-range' if the velocity is not above zero
+ * @source constant acceleration; methods compared by Linthorne 2001, Am J Phys 69(11):1198-1204
  */
 export function heightFromTakeoffVelocity(takeoffVelocity: Quantity<'m/s'>): Quantity<'m'> {
   requirePositive('heightFromTakeoffVelocity', takeoffVelocity);

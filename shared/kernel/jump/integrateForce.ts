@@ -13,6 +13,8 @@ export interface ForceIntegrals {
  * Running integrals of a vertical force record by the trapezoid rule.
  *
  * @param forceN N, all finite
+ * @returns N·s and N·s², cumulative, 0 at the first sample
+ * @source trapezoid rule
  */
 export function integrateForce(forceN: Float64Array, rateHz: number): ForceIntegrals {
   const first = new Float64Array(forceN.length);

@@ -13,6 +13,7 @@ const source: Source = {
  * @param frameRateHz frames a second the camera truly recorded; null where the device gives no frames
  * @returns s; u = Δt/√6 with Δt one frame, or none and why
  * @throws DomainError 'input-out-of-range' for a time or a rate that is not above zero
+ * @source JCGM 100:2008, 4.3.7: two rectangular ends
  */
 export function intervalFromFrames(
   symbol: string,

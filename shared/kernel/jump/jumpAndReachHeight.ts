@@ -11,6 +11,7 @@ import { requirePositive } from '../quantity/requirePositive.ts';
  * @param jumpReach m, at least the standing reach
  * @returns m; reference: standing, method: jump and reach
  * @throws DomainError 'input-out-of-range' if a reach is not above zero or the jump reaches less than standing
+ * @source definition of the test
  */
 export function jumpAndReachHeight(standingReach: Quantity<'m'>, jumpReach: Quantity<'m'>): Quantity<'m'> {
   requirePositive('jumpAndReachHeight', standingReach, jumpReach);

@@ -10,6 +10,7 @@ import { requirePositive } from '../quantity/requirePositive.ts';
  * @param mass kg, > 0
  * @returns W
  * @throws DomainError 'input-out-of-range' if height or mass is not above zero
+ * @source as commonly printed; equals m g √(g h / 2)
  */
 export function lewisPower(height: Quantity<'m'>, mass: Quantity<'kg'>): Quantity<'W'> {
   requirePositive('lewisPower', height, mass);

@@ -10,6 +10,7 @@ import { requirePositive } from '../quantity/requirePositive.ts';
  * @param stoppingDistance m, > 0, fall of the centre of mass from contact to its lowest place
  * @returns N, the mean over distance
  * @throws DomainError 'input-out-of-range' if any is not above zero
+ * @source work-energy theorem
  */
 export function meanLandingForce(
   weight: Quantity<'N'>,

@@ -11,6 +11,7 @@ import { requirePositive } from '../quantity/requirePositive.ts';
  * @param pushOffDistance m, > 0, rise of the centre of mass from its lowest place to take-off
  * @returns N, the mean over distance (not over time)
  * @throws DomainError 'input-out-of-range' if any is not above zero
+ * @source work-energy theorem
  */
 export function meanPushOffForce(
   weight: Quantity<'N'>,

@@ -9,6 +9,7 @@ import { requirePositive } from '../quantity/requirePositive.ts';
  * @param squat m, > 0, measured the same way
  * @returns a ratio without unit (0.094 is 9.4 %)
  * @throws DomainError 'input-out-of-range' if either is not above zero
+ * @source textbook definition, from memory
  */
 export function preStretchAugmentation(countermovement: Quantity<'m'>, squat: Quantity<'m'>): Quantity<'1'> {
   requirePositive('preStretchAugmentation', countermovement, squat);

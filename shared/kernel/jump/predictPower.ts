@@ -17,6 +17,7 @@ const CREDIBLE_PEAK_W_PER_KG = [20, 90] as const;
  * @param mass kg, > 0
  * @returns W; or unknown where a peak comes out beyond 20 to 90 W/kg, which no person shows
  * @throws DomainError 'not-found' for an unknown equation, 'input-out-of-range' if height or mass is not above zero
+ * @source each equation's own, in powerEquations
  */
 export function predictPower(id: PowerEquationId, height: Quantity<'m'>, mass: Quantity<'kg'>): Reading<'W'> {
   const equation: PowerEquation | undefined = POWER_EQUATIONS.find((candidate) => candidate.id === id);

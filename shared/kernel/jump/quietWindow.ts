@@ -30,6 +30,7 @@ const BLOCKS = 10;
  * @param to first sample that may not
  * @param loadedN windows whose mean lies below half of this are an empty plate, not a stance
  * @returns null where the stretch is shorter than the shortest length or nobody stands in it
+ * @source quietest window; Owen et al. 2014 ask for 1 s; shorter lengths: convention
  */
 export function quietWindow(
   forceN: Float64Array,

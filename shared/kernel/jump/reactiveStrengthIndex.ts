@@ -11,6 +11,7 @@ import { requirePositive } from '../quantity/requirePositive.ts';
  *   two then share the instant of take-off, a late reading of which lengthens one and shortens the other (r = −1/2)
  * @returns m/s
  * @throws DomainError 'input-out-of-range' if either is not above zero
+ * @source Young 1995 (from memory); Healy, Kenny & Harrison 2018
  */
 export function reactiveStrengthIndex(
   height: Quantity<'m'>,

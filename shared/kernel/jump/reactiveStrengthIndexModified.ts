@@ -10,6 +10,7 @@ import { requirePositive } from '../quantity/requirePositive.ts';
  * @param timeToTakeoff s, > 0
  * @returns m/s
  * @throws DomainError 'input-out-of-range' if either is not above zero
+ * @source Ebben & Petushek 2010, J Strength Cond Res 24(8):1983-1987 (citation from memory)
  */
 export function reactiveStrengthIndexModified(height: Quantity<'m'>, timeToTakeoff: Quantity<'s'>): Quantity<'m/s'> {
   requirePositive('reactiveStrengthIndexModified', height, timeToTakeoff);

@@ -10,6 +10,7 @@ import { requirePositive } from '../quantity/requirePositive.ts';
  * @param contactTime s, > 0
  * @returns a ratio without unit
  * @throws DomainError 'input-out-of-range' if either is not above zero
+ * @source Healy, Kenny & Harrison 2018
  */
 export function reactiveStrengthRatio(flightTime: Quantity<'s'>, contactTime: Quantity<'s'>): Quantity<'1'> {
   requirePositive('reactiveStrengthRatio', flightTime, contactTime);

@@ -9,6 +9,7 @@ import { requirePositive } from '../quantity/requirePositive.ts';
  * @param flightTime s, > 0
  * @returns m/s
  * @throws DomainError 'input-out-of-range' if the time is not above zero
+ * @source constant acceleration; methods compared by Linthorne 2001, Am J Phys 69(11):1198-1204
  */
 export function takeoffVelocityFromFlightTime(flightTime: Quantity<'s'>): Quantity<'m/s'> {
   requirePositive('takeoffVelocityFromFlightTime', flightTime);

@@ -10,6 +10,7 @@ import { requirePositive } from '../quantity/requirePositive.ts';
  * @param height m, > 0, above the level of take-off
  * @returns m/s
  * @throws DomainError 'input-out-of-range' if the height is not above zero
+ * @source constant acceleration; methods compared by Linthorne 2001, Am J Phys 69(11):1198-1204
  */
 export function takeoffVelocityFromHeight(height: Quantity<'m'>): Quantity<'m/s'> {
   requirePositive('takeoffVelocityFromHeight', height);

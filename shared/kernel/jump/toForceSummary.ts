@@ -5,7 +5,11 @@ import type { ForceJump } from './forceTrace.ts';
 
 const stored = ({ value, u }: Quantity) => ({ value, u });
 
-/** A jump of a force record as it is stored: SI values with their uncertainty, and the kernel that found them. */
+/**
+ * A jump of a force record as it is stored: SI values with their uncertainty, and the kernel that found them.
+ *
+ * @source analyseForceTrace
+ */
 export function toForceSummary(jump: ForceJump, rateHz: number, columns: readonly string[]): ForceSummary {
   const storedOrNull = (quantity: Quantity | null) => (quantity === null ? null : stored(quantity));
   return {

@@ -21,6 +21,8 @@ export interface Unlikeness {
  * What keeps two heights from being compared: another reference, method or use of the arms. Unlike heights differ by up
  * to 15 cm for one and the same jump (Asian J Sports Med, article 12921; Eythorsdottir et al. 2024, Sports Medicine
  * 54(11), a review of equations).
+ *
+ * @source as named above
  */
 export function unlikeness(a: Omit<JumpHeight, 'quantity'>, b: Omit<JumpHeight, 'quantity'>): Unlikeness {
   const differs: string[] = [];

@@ -12,6 +12,7 @@ import { requirePositive } from '../quantity/requirePositive.ts';
  * @param duration s, > 0
  * @returns N, mean over time of the net force; the hand's push also holds the ball's weight
  * @throws DomainError 'input-out-of-range' if mass or duration is not above zero
+ * @source impulse-momentum theorem
  */
 export function meanForceByImpulse(
   mass: Quantity<'kg'>,

@@ -47,6 +47,7 @@ export interface JointLoad {
  *
  * @returns N·m; unknown where a segment that counts is not digitised
  * @throws DomainError 'input-out-of-range' for a mass that is not above zero or a coordinate that is not finite
+ * @source static equilibrium; segment masses and centres of the table used
  */
 export function staticJointMoment(load: JointLoad): Quantity<'N.m'> | Unknown {
   const { points, table, bodyMass, joint, side, carries, held, pointU } = load;

@@ -50,6 +50,7 @@ const LEAST_HEIGHT = 0.02;
  *
  * @throws DomainError 'poor-geometry' for a base too short, points in one line, or points that no plane fits;
  *   'input-out-of-range' for a coordinate that is not finite
+ * @source as named above
  */
 export function planeFromCalibration(calibration: Calibration): Plane {
   switch (calibration.kind) {

@@ -7,6 +7,7 @@ export interface Point {
 /** Standard uncertainty of one coordinate, or the sentence that says why there is none. */
 export type PointU = number | string;
 
+/** Between two points, in their unit. */
 export function distance(a: Point, b: Point): number {
   return Math.hypot(a.x - b.x, a.y - b.y);
 }

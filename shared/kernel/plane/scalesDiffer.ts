@@ -5,6 +5,7 @@
  * @param horizontal metres per pixel along the image's rows
  * @param vertical metres per pixel along its columns
  * @returns the sentence to show, or null where they agree
+ * @source one scale fits both directions of a level view; 1 %: convention
  */
 export function scalesDiffer(horizontal: number, vertical: number): string | null {
   const share = Math.abs(horizontal - vertical) / ((horizontal + vertical) / 2);

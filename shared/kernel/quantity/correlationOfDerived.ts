@@ -10,6 +10,7 @@ type Values<I> = { readonly [K in keyof I]: number };
  * the change of the function from one standard uncertainty below the input to one above.
  *
  * @returns −1 to 1; 0 where either has no uncertainty
+ * @source JCGM 100:2008, F.1.2.3 and H.2.3
  */
 export function correlationOfDerived<I extends Readonly<Record<string, Quantity>>>(
   inputs: I,

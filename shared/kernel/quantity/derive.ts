@@ -30,6 +30,7 @@ type Values<I> = { readonly [K in keyof I]: number };
  *
  * If any input has no uncertainty the result has none either, and says which input is to blame.
  * @throws DomainError 'input-out-of-range' if an input or the result is not finite
+ * @source JCGM 100:2008, 5.1 and 5.2
  */
 export function derive<U extends Unit, I extends Readonly<Record<string, Quantity>>>(
   what: Derivation<U>,

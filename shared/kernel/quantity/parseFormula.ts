@@ -19,6 +19,8 @@ const upright = (text: string): FormulaNode => ({ node: 'upright', text });
  * Reads the linear notation of a working, `h = v_to^2 / (2 g)`. A space multiplies; `/` divides all that was multiplied
  * so far by the next factor; brackets around a whole numerator or denominator are not needed once it is set.
  * Null for text that does not follow the notation; it is then shown as it stands.
+ *
+ * @source the notation is this program's own
  */
 export function parseFormula(text: string): FormulaNode | null {
   const tokens: string[] = [];

@@ -3,6 +3,7 @@ import { DomainError } from '../../errors.ts';
 /**
  * The door of every signal function: all samples finite, and enough of them.
  * @throws DomainError 'not-enough-data' or 'input-out-of-range', naming the function and the first bad sample
+ * @source the filters and derivatives that call it
  */
 export function refuseUnusable(name: string, samples: readonly number[], least: number): void {
   if (samples.length < least) {

@@ -3,6 +3,8 @@ import type { Luma } from './image.ts';
 /**
  * A picture at half its size: each pixel the mean of two by two. An odd last row or column is left out.
  * Pixel (x, y) of the half covers (2x, 2y) to (2x + 1, 2y + 1), so its centre lies at 2x + 0.5 of the whole.
+ *
+ * @source mean of two by two
  */
 export function halve({ width, height, stride, data }: Luma): Luma {
   const [w, h] = [width >> 1, height >> 1];

@@ -83,10 +83,12 @@ function hingeFlexion(
   );
 }
 
+/** Knee flexion of one side frame by frame, rad: 0 straight. */
 export function kneeFlexion(view: Scene, side: Side): AngleCurve {
   return hingeFlexion(view, 'knee.flexion', 'Knee flexion', side, ['hip', 'knee', 'ankle']);
 }
 
+/** Elbow flexion of one side frame by frame, rad: 0 straight. */
 export function elbowFlexion(view: Scene, side: Side): AngleCurve {
   return hingeFlexion(view, 'elbow.flexion', 'Elbow flexion', side, ['shoulder', 'elbow', 'wrist']);
 }
@@ -110,6 +112,7 @@ function alongTrunk(shoulder: Point, neck: Point, hips: Point): Point {
   return { x: shoulder.x + hips.x - neck.x, y: shoulder.y + hips.y - neck.y };
 }
 
+/** Lean of the trunk frame by frame, rad: 0 upright, forward positive. */
 export function trunkLean(view: Scene): AngleCurve {
   const find = finder(view);
   return angleCurve<readonly [Point, Point]>(

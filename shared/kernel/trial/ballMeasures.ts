@@ -31,6 +31,7 @@ const DEFINITION = { cite: 'Definition', status: 'derived' } as const;
  * Release from the ball's path after it left the hand, with the ball's own drag and standard gravity; and the gravity
  * that the path itself shows. What cannot be said is Unknown with the reason.
  * @param floor height of the floor in the plane's coordinates
+ * @source free flight; the fits' own
  */
 export function ballMeasures(
   view: Scene,

@@ -22,6 +22,8 @@ const SOURCE = { cite: 'Constant acceleration from take-off', status: 'derived' 
 /**
  * Fits free flight to the centre of mass between take-off and landing (or release, where landing is not in the clip),
  * with standard gravity. The frames of take-off and landing themselves are left out: the feet still push or already brake.
+ *
+ * @source constant acceleration; least squares
  */
 export function bodyFlight(view: Scene): BodyFlight | Unknown {
   if (view.noMetres !== null) return { unknown: view.noMetres };

@@ -18,6 +18,7 @@ export interface CentreOfMassFrames {
 /** With less of the body's mass than this digitised, its centre is not the body's: a convention. */
 const LEAST_MASS_SHARE = 0.7;
 
+/** The segment table of the reference sex; without one, Winter's. */
 export function segmentTableFor(referenceSex: 'female' | 'male' | 'no-reference' | null): SegmentTable {
   if (referenceSex === 'female') return DE_LEVA_FEMALE;
   return referenceSex === 'male' ? DE_LEVA_MALE : WINTER;
@@ -30,6 +31,8 @@ function none(unknown: string): CentreOfMassFrames {
 /**
  * The whole-body centre of mass in every frame that shows as much of the body as the best frames do. A frame with less
  * would make the centre jump, so it is left out.
+ *
+ * @source the segment table used
  */
 export function centreOfMassFrames(
   points: ReadonlyMap<string, PointSeries>,

@@ -6,6 +6,7 @@ const TRUST: readonly LandmarkTrack['origin'][] = ['tracked', 'suggested-and-con
 /**
  * A point is digitised in as many tracks as there were ways of obtaining it: some frames by hand, the rest tracked.
  * @returns one track a point, frames rising; where two speak of one frame, what a person placed holds
+ * @source convention: a person outweighs a tracker
  */
 export function joinTracks(tracks: readonly LandmarkTrack[]): readonly LandmarkTrack[] {
   return [...Map.groupBy(tracks, ({ point }) => point).values()].flatMap((ofPoint) => {

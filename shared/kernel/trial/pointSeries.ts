@@ -22,6 +22,7 @@ const SHORTEST_SMOOTHED = 10;
  * A track in metres, gap-filled and low-pass filtered run by run.
  * @param toMetres the trial's plane
  * @throws DomainError from fillGaps for frames out of order or coordinates that are not finite
+ * @source fillGaps, zeroLagButterworth
  */
 export function pointSeries(
   track: LandmarkTrack,

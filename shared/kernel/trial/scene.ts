@@ -41,7 +41,10 @@ export interface Scene {
 /** Low-pass for body points: a convention, in the middle of what jump and throw studies use. */
 const CUTOFF_HZ = 10;
 
-/** @returns why nothing that needs time can be computed, or the scene */
+/**
+ * @returns why nothing that needs time can be computed, or the scene
+ * @source conventions beside its constants
+ */
 export function scene(input: TrialInput): Scene | { readonly unknown: string } {
   const { trial, tracks, events, movement } = input;
   if (trial.captureRateHz === null) return { unknown: 'true capture rate not entered' };

@@ -19,6 +19,8 @@ const SEGMENTS = [
  * longest it looks in the clip (its 95th percentile, so that one misread frame does not set it). The worst segment of
  * each side is returned, named. A segment turned throughout looks short throughout and is missed: measured segment
  * lengths would show it.
+ *
+ * @source foreshortening; 95th percentile: convention
  */
 export function segmentTurn(view: Scene): { side: SideOrNone; reading: Reading<'rad'> }[] {
   const times = view.movement.events.flatMap(({ id, label }) => {

@@ -6,6 +6,7 @@ import { DomainError } from '../../errors.ts';
  * @param probability 0 to 1, exclusive
  * @param degrees of freedom, ≥ 1; a fraction is cut down to the integer below (JCGM 100:2008, G.4.1); Infinity gives
  *   the normal distribution to five digits
+ * @returns ratio without unit, > 0
  * @throws DomainError 'input-out-of-range'
  * @source JCGM 100:2008, G.3 and table G.2; finite series of Abramowitz & Stegun 1964, 26.7.3 and 26.7.4
  */

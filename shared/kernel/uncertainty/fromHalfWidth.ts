@@ -8,7 +8,9 @@ const DIVISOR = { rectangular: Math.sqrt(3), triangular: Math.sqrt(6), arcsine: 
  *
  * @param halfWidth ≥ 0
  * @param shape arcsine: a quantity that swings to and fro between the limits
+ * @returns in the unit of the half-width
  * @throws DomainError 'input-out-of-range'
+ * @source JCGM 100:2008, 4.3.7 to 4.3.9
  */
 export function fromHalfWidth(halfWidth: number, shape: keyof typeof DIVISOR): number {
   if (!(Number.isFinite(halfWidth) && halfWidth >= 0)) {

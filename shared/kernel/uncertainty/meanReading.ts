@@ -13,6 +13,7 @@ const TYPE_A: Source = {
  * @param readings at least two, finite, in `unit`, taken independently under the same conditions
  * @returns mean, u = s/√n with n − 1 degrees of freedom
  * @throws DomainError 'not-enough-data', 'input-out-of-range'
+ * @source JCGM 100:2008, 4.2
  */
 export function meanReading<U extends Unit>(
   symbol: string,

@@ -7,6 +7,7 @@ import { DomainError } from '../../errors.ts';
  *
  * @param seed integer of up to 32 bits
  * @throws DomainError 'input-out-of-range' if the seed is no integer
+ * @source xoroshiro128+, Blackman & Vigna, as implemented by pure-rand
  */
 export function seededRandom(seed: number): () => number {
   if (!Number.isInteger(seed)) {

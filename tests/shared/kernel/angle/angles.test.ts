@@ -68,7 +68,7 @@ test.each([
   [10, 45.44],
   [20, 46.78],
   [30, 49.11],
-])('parallel projection: 45° in a plane turned %d° looks %d°', (turn, seen) => {
+])('V8: parallel projection: 45° in a plane turned %d° looks %d°', (turn, seen) => {
   expect(degrees(apparentInclination(radians(45), radians(turn)))).toBeCloseTo(seen, 2);
 });
 

@@ -10,7 +10,7 @@ const mps = (value: number) => measured('v', 'Speed', value, 'm/s', 0);
 test.each([
   [60, 0.42],
   [240, 1.7],
-])('propagation: 5 mm per coordinate between two frames at %d Hz is ± %d m/s', (rate, u) => {
+])('V13: propagation: 5 mm per coordinate between two frames at %d Hz is ± %d m/s', (rate, u) => {
   const speed = twoPointSpeed({ x: 0, y: 0 }, { x: 7 / rate, y: 0 }, seconds(1 / rate), 0.005);
   expect(speed.value).toBeCloseTo(7, 9);
   // The tabulated figures are for motion along one axis; to first order nothing across it counts.
@@ -21,7 +21,7 @@ test.each([
   [60, 37.3],
   [120, 18.7],
   [240, 9.3],
-])('definition: a ball at 22.4 m/s travels in one frame at %d Hz %d cm', (rate, cm) => {
+])('HB5: definition: a ball at 22.4 m/s travels in one frame at %d Hz %d cm', (rate, cm) => {
   expect(100 * motionBlur(mps(22.4), 1 / rate).value).toBeCloseTo(cm, 1);
 });
 
@@ -29,7 +29,7 @@ test.each([
   [60, 117],
   [250, 28],
   [1000, 7],
-])('definition: 7 m/s with the shutter open 1/%d s is smeared %d mm', (shutter, mm) => {
+])('V16: definition: 7 m/s with the shutter open 1/%d s is smeared %d mm', (shutter, mm) => {
   expect(1000 * motionBlur(mps(7), 1 / shutter).value).toBeCloseTo(mm, -0.3);
 });
 

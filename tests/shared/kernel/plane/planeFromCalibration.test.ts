@@ -22,7 +22,7 @@ function fieldOf(
   };
 }
 
-test('2-D DLT, worked plane (computed with a general-purpose library): pixels to metres within 1 mm', () => {
+test('V1: 2-D DLT, worked plane (computed with a general-purpose library): pixels to metres within 1 mm', () => {
   const { toMetres } = planeFromCalibration(fieldOf(FIELD));
   for (const [px, py, x, y] of [
     [493.1238, 778.4872, 2, 1.5],
@@ -35,7 +35,7 @@ test('2-D DLT, worked plane (computed with a general-purpose library): pixels to
   }
 });
 
-test('2-D DLT, worked plane: the eight parameters are 118, 4, 260, -3, -121, 980, 0.012, -0.004', () => {
+test('V1: 2-D DLT, worked plane: the eight parameters are 118, 4, 260, -3, -121, 980, 0.012, -0.004', () => {
   const map = homography(
     FIELD.map(([x, y]) => ({ x, y })),
     FIELD.map(([, , x, y]) => ({ x, y })),
@@ -62,7 +62,7 @@ test.each([
   [4, 36, 11.5],
   [6, 52, 14.8],
 ])(
-  'pinhole camera tilted %d° (projective geometry): one length errs by %d mm at the edge, %d mm above; a plane by 0',
+  'V2: pinhole camera tilted %d° (projective geometry): one length errs by %d mm at the edge, %d mm above; a plane by 0',
   (tilt, edgeMm, aboveMm) => {
     const see = pinhole(tilt);
     const [left, right] = [see(2.5, 1.2), see(3.5, 1.2)];
@@ -101,7 +101,7 @@ test.each([
   },
 );
 
-test('projective geometry, camera tilted 4°: the DLT parameters of the same camera', () => {
+test('V2: projective geometry, camera tilted 4°: the DLT parameters of the same camera', () => {
   const see = pinhole(4);
   const ground = [
     [0, 0],
@@ -117,7 +117,7 @@ test('projective geometry, camera tilted 4°: the DLT parameters of the same cam
   expected.forEach((value, i) => expect(map[i]).toBeCloseTo(value, i < 6 ? 2 : 7));
 });
 
-test('a length read ± 2 px over 412 px is uncertain by 0.485 % (propagation)', () => {
+test('V3: a length read ± 2 px over 412 px is uncertain by 0.485 % (propagation)', () => {
   const plane = planeFromCalibration({
     kind: 'length',
     from: { xPx: 100, yPx: 500 },
