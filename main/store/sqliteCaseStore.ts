@@ -10,6 +10,7 @@ import { numberAfter } from '../../shared/ports/numberAfter.ts';
 import type { CaseStore, EditState, ShelfRow } from '../../shared/ports/caseStore.ts';
 import { planCase, planEdits, planRedo, planUndo, type Step } from '../../shared/ports/editing.ts';
 import { searchText, searchWords } from '../../shared/ports/searchText.ts';
+import { copyBeforeMigration } from './copyBeforeMigration.ts';
 import { configure, type Database, openDatabase } from './database.ts';
 import { migrate, type Migrations, readMigrations, refuseNewer, schemaVersion } from './migrate.ts';
 import { prepareStatements, type Statements } from './statements.ts';
@@ -44,6 +45,7 @@ export function openSqliteCaseStore(
     const damage = String(database.pragma('quick_check(1)', { simple: true }));
     if (damage !== 'ok') throw corrupt(folder, damage);
     configure(database);
+    copyBeforeMigration(database, folder, migrations.length);
     migrate(database, migrations);
     return caseStore(database, statementsOf(database, folder), folder, release);
   } catch (thrown) {
