@@ -83,6 +83,10 @@ export const api = createApi({
       query: call('case.redo'),
       invalidatesTags: caseTag,
     }),
+    eraseAthlete: build.mutation<Answer<'athlete.erase'>, Request<'athlete.erase'>>({
+      query: call('athlete.erase'),
+      invalidatesTags: ['Shelf'],
+    }),
     history: build.query<Answer<'case.history'>, Request<'case.history'>>({
       query: call('case.history'),
       providesTags: (_answer, _failure, { caseId }) => [{ type: 'Case', id: caseId }],
@@ -130,6 +134,7 @@ export const {
   useOpenCaseQuery,
   useUndoMutation,
   useRedoMutation,
+  useEraseAthleteMutation,
   useHistoryQuery,
   usePreviewForceMutation,
   useImportForceMutation,

@@ -2,6 +2,7 @@ import { DomainError } from '../../shared/errors.ts';
 import { blankAthlete, blankCase } from '../../shared/model/blank.ts';
 import type { Edit } from '../../shared/model/edit.ts';
 import { isKept } from '../../shared/model/recordChanges.ts';
+import { copiesOf } from '../store/copyBeforeMigration.ts';
 import type { Handlers } from './context.ts';
 import { judged } from './judged.ts';
 
@@ -12,7 +13,8 @@ type CaseChannel =
   | 'case.edit'
   | 'case.undo'
   | 'case.redo'
-  | 'case.history';
+  | 'case.history'
+  | 'athlete.erase';
 
 export const caseHandlers: Handlers<CaseChannel> = {
   'shelf.list': async ({ store }, query) => {
@@ -58,6 +60,19 @@ export const caseHandlers: Handlers<CaseChannel> = {
     const state = await context.store.redo(caseId, context.now());
     await judged(context, caseId);
     return state;
+  },
+  'athlete.erase': async ({ store, media, folder }, { caseId, number }) => {
+    const file = await store.open(caseId);
+    if (file.case.number !== number) {
+      throw new DomainError(
+        'conflict',
+        'The number typed is not the number of this case. Nothing was erased. Type it as it is written there.',
+        'number',
+      );
+    }
+    const { caseIds, files } = await store.erase(caseId);
+    for (const sha256 of files) await media.remove(sha256);
+    return { cases: caseIds.length, files: files.length, copies: copiesOf(folder) };
   },
   'case.history': async ({ store }, { caseId, limit }) => ({ changes: await store.history(caseId, limit) }),
 };

@@ -29,6 +29,8 @@ export interface MediaStore {
   path(sha256: string): string | null;
   /** @throws DomainError 'not-found', 'store-corrupt' if the bytes are no longer those that were kept */
   read(sha256: string): Promise<Uint8Array>;
+  /** Takes a file out for good; nothing happens if it is not there. */
+  remove(sha256: string): Promise<void>;
   /** Everything wrong with the files named, in words. */
   verify(kept: readonly { readonly sha256: string; readonly fileName: string }[]): Promise<string[]>;
 }
@@ -79,6 +81,12 @@ export async function openMediaStore(folder: string): Promise<MediaStore> {
       }
       return bytes;
     },
+    remove: (sha256) =>
+      guarded(async () => {
+        if (!SHA256.test(sha256)) return;
+        await fs.rm(placeOf(sha256), { force: true });
+        await syncFolder(path.dirname(placeOf(sha256)));
+      }, folder),
     async verify(kept) {
       const problems: string[] = [];
       for (const { sha256, fileName } of kept) {

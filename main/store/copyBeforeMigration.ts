@@ -22,6 +22,11 @@ export function copyBeforeMigration(database: Database, folder: string, latest: 
   return copy;
 }
 
+/** Names of the copies that a folder holds. */
+export function copiesOf(folder: string): string[] {
+  return fs.readdirSync(folder).filter((name) => /^cases-version-\d+\.sqlite$/.test(name));
+}
+
 function sync(file: string): void {
   const handle = fs.openSync(file, 'r+');
   try {

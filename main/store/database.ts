@@ -27,4 +27,6 @@ export function configure(database: Database): void {
   database.pragma('synchronous = FULL');
   database.pragma('foreign_keys = ON');
   database.pragma('trusted_schema = OFF');
+  // What is deleted is overwritten: an athlete taken out for good must not be found by reading the file.
+  database.pragma('secure_delete = ON');
 }

@@ -7,7 +7,7 @@ import type { RecordChange } from '../../shared/model/recordChanges.ts';
 import { type AnyRecord, type CaseFile, type Kind, KINDS, type RecordOf } from '../../shared/model/records.ts';
 import { notInStore } from '../../shared/ports/notInStore.ts';
 import { numberAfter } from '../../shared/ports/numberAfter.ts';
-import type { CaseStore, EditState, ShelfRow } from '../../shared/ports/caseStore.ts';
+import type { CaseStore, EditState, Erased, ShelfRow } from '../../shared/ports/caseStore.ts';
 import { planCase, planEdits, planRedo, planUndo, type Step } from '../../shared/ports/editing.ts';
 import { searchText, searchWords } from '../../shared/ports/searchText.ts';
 import { copyBeforeMigration } from './copyBeforeMigration.ts';
@@ -72,22 +72,16 @@ function statementsOf(database: Database, folder: string): Statements {
 }
 
 function caseStore(database: Database, sql: Statements, folder: string, release: () => void): SqliteCaseStore {
+  async function guard<T>(work: () => T): Promise<T> {
+    try {
+      return work();
+    } catch (thrown) {
+      throw storeError(thrown, folder);
+    }
+  }
   /** One transaction around one method: all of it or nothing, and on disk when it returns. */
-  async function write<T>(work: () => T): Promise<T> {
-    try {
-      return database.transaction(work).immediate();
-    } catch (thrown) {
-      throw storeError(thrown, folder);
-    }
-  }
-
-  async function read<T>(work: () => T): Promise<T> {
-    try {
-      return database.transaction(work).deferred();
-    } catch (thrown) {
-      throw storeError(thrown, folder);
-    }
-  }
+  const write = <T>(work: () => T): Promise<T> => guard(() => database.transaction(work).immediate());
+  const read = <T>(work: () => T): Promise<T> => guard(() => database.transaction(work).deferred());
 
   function rerun(caseId: string, step: Step | null, at: string): EditState {
     if (step !== null) {
@@ -132,6 +126,16 @@ function caseStore(database: Database, sql: Statements, folder: string, release:
           sql.numbers.all(`${year}-*`).map((row) => row.number),
         ),
       ),
+    erase: async (caseId) => {
+      const erased = await write(() => eraseAthlete(sql, caseId));
+      // What was deleted is overwritten, not only unlinked; the log before it is cut off.
+      await guard(() => {
+        sql.mergeWords.run();
+        database.exec('VACUUM');
+        database.pragma('wal_checkpoint(TRUNCATE)');
+      });
+      return erased;
+    },
     writeSummary: (caseId, { missing, cautions }) =>
       write(() => {
         requireCase(sql, caseId);
@@ -194,6 +198,22 @@ function openCases(sql: Statements, cases: readonly (readonly Edit[])[], at: str
     writeRecords(sql, caseId, plan.changes);
     sql.insertState.run({ caseId, at });
   }
+}
+
+/** Every record, step and word of the athlete of a case, owned before owner. */
+function eraseAthlete(sql: Statements, caseId: string): Erased {
+  const { athlete } = readCase(sql, caseId);
+  const caseIds = sql.siblings.all(caseId).map(({ id }) => id);
+  const files = new Set(caseIds.flatMap((id) => readCase(sql, id).media.map(({ sha256 }) => sha256)));
+  for (const id of caseIds) {
+    sql.forgetWords.run({ caseId: id, athleteId: athlete.id });
+    sql.forgetChanges.run(id);
+    sql.forgetSteps.run(id);
+    sql.forgetState.run(id);
+    for (const kind of KINDS.toReversed()) if (kind !== 'athlete') sql.records[kind].deleteOfCase.run({ caseId: id });
+  }
+  sql.records.athlete.delete.run(athlete.id);
+  return { caseIds, files: [...files].filter((sha256) => sql.isFileKept.get(sha256)?.kept === 0) };
 }
 
 function requireCase(sql: Statements, caseId: string): { readonly revision: number } {

@@ -27,6 +27,7 @@ function recordStatements(database: Database, table: Table) {
       `UPDATE ${table.name} SET ${names.map((name) => `${name} = :${name}`).join(', ')} WHERE id = :id`,
     ),
     delete: database.prepare<[string]>(`DELETE FROM ${table.name} WHERE id = ?`),
+    deleteOfCase: database.prepare<[{ caseId: string }]>(`DELETE FROM ${table.name} WHERE ${partOfCase(table.kind)}`),
   };
 }
 
@@ -87,6 +88,16 @@ export function prepareStatements(database: Database) {
        FROM screening_session JOIN case_record ON case_record.id = case_id
        WHERE archived_on IS NULL ORDER BY screening_session.place`,
     ),
+
+    forgetChanges: prepare<[string]>('DELETE FROM change WHERE case_id = ?'),
+    forgetSteps: prepare<[string]>('DELETE FROM edit_step WHERE case_id = ?'),
+    forgetState: prepare<[string]>('DELETE FROM case_state WHERE case_id = ?'),
+    forgetWords: prepare<[{ caseId: string; athleteId: string }]>(
+      'DELETE FROM search WHERE case_id = :caseId OR athlete_id = :athleteId',
+    ),
+    /** Merges the pieces of the index, in which words of deleted rows stay behind. */
+    mergeWords: prepare<[]>(`INSERT INTO search (search) VALUES ('optimize')`),
+    isFileKept: prepare<[string], { kept: number }>('SELECT count(*) AS kept FROM media WHERE sha256 = ?'),
 
     latestStep: prepare<[string], Row>('SELECT * FROM edit_step WHERE case_id = ? ORDER BY step DESC LIMIT 1'),
     undoable: prepare<[string], Row>(

@@ -94,6 +94,19 @@ export const CHANNELS = {
   },
   'case.undo': { request: z.strictObject({ caseId: id }), answer: editState },
   'case.redo': { request: z.strictObject({ caseId: id }), answer: editState },
+  /**
+   * Takes the athlete of a case out of the store for good, with every case, file and report of theirs. `number` is
+   * the number of the case, typed again: no slip of a finger, and no page out of date, gets here.
+   */
+  'athlete.erase': {
+    request: z.strictObject({ caseId: id, number: line }),
+    answer: z.strictObject({
+      cases: z.int(),
+      files: z.int(),
+      /** Copies of the whole store that the folder still holds, by name: they are from before. */
+      copies: z.array(z.string()),
+    }),
+  },
   'case.history': {
     request: z.strictObject({ caseId: id, limit: z.int().min(1).max(1000) }),
     answer: z.strictObject({ changes: z.array(change) }),

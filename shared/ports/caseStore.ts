@@ -36,6 +36,13 @@ export interface EditState {
   readonly redo: string | null;
 }
 
+/** What was taken out for good. */
+export interface Erased {
+  readonly caseIds: readonly string[];
+  /** SHA-256 of the files that no case refers to any more. */
+  readonly files: readonly string[];
+}
+
 export interface ReadableCaseStore {
   shelf(query: ShelfQuery): Promise<{ total: number; rows: ShelfRow[] }>;
   /** @throws DomainError 'not-found' */
@@ -82,6 +89,12 @@ export interface CaseStore extends ReadableCaseStore {
   redo(caseId: string, at: string): Promise<EditState>;
   /** Next free running number for a year, `2026-014`. */
   nextNumber(year: number): Promise<string>;
+  /**
+   * Takes the athlete of a case out of the store for good, with every case of theirs and all of its history. Neither undo
+   * nor a look into the database file brings any of it back.
+   * @throws DomainError 'not-found'
+   */
+  erase(caseId: string): Promise<Erased>;
   writeSummary(caseId: string, summary: CaseSummary): Promise<void>;
   close(): Promise<void>;
 }

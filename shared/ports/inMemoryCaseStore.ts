@@ -141,6 +141,17 @@ export function inMemoryCaseStore(): CaseStore {
         year,
         all('case').map((one) => one.number),
       ),
+    erase: async (caseId) => {
+      const caseIds = sameAthlete(heldCase(caseId) && caseId);
+      const files = caseIds.map(read);
+      for (const file of files) {
+        for (const kind of KINDS) for (const { id } of recordsOf(file, kind)) records.get(kind)?.delete(id);
+        held.delete(file.case.id);
+      }
+      const kept = new Set(all('media').map(({ sha256 }) => sha256));
+      const theirs = new Set(files.flatMap(({ media }) => media.map(({ sha256 }) => sha256)));
+      return { caseIds, files: [...theirs].filter((sha256) => !kept.has(sha256)) };
+    },
     writeSummary: async (caseId, summary) => {
       held.set(caseId, { ...heldCase(caseId), summary, isJudged: true });
     },

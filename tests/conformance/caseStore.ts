@@ -657,5 +657,31 @@ export function caseStoreConformance(
         expect(await store.verify()).toEqual([]);
       });
     });
+
+    test('erases an athlete with every case of theirs, and no one else', async () => {
+      await store.create(WHOLE_CASE, AT);
+      const sibling = await createSibling();
+      await store.create(opening(7), after(2));
+      const files = (await store.keptFiles()).map(({ sha256 }) => sha256);
+      const erased = await store.erase(sibling);
+      await reopen();
+      expect(erased.caseIds.toSorted()).toEqual([CASE, sibling].toSorted());
+      expect(erased.files.toSorted()).toEqual([...new Set(files)].toSorted());
+      for (const caseId of erased.caseIds) {
+        await expect(store.open(caseId)).rejects.toEqual(refusal('not-found'));
+        await expect(store.history(caseId, 10)).rejects.toEqual(refusal('not-found'));
+      }
+      const shelf = await store.shelf(page);
+      expect(shelf.rows.map(({ caseId }) => caseId)).toEqual([id(407)]);
+      expect([await store.keptFiles(), await store.verify()]).toEqual([[], []]);
+      await store.create(WHOLE_CASE, after(3));
+      expect(contents(await store.open(CASE)).athlete.id).toBe(ATHLETE);
+    });
+
+    test('erases no one where there is no such case', async () => {
+      await store.create(OPENING, AT);
+      await expect(store.erase(id(99))).rejects.toEqual(refusal('not-found'));
+      expect((await store.shelf(page)).total).toBe(1);
+    });
   });
 }

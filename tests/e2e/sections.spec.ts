@@ -150,3 +150,21 @@ test('findings by keyboard: set aside with a reason, why, take back; the report 
   await page.keyboard.press('t');
   await expect(finding.getByText('to decide', { exact: true })).toBeVisible();
 });
+
+test('an athlete is erased only once the number of the case is typed, and is gone from the shelf', async ({
+  page,
+  host,
+}) => {
+  await newCase(page, host);
+  await page.getByLabel('Name or pseudonym').fill('Quillmarsh');
+  await page.getByRole('button', { name: 'Erase this athlete…' }).click();
+  const dialog = page.getByRole('dialog');
+  const number = /\d{4}-\d{3}/.exec((await dialog.textContent()) ?? '')?.[0] ?? '';
+  const go = dialog.getByRole('button', { name: 'Erase for good' });
+  await expect(go).toBeDisabled();
+  await dialog.getByRole('textbox').fill(number);
+  await go.click();
+  await expect(dialog.getByText('1 case and 0 files are gone from this store.')).toBeVisible();
+  await dialog.getByRole('button', { name: 'Close' }).click();
+  await expect(page.getByText('The shelf is empty.')).toBeVisible();
+});

@@ -15,6 +15,7 @@ import { today } from '../newRecord.ts';
 import { useCase } from '../useCase.ts';
 import { patch, useEdit } from '../useEdit.ts';
 import { useFields } from '../useFields.ts';
+import { EraseAthlete } from './EraseAthlete.tsx';
 
 /** Who the athlete is, and what this case is for. */
 export function AthleteSection() {
@@ -280,6 +281,7 @@ function ThisCase() {
             {isArchived ? 'Bring back from the archive' : 'Archive this case'}
           </Button>
         </div>
+        <EraseAthlete />
       </div>
     </section>
   );
