@@ -93,6 +93,7 @@ export const trial: Command = {
         movement: movement.id,
         phases: phaseRows.map(({ phase, label, rows }) => ({ phase, label, ...readingsToJson(rows) })),
         measures: measures.map(({ row, ...where }) => ({ ...where, ...readingsToJson([row]) })),
+        calibration: { kind: file.calibration?.kind ?? null, residualsM: found.residualsM },
         centreOfMass: found.centreOfMass.map(({ frame, timeS, x, y }) => ({ frame, timeS, xM: x, yM: y })),
         angles: found.series.filter(({ unit }) => unit === 'rad').map(inDegrees),
         curves: found.series.filter(({ unit }) => unit !== 'rad'),

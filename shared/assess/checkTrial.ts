@@ -10,6 +10,7 @@ import { impossibleRelease } from '../kernel/check/impossibleRelease.ts';
 import { insideAngleAsFlexion } from '../kernel/check/insideAngleAsFlexion.ts';
 import { ratesSwapped } from '../kernel/check/ratesSwapped.ts';
 import { releaseAngleWithoutTarget } from '../kernel/check/releaseAngleWithoutTarget.ts';
+import { scaleInAnotherPlane } from '../kernel/check/scaleInAnotherPlane.ts';
 import { segmentTurned } from '../kernel/check/segmentTurned.ts';
 import { slowedSeconds } from '../kernel/check/slowedSeconds.ts';
 import { speedFromDistanceOverTime } from '../kernel/check/speedFromDistanceOverTime.ts';
@@ -69,6 +70,7 @@ export function checkTrial(trial: MovementTrial, file: CaseFile, facts: readonly
   return [
     ...clock(seen),
     ...axes(seen),
+    ...depths(seen),
     ...aim(seen),
     ...typed.flatMap((entered) => [...(TYPED[entered.measureId]?.(seen, entered) ?? []), ...typedAngle(seen, entered)]),
   ];
@@ -131,6 +133,21 @@ function axes({ trial, file, own, computed }: Seen): CaseCheck[] {
   ];
 }
 
+/** Asked where somebody has measured it; the plane is then corrected for it. */
+function depths({ trial: { id, calibration } }: Seen): CaseCheck[] {
+  if (calibration === null || calibration.kind === 'metres' || calibration.depth === undefined) return [];
+  const { cameraM, bodyNearerM, ballNearerM, uM } = calibration.depth;
+  const farthest = Math.abs(ballNearerM) > Math.abs(bodyNearerM) ? ballNearerM : bodyNearerM;
+  return [
+    scaleInAnotherPlane({
+      cameraDistance: measured('D', 'camera to the scale', cameraM, 'm', uM),
+      nearerBy: measured('d', 'movement nearer than the scale', farthest, 'm', uM),
+      isCorrected: true,
+      about: id,
+    }),
+  ];
+}
+
 /** Only where the movement aims at something and anything of the ball is known. */
 function aim({ trial, movement, own, about, computed }: Seen): CaseCheck[] {
   if (movement === null || !movement.aimsAtTarget || !hasBall(own)) return [];
@@ -178,19 +195,20 @@ function hasBall(own: readonly Fact[]): boolean {
 
 const DEFINITION: Source = { cite: 'Definition', status: 'derived' };
 
-function entered(symbol: string, name: string, value: number | null): Reading<'m'> {
-  return value === null ? { unknown: 'the target is not entered' } : measured(symbol, name, value, 'm', 0);
+/** Without an uncertainty it counts as exact, so that a check can still be made. */
+function entered(symbol: string, name: string, value: number | null, u: number | null): Reading<'m'> {
+  return value === null ? { unknown: 'the target is not entered' } : measured(symbol, name, value, 'm', u ?? 0);
 }
 
 /** Distance and rise from release to target, as far as they are known. */
 function target(
-  { targetDistanceM, targetHeightM }: MovementTrial,
+  { targetDistanceM, targetHeightM, targetDistanceUM, targetHeightUM }: MovementTrial,
   own: readonly Fact[],
 ): { readonly distance: Reading<'m'>; readonly rise: Reading<'m'> } {
-  const height = entered('y_t', 'height of the target', targetHeightM);
+  const height = entered('y_t', 'height of the target', targetHeightM, targetHeightUM);
   const release = readingOf(own, 'ball.releaseHeight', 'm');
   return {
-    distance: entered('d', 'distance to the target', targetDistanceM),
+    distance: entered('d', 'distance to the target', targetDistanceM, targetDistanceUM),
     rise: !isKnown(height)
       ? height
       : !isKnown(release)

@@ -3,21 +3,21 @@ import type { Point } from '../kernel/plane/point.ts';
 import { planeFromCalibration } from '../kernel/plane/planeFromCalibration.ts';
 import { joinTracks } from '../kernel/trial/joinTracks.ts';
 import type { CaseFile } from '../model/records.ts';
-import type { MovementTrial } from '../model/trial.ts';
+import { BALL, type MovementTrial } from '../model/trial.ts';
 import { measured, type Reading } from '../quantity.ts';
 
 /** Points as digitised, in the plane of motion with y up; frames without the point are absent. */
 function placesOf(file: CaseFile, trial: MovementTrial, point: string): ReadonlyMap<number, Point> {
-  const toMetres = planeOf(trial);
+  const toMetres = planeOf(trial, point === BALL ? 'ball' : 'body');
   const tracks = file.landmarkTracks.filter((track) => track.trialId === trial.id && track.point === point);
   const samples = joinTracks(tracks)[0]?.samples ?? [];
   return new Map(samples.map(([frame, x, y]) => [frame, toMetres({ x, y })]));
 }
 
 /** Without a usable calibration the picture itself, upright: good for angles and for which way is up. */
-function planeOf({ calibration }: MovementTrial): (point: Point) => Point {
+function planeOf({ calibration }: MovementTrial, of: 'body' | 'ball'): (point: Point) => Point {
   try {
-    if (calibration !== null) return planeFromCalibration(calibration).toMetres;
+    if (calibration !== null) return planeFromCalibration(calibration, of).toMetres;
   } catch (thrown) {
     if (!(thrown instanceof DomainError)) throw thrown;
   }

@@ -40,10 +40,15 @@ export const trialFile = z.strictObject({
   calibration: calibration.nullable(),
   ball: line.nullable().default(null).describe('id of a ball or implement, such as handball-3'),
   target: z
-    .strictObject({ distanceM: positive.max(200), heightM: finite.min(0).max(50) })
+    .strictObject({
+      distanceM: positive.max(200),
+      heightM: finite.min(0).max(50),
+      distanceUM: nonNegative.max(200).nullable().default(null),
+      heightUM: nonNegative.max(50).nullable().default(null),
+    })
     .nullable()
     .default(null)
-    .describe('horizontal distance from release, and height'),
+    .describe('horizontal distance from release, and height, each with its standard uncertainty'),
   painNrs: pain.nullable().default(null),
   points: z.record(line.min(1), z.array(sample).max(200_000)),
   events: z
@@ -152,6 +157,8 @@ export function trialFileToRecords(
       ballId: file.ball,
       targetDistanceM: file.target?.distanceM ?? null,
       targetHeightM: file.target?.heightM ?? null,
+      targetDistanceUM: file.target?.distanceUM ?? null,
+      targetHeightUM: file.target?.heightUM ?? null,
       painNrs: file.painNrs,
       note: file.note,
     },

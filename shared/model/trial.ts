@@ -30,6 +30,21 @@ export const BALL = 'ball';
 const pixel = z.strictObject({ xPx: finite, yPx: finite });
 const plane = z.strictObject({ xM: finite, yM: finite });
 
+/**
+ * How far the movement is from where the scale was taken, seen from the camera: nearer things look larger. `axis`: where
+ * the camera points, the middle of its picture.
+ */
+const depth = z.strictObject({
+  cameraM: positive.max(1000).describe('camera to the plane of the scale'),
+  bodyNearerM: finite.describe('how much nearer to the camera than the scale the body is; negative: farther'),
+  ballNearerM: finite.describe('the same for the ball or implement'),
+  uM: nonNegative.describe('standard uncertainty of each of these three'),
+  axis: pixel,
+});
+export type Depth = z.infer<typeof depth>;
+
+const knownLength = z.strictObject({ from: pixel, to: pixel, lengthM: positive, lengthUM: nonNegative });
+
 /** How pixels become metres. Image y points down; metres have y up. */
 export const calibration = z.discriminatedUnion('kind', [
   /** Coordinates already in metres, y up. `pointUM`: standard uncertainty of one coordinate. */
@@ -44,6 +59,9 @@ export const calibration = z.discriminatedUnion('kind', [
     pointUPx: nonNegative.nullable(),
     /** Degrees the image's down direction is turned from true vertical, anticlockwise positive. */
     tiltDeg: finite.min(-45).max(45),
+    /** More known lengths in the same plane; the scale is then the one that fits them all best. */
+    others: z.exactOptional(z.array(knownLength).max(20)),
+    depth: z.exactOptional(depth),
   }),
   /** Four or more points whose places in the plane of motion are known. */
   z.strictObject({
@@ -53,6 +71,7 @@ export const calibration = z.discriminatedUnion('kind', [
       .min(4)
       .max(100),
     pointUPx: nonNegative.nullable(),
+    depth: z.exactOptional(depth),
   }),
 ]);
 export type Calibration = z.infer<typeof calibration>;
@@ -80,6 +99,9 @@ export const movementTrial = z.strictObject({
   note: text,
   /** The film in the media store; null: none was brought in. Frames of points count the film's own pictures from 0. */
   clipSha256: sha256.nullable(),
+  /** Standard uncertainty of the target's distance and height; null: not known. */
+  targetDistanceUM: nonNegative.max(200).nullable(),
+  targetHeightUM: nonNegative.max(50).nullable(),
 });
 export type MovementTrial = z.infer<typeof movementTrial>;
 

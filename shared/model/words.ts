@@ -54,6 +54,8 @@ const FIELD_WORDS: Readonly<Record<string, string>> = {
   force: 'force record',
   samples: 'points',
   clipSha256: 'film',
+  targetDistanceUM: 'uncertainty of the target distance',
+  targetHeightUM: 'uncertainty of the target height',
 };
 
 /** A field in words: `flightTimeS` is flight time. Unit endings are left off. */

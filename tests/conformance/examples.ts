@@ -162,6 +162,8 @@ export const EXAMPLES: { readonly [K in Kind]: RecordOf<K> } = {
     ballId: 'handball-2',
     targetDistanceM: 9,
     targetHeightM: 1.5,
+    targetDistanceUM: 0.02,
+    targetHeightUM: null,
     painNrs: null,
     note: '',
   },

@@ -166,6 +166,8 @@ export function sampleCase(): CaseFile {
         ballId: 'handball-2',
         targetDistanceM: 9,
         targetHeightM: 1.5,
+        targetDistanceUM: null,
+        targetHeightUM: null,
         painNrs: 1,
         note: '',
       },

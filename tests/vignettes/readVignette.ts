@@ -229,6 +229,8 @@ export function checkCaseFile(told: Omit<Vignette, 'title' | 'expect' | 'stops'>
       ballId: null,
       targetDistanceM: null,
       targetHeightM: null,
+      targetDistanceUM: null,
+      targetHeightUM: null,
       painNrs: trial.pain,
       note: '',
     })),

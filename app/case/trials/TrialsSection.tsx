@@ -136,6 +136,8 @@ function emptyTrial(caseId: string): MovementTrial {
     ballId: null,
     targetDistanceM: null,
     targetHeightM: null,
+    targetDistanceUM: null,
+    targetHeightUM: null,
     painNrs: null,
     note: '',
   };

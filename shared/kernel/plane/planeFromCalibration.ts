@@ -1,9 +1,11 @@
 import type { Matrix } from 'ml-matrix';
 import { DomainError } from '../../errors.ts';
-import type { Calibration } from '../../model/trial.ts';
+import type { Calibration, Depth } from '../../model/trial.ts';
 import { measured, type Quantity } from '../../quantity.ts';
 import { derive } from '../quantity/derive.ts';
+import { depthFactor } from './depthFactor.ts';
 import { homography, project } from './homography.ts';
+import { scalesDiffer } from './scalesDiffer.ts';
 import { centreOf, distance, type Point, type PointU } from './point.ts';
 
 /** How a trial's coordinates become metres in the plane of motion, y up, and how far that can be trusted. */
@@ -13,7 +15,7 @@ export interface Plane {
   readonly pointU: PointU;
   /** Relative, shared by every length: it does not shrink with more points. */
   readonly scaleU: PointU;
-  /** Of the calibration points against the plane they made, m; empty where there is nothing to compare. */
+  /** Of the calibration's points or lengths against the plane they made, m; empty where there is nothing to compare. */
   readonly residualsM: readonly number[];
   /** Null for coordinates that arrive in metres and for a plane, whose scale changes over the image. */
   readonly metresPerPixel: Quantity<'m/{px}'> | null;
@@ -35,6 +37,8 @@ const SCALE = {
 
 /** A base of fewer pixels than this makes every length uncertain by more than 5 % at one pixel of error: a convention. */
 const LEAST_BASE_PX = 20;
+/** A length further off the common scale than this was misread or lies in another plane: a convention. */
+const WORST_LENGTH = 0.1;
 /** Smallest height of a triangle over its longest side for three points to count as not in line: a convention. */
 const LEAST_HEIGHT = 0.02;
 
@@ -44,15 +48,45 @@ const LEAST_HEIGHT = 0.02;
  * - `metres`: passed through.
  * - `length`: scale s = L/√(Δu² + Δv²), y flipped, then turned by the tilt (the image's down is `tiltDeg` anticlockwise
  *   of true down). Origin: the image's top left corner.
+ *   With more lengths, the scale that fits them best by least squares, s = Σ L p / Σ p².
  * - `plane`: the projective map of a plane on an image by the 2-D direct linear transformation
  *   u = (L1 X + L2 Y + L3)/(L7 X + L8 Y + 1), v = (L4 X + L5 Y + L6)/(L7 X + L8 Y + 1), least squares on normalised
  *   coordinates by singular values, inverted. Walton 1981 (from memory); Brewin & Kerwin 2003, J Appl Biomech 19(1):79-88.
  *
- * @throws DomainError 'poor-geometry' for a base too short, points in one line, or points that no plane fits;
- *   'input-out-of-range' for a coordinate that is not finite
- * @source as named above
+ * Where the calibration says how far in front of or behind the scale the movement is, every place is drawn towards the
+ * one the camera points at by 1 + d/(D − d), and what is not known of those distances is added to the scale's.
+ *
+ * @param of body and ball may be at different distances from the camera
+ * @throws DomainError 'poor-geometry' for a base too short, points in one line, lengths or points that no plane fits;
+ *   'input-out-of-range' for a coordinate that is not finite or a movement behind the camera
+ * @source as named above; depthFactor
  */
-export function planeFromCalibration(calibration: Calibration): Plane {
+export function planeFromCalibration(calibration: Calibration, of: 'body' | 'ball' = 'body'): Plane {
+  const plane = planeOfScale(calibration);
+  const depth = calibration.kind === 'metres' ? undefined : calibration.depth;
+  return depth === undefined ? plane : atDepth(plane, depth, of);
+}
+
+/** Corrects what the plane of the scale says for something nearer or farther (V5). */
+function atDepth(plane: Plane, depth: Depth, of: 'body' | 'ball'): Plane {
+  const factor = depthFactor(
+    measured('D', 'Camera to the scale', depth.cameraM, 'm', depth.uM),
+    measured('d', 'Nearer than the scale', of === 'ball' ? depth.ballNearerM : depth.bodyNearerM, 'm', depth.uM),
+  );
+  const tooLong = 1 + factor.value;
+  const axis = plane.toMetres({ x: depth.axis.xPx, y: depth.axis.yPx });
+  return {
+    ...plane,
+    toMetres: (point) => {
+      const { x, y } = plane.toMetres(point);
+      return { x: axis.x + (x - axis.x) / tooLong, y: axis.y + (y - axis.y) / tooLong };
+    },
+    pointU: typeof plane.pointU === 'number' ? plane.pointU / tooLong : plane.pointU,
+    scaleU: typeof plane.scaleU === 'number' ? Math.hypot(plane.scaleU, (factor.u ?? 0) / tooLong) : plane.scaleU,
+  };
+}
+
+function planeOfScale(calibration: Calibration): Plane {
   switch (calibration.kind) {
     case 'metres':
       return {
@@ -71,25 +105,22 @@ export function planeFromCalibration(calibration: Calibration): Plane {
   }
 }
 
-function planeFromLength(calibration: Extract<Calibration, { kind: 'length' }>): Plane {
-  const basePx = Math.hypot(calibration.to.xPx - calibration.from.xPx, calibration.to.yPx - calibration.from.yPx);
-  if (!(basePx >= LEAST_BASE_PX)) {
-    throw new DomainError(
-      'poor-geometry',
-      `planeFromCalibration needs a known length of at least ${LEAST_BASE_PX} px in the image, got ${basePx.toFixed(1)} px: choose a longer one`,
-      'calibration.to',
-    );
-  }
+type Length = Extract<Calibration, { kind: 'length' }>;
+
+function planeFromLength(calibration: Length): Plane {
   const uPx = calibration.pointUPx;
-  const scale = derive(
-    { symbol: 's', name: 'Scale', unit: 'm/{px}', formula: 's = L / p', source: SCALE },
-    {
-      L: measured('L', 'Known length', calibration.lengthM, 'm', calibration.lengthUM),
-      // Two ends, each misread by uPx along the line.
-      p: measured('p', 'The same length in the image', basePx, '{px}', uPx === null ? NO_POINT_U : Math.SQRT2 * uPx),
-    },
-    ({ L, p }) => L / p,
-  );
+  const lengths = [calibration, ...(calibration.others ?? [])].map(imageLength);
+  const scale = lengths.length === 1 ? scaleOfOne(lengths[0] as KnownLength, uPx) : scaleOfSeveral(lengths, uPx);
+  const residualsM = lengths.length === 1 ? [] : lengths.map(({ lengthM, px }) => lengthM - scale.value * px);
+  lengths.forEach(({ lengthM }, i) => {
+    if (!(Math.abs(residualsM[i] ?? 0) <= WORST_LENGTH * lengthM)) {
+      throw new DomainError(
+        'poor-geometry',
+        `planeFromCalibration needs known lengths that agree on one scale; that of ${lengthM} m is ${Math.abs(residualsM[i] as number).toFixed(3)} m off the scale of all. Check its ends, or use points of a plane`,
+        i === 0 ? 'calibration.to' : `calibration.others.${i - 1}`,
+      );
+    }
+  });
   const tilt = (calibration.tiltDeg * Math.PI) / 180;
   const [cos, sin] = [Math.cos(tilt), Math.sin(tilt)];
   return {
@@ -101,11 +132,90 @@ function planeFromLength(calibration: Extract<Calibration, { kind: 'length' }>):
     },
     pointU: uPx === null ? NO_POINT_U : uPx * scale.value,
     scaleU: scale.u === null ? NO_POINT_U : scale.u / scale.value,
-    residualsM: [],
+    residualsM,
     metresPerPixel: scale,
     spanPx: null,
-    warnings: [],
+    warnings: stretched(lengths),
   };
+}
+
+interface KnownLength {
+  readonly lengthM: number;
+  readonly lengthUM: number;
+  readonly px: number;
+  /** Whether it runs along the rows of the picture rather than its columns. */
+  readonly isLevel: boolean;
+}
+
+function imageLength(
+  { from, to, lengthM, lengthUM }: Pick<Length, 'from' | 'to' | 'lengthM' | 'lengthUM'>,
+  i: number,
+): KnownLength {
+  const [x, y] = [to.xPx - from.xPx, to.yPx - from.yPx];
+  const px = Math.hypot(x, y);
+  if (!(px >= LEAST_BASE_PX)) {
+    throw new DomainError(
+      'poor-geometry',
+      `planeFromCalibration needs a known length of at least ${LEAST_BASE_PX} px in the image, got ${px.toFixed(1)} px: choose a longer one`,
+      i === 0 ? 'calibration.to' : `calibration.others.${i - 1}.to`,
+    );
+  }
+  return { lengthM, lengthUM, px, isLevel: Math.abs(x) >= Math.abs(y) };
+}
+
+function inputsOf({ lengthM, lengthUM, px }: KnownLength, uPx: number | null) {
+  return {
+    L: measured('L', 'Known length', lengthM, 'm', lengthUM),
+    // Two ends, each misread by uPx along the line.
+    p: measured('p', 'The same length in the image', px, '{px}', uPx === null ? NO_POINT_U : Math.SQRT2 * uPx),
+  };
+}
+
+function scaleOfOne(length: KnownLength, uPx: number | null): Quantity<'m/{px}'> {
+  return derive(
+    { symbol: 's', name: 'Scale', unit: 'm/{px}', formula: 's = L / p', source: SCALE },
+    inputsOf(length, uPx),
+    ({ L, p }) => L / p,
+  );
+}
+
+function scaleOfSeveral(lengths: readonly KnownLength[], uPx: number | null): Quantity<'m/{px}'> {
+  const inputs = Object.fromEntries(
+    lengths.flatMap((length, i) => {
+      const { L, p } = inputsOf(length, uPx);
+      return [[`L_${i + 1}`, L] as const, [`p_${i + 1}`, p] as const];
+    }),
+  );
+  return derive(
+    {
+      symbol: 's',
+      name: 'Scale',
+      unit: 'm/{px}',
+      formula: 's = Σ(L p) / Σ(p^2)',
+      variant: `least squares over ${lengths.length} lengths`,
+      source: SCALE,
+    },
+    inputs,
+    (values) => {
+      let [lp, pp] = [0, 0];
+      lengths.forEach((_, i) => {
+        const [L, p] = [values[`L_${i + 1}`] as number, values[`p_${i + 1}`] as number];
+        lp += L * p;
+        pp += p * p;
+      });
+      return lp / pp;
+    },
+  );
+}
+
+/** V4, where there are lengths both ways. */
+function stretched(lengths: readonly KnownLength[]): string[] {
+  const scaleAlong = (isLevel: boolean) => {
+    const some = lengths.filter((length) => length.isLevel === isLevel);
+    return some.reduce((sum, { lengthM, px }) => sum + lengthM / px, 0) / some.length;
+  };
+  const said = scalesDiffer(scaleAlong(true), scaleAlong(false));
+  return said === null ? [] : [said];
 }
 
 function planeFromPoints(calibration: Extract<Calibration, { kind: 'plane' }>): Plane {

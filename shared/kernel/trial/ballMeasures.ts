@@ -56,7 +56,7 @@ export function ballMeasures(
           variant: "of the ball's centre above the floor; s: scale of the calibration, 1",
           source: DEFINITION,
         },
-        { y_ball: fit.y, y_floor: floor, s: scaleOf(view) },
+        { y_ball: fit.y, y_floor: floor, s: scaleOf(view.ball) },
         (p) => p.s * (p.y_ball - p.y_floor),
       )
     : floor;
@@ -109,9 +109,9 @@ function flightFit(view: Scene, trial: MovementTrial): ReleaseFit | Unknown {
   return readingOr(() =>
     fitRelease(
       flight.map(([frame, { x, y }]) => ({ t: frame / view.rateHz, x: view.facing * x, y })),
-      view.pointU,
+      view.ball.pointU,
       ball === null ? null : { k: dragFactor(ball).value },
-      { releaseAt: { t: release.value, u: release.u ?? 0 }, scaleU: view.scaleU, gravity: 'standard' },
+      { releaseAt: { t: release.value, u: release.u ?? 0 }, scaleU: view.ball.scaleU, gravity: 'standard' },
     ),
   );
 }
@@ -128,10 +128,13 @@ function aimOf(trial: MovementTrial, height: Reading<'m'>): Target | Unknown {
   }
   const why = 'entered without one';
   return {
-    distance: measured('d', 'Distance to the target', trial.targetDistanceM, 'm', why),
+    distance: measured('d', 'Distance to the target', trial.targetDistanceM, 'm', trial.targetDistanceUM ?? why),
     rise: derive(
       { symbol: 'Δh', name: 'Target above release', unit: 'm', formula: 'Δh = y_t - y_r', source: DEFINITION },
-      { y_t: measured('y_t', 'Height of the target', trial.targetHeightM, 'm', why), y_r: height },
+      {
+        y_t: measured('y_t', 'Height of the target', trial.targetHeightM, 'm', trial.targetHeightUM ?? why),
+        y_r: height,
+      },
       (p) => p.y_t - p.y_r,
     ),
   };

@@ -43,6 +43,8 @@ export interface TrialMeasures {
   readonly measures: readonly TrialMeasure[];
   readonly warnings: readonly string[];
   readonly series: readonly TrialSeries[];
+  /** How far the calibration's own points or lengths miss the plane they made, m; empty where there is nothing to compare. */
+  readonly residualsM: readonly number[];
   /** Of the body, smoothed, metres in the calibrated plane. */
   readonly centreOfMass: readonly {
     readonly frame: number;
@@ -83,6 +85,7 @@ export function measureTrial(input: TrialInput): TrialMeasures {
       measures,
       warnings: [`Nothing that needs time can be computed: ${view.unknown}.`],
       series: [],
+      residualsM: [],
       centreOfMass: [],
     };
   }
@@ -103,6 +106,7 @@ export function measureTrial(input: TrialInput): TrialMeasures {
       ...statureWarning(view, input.statureM),
     ],
     series: seriesOf(view),
+    residualsM: view.residualsM,
     centreOfMass: [...view.body.smooth].map(([frame, { x, y }]) => ({ frame, timeS: frame / view.rateHz, x, y })),
   };
 }

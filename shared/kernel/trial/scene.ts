@@ -31,6 +31,10 @@ export interface Scene {
   readonly noMetres: string | null;
   readonly pointU: PointU;
   readonly scaleU: PointU;
+  /** The same for the ball, which may be nearer to the camera or farther than the body. */
+  readonly ball: Pick<Plane, 'pointU' | 'scaleU'>;
+  /** Of the calibration against itself, m; empty where there is nothing to compare. */
+  readonly residualsM: readonly number[];
   readonly points: ReadonlyMap<string, PointSeries>;
   readonly body: CentreOfMassFrames;
   readonly phases: readonly PhaseTime[];
@@ -50,7 +54,7 @@ export function scene(input: TrialInput): Scene | { readonly unknown: string } {
   if (trial.captureRateHz === null) return { unknown: 'true capture rate not entered' };
   const rateHz = trial.captureRateHz;
   const warnings: string[] = [];
-  const { plane, noMetres } = planeOf(trial);
+  const { plane, ball, noMetres } = planesOf(trial);
   if (noMetres !== null) warnings.push(`Nothing in metres can be said: ${noMetres}. Angles assume a level camera.`);
   warnings.push(...plane.warnings);
 
@@ -58,7 +62,8 @@ export function scene(input: TrialInput): Scene | { readonly unknown: string } {
   const cutoff = Math.min(CUTOFF_HZ, rateHz / 4);
   for (const track of joinTracks(tracks)) {
     try {
-      const series = pointSeries(track, plane.toMetres, rateHz, cutoff);
+      const { toMetres } = track.point === BALL ? ball : plane;
+      const series = pointSeries(track, toMetres, rateHz, cutoff);
       points.set(track.point, series);
       if (track.point !== BALL) warnings.push(...gapWarnings(track.point, series));
     } catch (thrown) {
@@ -81,6 +86,8 @@ export function scene(input: TrialInput): Scene | { readonly unknown: string } {
     noMetres,
     pointU: plane.pointU,
     scaleU: plane.scaleU,
+    ball,
+    residualsM: plane.residualsM,
     points,
     body,
     phases,
@@ -93,13 +100,17 @@ export function scene(input: TrialInput): Scene | { readonly unknown: string } {
   };
 }
 
-function planeOf(trial: MovementTrial): { plane: Plane; noMetres: string | null } {
-  if (trial.calibration === null) return { plane: PICTURE, noMetres: 'no calibration' };
+function planesOf({ calibration }: MovementTrial): { plane: Plane; ball: Plane; noMetres: string | null } {
+  if (calibration === null) return { plane: PICTURE, ball: PICTURE, noMetres: 'no calibration' };
   try {
-    return { plane: planeFromCalibration(trial.calibration), noMetres: null };
+    return {
+      plane: planeFromCalibration(calibration),
+      ball: planeFromCalibration(calibration, 'ball'),
+      noMetres: null,
+    };
   } catch (thrown) {
     if (!(thrown instanceof DomainError)) throw thrown;
-    return { plane: PICTURE, noMetres: thrown.message };
+    return { plane: PICTURE, ball: PICTURE, noMetres: thrown.message };
   }
 }
 

@@ -36,7 +36,12 @@ describe('law: what the kernel measures in an invented throw is what it was made
       playbackRateHz: null,
       calibration: { kind: 'metres', pointUM: invented.noiseM },
       ball: 'handball-3',
-      target: { distanceM: invented.targetDistanceM, heightM: invented.targetHeightM },
+      target: {
+        distanceM: invented.targetDistanceM,
+        heightM: invented.targetHeightM,
+        distanceUM: null,
+        heightUM: null,
+      },
       painNrs: null,
       points: Object.fromEntries(film.tracks),
       events: Object.entries(film.events).map(([event, timeS]) => ({ event, timeS, uS: null })),

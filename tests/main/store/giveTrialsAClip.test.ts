@@ -5,22 +5,26 @@ import { DATABASE_FILE, openSqliteCaseStore } from '../../../main/store/sqliteCa
 import { after, AT, EXAMPLES, WHOLE_CASE } from '../../conformance/examples.ts';
 import { aFolder, HOLDER } from './aFolder.ts';
 
-test('a store from before films opens with every trial, sound, and a trial removed then comes back', async () => {
+test('a store from before films and uncertain targets opens with every trial, sound, and a trial removed then comes back', async () => {
   const folder = aFolder();
   const caseId = EXAMPLES.case.id;
-  const trial = { ...EXAMPLES.movementTrial, clipSha256: null };
+  const since = { clipSha256: null, targetDistanceUM: null, targetHeightUM: null };
+  const trial = { ...EXAMPLES.movementTrial, ...since };
   let store = openSqliteCaseStore(folder, HOLDER);
   await store.create(WHOLE_CASE, AT);
-  await store.apply(caseId, [{ op: 'patch', kind: 'movementTrial', id: trial.id, fields: { clipSha256: null } }], AT);
+  await store.apply(caseId, [{ op: 'patch', kind: 'movementTrial', id: trial.id, fields: since }], AT);
   await store.apply(caseId, [{ op: 'remove', kind: 'movementTrial', id: trial.id }], after(60_000));
   await store.close();
 
   // As version 1 of the layout would have left it.
   const database = openDatabase(path.join(folder, DATABASE_FILE));
   database.exec(`
-    UPDATE change SET before = json_remove(before, '$.clipSha256'), after = json_remove(after, '$.clipSha256')
+    UPDATE change SET before = json_remove(before, '$.clipSha256', '$.targetDistanceUM', '$.targetHeightUM'),
+      after = json_remove(after, '$.clipSha256', '$.targetDistanceUM', '$.targetHeightUM')
       WHERE kind = 'movementTrial';
     ALTER TABLE movement_trial DROP COLUMN clip_sha256;
+    ALTER TABLE movement_trial DROP COLUMN target_distance_u_m;
+    ALTER TABLE movement_trial DROP COLUMN target_height_u_m;
     ALTER TABLE case_state DROP COLUMN is_judged;
     PRAGMA user_version = 1;
   `);

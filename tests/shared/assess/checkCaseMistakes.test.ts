@@ -60,6 +60,8 @@ function filmed(
     movementId: movement.id,
     targetDistanceM: 4.225,
     targetHeightM: 3.05,
+    targetDistanceUM: null,
+    targetHeightUM: null,
   };
   return {
     ...bare(),

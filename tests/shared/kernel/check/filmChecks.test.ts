@@ -53,7 +53,7 @@ describe('mistake 5: a segment turned out of the picture (V6, V7, computed)', ()
 });
 
 const askScaleInAnotherPlane = (D: Reading<'m'>, d: Reading<'m'>) =>
-  scaleInAnotherPlane({ cameraDistance: D, nearerBy: d, about });
+  scaleInAnotherPlane({ cameraDistance: D, nearerBy: d, isCorrected: false, about });
 
 describe('mistake 15: scale taken in another plane (V5, computed)', () => {
   test.each([
@@ -65,6 +65,13 @@ describe('mistake 15: scale taken in another plane (V5, computed)', () => {
     const found = askScaleInAnotherPlane(exact(D, 'm'), exact(d, 'm'));
     expect(found.verdict).toBe('questioned');
     expect(found.numbers[0]?.value).toBeCloseTo(expected, 4);
+  });
+  test('once lengths are corrected for it, it is fine and says by how much', () => {
+    const seen = { cameraDistance: exact(10, 'm'), nearerBy: exact(0.3, 'm'), isCorrected: true, about };
+    expect(scaleInAnotherPlane(seen)).toMatchObject({
+      verdict: 'fine',
+      sentence: expect.stringContaining('3.1 %') as string,
+    });
   });
   test('2 cm at 10 m is fine; without the distances it cannot be told and says what to enter', () => {
     expect(askScaleInAnotherPlane(exact(10, 'm'), exact(0.02, 'm')).verdict).toBe('fine');

@@ -14,7 +14,7 @@ const FIELD = [
 function fieldOf(
   points: readonly (readonly [number, number, number, number])[],
   pointUPx: number | null = 1,
-): Calibration {
+): Extract<Calibration, { kind: 'plane' }> {
   return {
     kind: 'plane',
     points: points.map(([xM, yM, xPx, yPx]) => ({ image: { xPx, yPx }, plane: { xM, yM } })),
@@ -130,6 +130,72 @@ test('V3: a length read ± 2 px over 412 px is uncertain by 0.485 % (propagation
   expect(plane.scaleU).toBeCloseTo(0.00485, 5);
   expect(plane.metresPerPixel?.value).toBeCloseTo(1 / 412, 12);
 });
+
+const stick = (fromX: number, fromY: number, toX: number, toY: number, lengthM: number) => ({
+  from: { xPx: fromX, yPx: fromY },
+  to: { xPx: toX, yPx: toY },
+  lengthM,
+  lengthUM: 0.002,
+});
+
+test('law: several lengths of one scale give that scale, surer than any one of them, with residuals', () => {
+  const [one, two, three] = [stick(0, 0, 400, 0, 1), stick(900, 800, 500, 500, 1.25), stick(50, 0, 50, 401, 1)];
+  const settings = { kind: 'length', pointUPx: 1, tiltDeg: 0 } as const;
+  const all = planeFromCalibration({ ...settings, ...one, others: [two, three] });
+  const alone = planeFromCalibration({ ...settings, ...one });
+  // Least squares by hand: (400 + 625 + 401) / (400² + 500² + 401²).
+  expect(all.metresPerPixel?.value).toBeCloseTo(1426 / 570801, 12);
+  expect(all.scaleU).toBeLessThan(alone.scaleU as number);
+  expect(all.residualsM).toHaveLength(3);
+  expect(all.residualsM[2]).toBeCloseTo(1 - (401 * 1426) / 570801, 9);
+  expect(all.warnings).toEqual([]);
+  expect(alone.residualsM).toEqual([]);
+});
+
+test('V4: lengths across and up that differ by 2 % are said; one that is 20 % off is refused by its place', () => {
+  const settings = { kind: 'length', pointUPx: 1, tiltDeg: 0, ...stick(0, 0, 400, 0, 1) } as const;
+  expect(planeFromCalibration({ ...settings, others: [stick(0, 0, 0, 408, 1)] }).warnings[0]).toContain('2.0 %');
+  expect(() => planeFromCalibration({ ...settings, others: [stick(0, 0, 0, 600, 1)] })).toThrow(
+    expect.objectContaining({ code: 'poor-geometry' }),
+  );
+  expect(() => planeFromCalibration({ ...settings, others: [stick(0, 0, 4, 4, 1)] })).toThrow(
+    expect.objectContaining({ code: 'poor-geometry', path: 'calibration.others.0.to' }),
+  );
+});
+
+test.each(['length', 'plane'] as const)(
+  'V5: a pinhole camera 8 m from the scale, something 0.30 m nearer: by %s its lengths are true once corrected',
+  (kind) => {
+    const see = pinhole(0);
+    /** The picture of a place 0.30 m nearer than the scale: larger about where the camera points. */
+    const near = (x: number, y: number) => {
+      const { x: px, y: py } = see(x, y);
+      return { x: 960 + ((px - 960) * 8) / 7.7, y: 540 + ((py - 540) * 8) / 7.7 };
+    };
+    const depth = { cameraM: 8, bodyNearerM: 0, ballNearerM: 0.3, uM: 0.05, axis: { xPx: 960, yPx: 540 } };
+    const [left, right] = [see(2.5, 1.2), see(3.5, 1.2)];
+    const corners = [0, 6].flatMap((x) => [0, 3].map((y) => [x, y, see(x, y).x, see(x, y).y] as const));
+    const scale =
+      kind === 'length'
+        ? { ...stick(left.x, left.y, right.x, right.y, 1), kind, pointUPx: 1, tiltDeg: 0 }
+        : fieldOf(corners);
+    const between = (plane: ReturnType<typeof planeFromCalibration>) => {
+      const [a, b] = [plane.toMetres(near(1, 0.5)), plane.toMetres(near(4, 2.5))];
+      return { x: b.x - a.x, y: b.y - a.y };
+    };
+    const body = planeFromCalibration({ ...scale, depth });
+    const ball = planeFromCalibration({ ...scale, depth }, 'ball');
+    expect(between(body).x / 3).toBeCloseTo(1.03896, 5);
+    expect(between(ball).x).toBeCloseTo(3, 9);
+    expect(between(ball).y).toBeCloseTo(2, 9);
+    // A place at true height 2.5 m is found there, since the camera points level.
+    if (kind === 'plane') expect(ball.toMetres(near(4, 2.5)).y).toBeCloseTo(2.5, 9);
+    expect(ball.scaleU).toBeGreaterThan(planeFromCalibration(scale).scaleU as number);
+    expect(() => planeFromCalibration({ ...scale, depth: { ...depth, ballNearerM: 9 } }, 'ball')).toThrow(
+      expect.objectContaining({ code: 'input-out-of-range' }),
+    );
+  },
+);
 
 test('law: image y points down, so a lower pixel is a lower place', () => {
   const plane = planeFromCalibration({

@@ -90,6 +90,8 @@ export function inventedTrial(
       ballId: 'basketball-7',
       targetDistanceM: 4.225,
       targetHeightM: 3.05,
+      targetDistanceUM: null,
+      targetHeightUM: null,
       painNrs: null,
       note: '',
     },
