@@ -71,11 +71,27 @@ export const ClipFacts = memo(function ClipFacts({ trial }: { trial: MovementTri
               {...field('targetDistanceM')}
             />
             <NumberField
+              label="Standard uncertainty of the distance"
+              unit="m"
+              entry={['cm', 'm']}
+              possible={[0, 200]}
+              hint="Empty: not known."
+              {...field('targetDistanceUM')}
+            />
+            <NumberField
               label="Height of the target"
               unit="m"
               entry={['m', 'ft and in']}
               possible={[0, 50]}
               {...field('targetHeightM')}
+            />
+            <NumberField
+              label="Standard uncertainty of the height"
+              unit="m"
+              entry={['cm', 'm']}
+              possible={[0, 50]}
+              hint="Empty: not known."
+              {...field('targetHeightUM')}
             />
           </>
         )}

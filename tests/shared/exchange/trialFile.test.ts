@@ -139,3 +139,22 @@ test('the format is published as JSON Schema', () => {
     required: expect.arrayContaining(['format', 'version', 'points']) as unknown,
   });
 });
+
+const pixel = (xPx: number, yPx: number) => ({ xPx, yPx });
+
+test('a target with its uncertainty, several lengths, points of a plane and the depth of both come in as they stand', () => {
+  const depth = { cameraM: 9, bodyNearerM: 0.2, ballNearerM: -0.1, uM: 0.05, axis: pixel(960, 540) };
+  const length = { from: pixel(0, 0), to: pixel(400, 0), lengthM: 1, lengthUM: 0.002 };
+  const plane = [0, 4].flatMap((xM) => [0, 3].map((yM) => ({ image: pixel(100 * xM, 100 * yM), plane: { xM, yM } })));
+  const target = { distanceM: 9, heightM: 1.5, distanceUM: 0.05, heightUM: null };
+  for (const calibration of [
+    { kind: 'length', ...length, pointUPx: 1, tiltDeg: 0, others: [length], depth },
+    { kind: 'plane', points: plane, pointUPx: null, depth },
+  ]) {
+    const { file } = readTrialFile(JSON.stringify({ ...FILE, calibration, target }));
+    const { movementTrial: trial } = trialFileToRecords(file, uuids(), '00000000-0000-4000-9000-000000000000');
+    expect(movementTrial.parse(trial)).toMatchObject({ calibration, targetDistanceUM: 0.05, targetHeightUM: null });
+  }
+  expect(() => readTrialFile(JSON.stringify({ ...FILE, target: { ...target, distanceUM: -1 } }))).toThrow(/distanceUM/);
+  expect(JSON.stringify(TRIAL_FILE_SCHEMA)).toContain('ballNearerM');
+});

@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import { measureTrial, type TrialMeasures } from '../../../../shared/kernel/trial/measureTrial.ts';
 import { handballJumpThrow } from '../../../../shared/knowledge/movements/handball-jump-throw.ts';
 import type { SideOrNone } from '../../../../shared/model/parts.ts';
+import type { Calibration } from '../../../../shared/model/trial.ts';
 import { isKnown, type Reading } from '../../../../shared/quantity.ts';
 import { BALL, FRAMES, inventedTrial, RATE, TAKEOFF } from './inventedTrial.ts';
 
@@ -241,5 +242,44 @@ test('law: whatever is missing or misplaced, it never throws, and every measure 
       },
     ),
     { numRuns: 60 },
+  );
+});
+
+test('what is known of the target goes through to least speed and entry angle; without it they say why there is none', () => {
+  const input = inventedTrial();
+  const sure = { ...input.trial, targetDistanceUM: 0.05, targetHeightUM: 0.01 };
+  for (const measure of ['ball.leastSpeed', 'ball.leastSpeedAngle', 'ball.entryAngle']) {
+    const [without, withU] = [reading(whole, measure), reading(measureTrial({ ...input, trial: sure }), measure)];
+    expect(isKnown(without) && without.uReason).toContain('without one');
+    expect(isKnown(withU) && withU.u).toBeGreaterThan(0);
+  }
+});
+
+test('V5: a film whose scale lies 0.5 m behind body and ball says the same once that is entered, and 6.7 % more without', () => {
+  const pixels = { x: 960, y: 540 };
+  // Camera 8 m from the scale, 1.2 m up, opposite x = 2; the movement 0.5 m nearer.
+  const toFile = (x: number, y: number): [number, number] => [
+    pixels.x + ((x - 2) * 1200) / 7.5,
+    pixels.y - ((y - 1.2) * 1200) / 7.5,
+  ];
+  const scale = {
+    kind: 'length',
+    from: { xPx: 500, yPx: 900 },
+    to: { xPx: 800, yPx: 900 },
+    lengthM: 2,
+    lengthUM: 0,
+    pointUPx: 0.5,
+    tiltDeg: 0,
+  } as const;
+  const depth = { cameraM: 8, bodyNearerM: 0.5, ballNearerM: 0.5, uM: 0.05, axis: { xPx: 960, yPx: 540 } };
+  const speed = (calibration: Calibration) =>
+    value(measureTrial(inventedTrial({ calibration, toFile })), 'ball.releaseSpeed');
+  expect(speed({ ...scale, depth })).toBeCloseTo(BALL.speed, 1);
+  expect(
+    value(measureTrial(inventedTrial({ calibration: { ...scale, depth }, toFile })), 'ball.releaseHeight'),
+  ).toBeCloseTo(value(whole, 'ball.releaseHeight'), 1.5);
+  expect(value(measureTrial(inventedTrial({ calibration: scale, toFile })), 'takeoff.horizontalVelocity')).toBeCloseTo(
+    (TAKEOFF.vx * 8) / 7.5,
+    6,
   );
 });
