@@ -1,8 +1,7 @@
-import { randomUUID } from 'node:crypto';
+import path from 'node:path';
 import { PURPOSES } from '../../shared/model/case.ts';
-import { readCaseDraft } from '../exchange/caseDraft.ts';
 import { ask } from './ask.ts';
-import { choiceFrom, type Command, readJson } from './command.ts';
+import { choiceFrom, type Command, readText } from './command.ts';
 
 export const caseNew: Command = {
   name: 'case new',
@@ -11,24 +10,13 @@ export const caseNew: Command = {
   words: 0,
   options: { purpose: { type: 'string' }, from: { type: 'string' } },
   async run({ options, openStore }) {
-    const from = options['from'];
-    const draft = typeof from === 'string' ? readCaseDraft(readJson(from), randomUUID) : null;
-    const purpose = choiceFrom(options['purpose'], '--purpose', PURPOSES, draft?.case.purpose ?? 'intake');
+    const { from } = options;
+    const given = options['purpose'] === undefined ? null : choiceFrom(options['purpose'], '--purpose', PURPOSES);
+    const text = typeof from === 'string' ? readText(from) : '{}';
+    const fileName = typeof from === 'string' ? path.basename(from) : 'nothing';
+    const openedOn = new Date().toISOString().slice(0, 10);
     const service = await openStore();
-    const openedOn = draft?.case.openedOn ?? new Date().toISOString().slice(0, 10);
-    const { caseId } = await ask(service, 'case.create', { purpose, athleteId: null, openedOn });
-    const { file } = await ask(service, 'case.open', { caseId });
-    if (draft !== null) {
-      await ask(service, 'case.edit', {
-        caseId,
-        edits: [
-          { op: 'patch', kind: 'athlete', id: file.athlete.id, fields: draft.athlete },
-          { op: 'patch', kind: 'case', id: caseId, fields: { ...draft.case, purpose } },
-          ...draft.edits(caseId, file.athlete.id),
-        ],
-      });
-    }
-    const { number } = file.case;
-    return { json: { caseId, number }, lines: [`Case ${number} opened, id ${caseId}`] };
+    const opened = await ask(service, 'case.import', { fileName, text, purpose: given, openedOn });
+    return { json: opened, lines: [`Case ${opened.number} opened, id ${opened.caseId}`] };
   },
 };

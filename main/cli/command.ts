@@ -1,6 +1,7 @@
 import fs from 'node:fs';
 import type { ParseArgsOptionsConfig } from 'node:util';
 import { DomainError } from '../../shared/errors.ts';
+import { parseJson } from '../exchange/parseJson.ts';
 import type { Service } from '../service.ts';
 
 /** A command line that cannot be understood; the message says what was expected. */
@@ -49,12 +50,7 @@ export function readText(file: string): string {
 
 /** @throws DomainError 'input-malformed' if the file is not JSON */
 export function readJson(file: string): unknown {
-  try {
-    return JSON.parse(readText(file));
-  } catch (thrown) {
-    if (thrown instanceof DomainError) throw thrown;
-    throw new DomainError('input-malformed', `The file ${file} is not JSON: ${(thrown as Error).message}.`);
-  }
+  return parseJson(readText(file), file);
 }
 
 /** A number given as an option or a word. @throws UsageError if it is none */

@@ -1,5 +1,7 @@
 import { DomainError } from '../../shared/errors.ts';
 import { blankAthlete, blankCase } from '../../shared/model/blank.ts';
+import { readCaseDraft } from '../exchange/caseDraft.ts';
+import { parseJson } from '../exchange/parseJson.ts';
 import type { Edit } from '../../shared/model/edit.ts';
 import { isKept } from '../../shared/model/recordChanges.ts';
 import { copiesOf } from '../store/copyBeforeMigration.ts';
@@ -9,6 +11,7 @@ import { judged } from './judged.ts';
 type CaseChannel =
   | 'shelf.list'
   | 'case.create'
+  | 'case.import'
   | 'case.open'
   | 'case.edit'
   | 'case.undo'
@@ -34,6 +37,22 @@ export const caseHandlers: Handlers<CaseChannel> = {
     await context.store.create(edits, context.now());
     await judged(context, caseId);
     return { caseId };
+  },
+  'case.import': async (context, { fileName, text, purpose, openedOn }) => {
+    const draft = readCaseDraft(parseJson(text, fileName), context.newId);
+    const ids = { id: context.newId(), athleteId: context.newId() };
+    const openedDay = draft.case.openedOn ?? openedOn;
+    const number = await context.store.nextNumber(Number(openedDay.slice(0, 4)));
+    const opened = blankCase(ids, number, purpose ?? draft.case.purpose ?? 'intake', openedDay);
+    const { purpose: _draftPurpose, ...fields } = draft.case;
+    const edits: Edit[] = [
+      { op: 'create', kind: 'athlete', record: { ...blankAthlete(ids.athleteId), ...draft.athlete } },
+      { op: 'create', kind: 'case', record: { ...opened, ...fields } },
+      ...draft.edits(ids.id, ids.athleteId),
+    ];
+    await context.store.create(edits, context.now());
+    await judged(context, ids.id);
+    return { caseId: ids.id, number };
   },
   'case.open': async ({ store }, { caseId }) => ({
     file: await store.open(caseId),

@@ -84,6 +84,18 @@ export const CHANNELS = {
     request: z.strictObject({ purpose, athleteId: id.nullable(), openedOn: day }),
     answer: z.strictObject({ caseId: id }),
   },
+  /** A new case from JSON: a whole case file, or as much of one as someone wrote by hand. All of it or nothing. */
+  'case.import': {
+    request: z.strictObject({
+      fileName: line.min(1),
+      text: z.string().max(24_000_000),
+      /** Null: as in the file, else an intake. */
+      purpose: purpose.nullable(),
+      /** Where the file says no other day. */
+      openedOn: day,
+    }),
+    answer: z.strictObject({ caseId: id, number: z.string() }),
+  },
   'case.open': {
     request: z.strictObject({ caseId: id }),
     answer: z.strictObject({ file: caseFile, edits: editState }),

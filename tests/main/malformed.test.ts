@@ -40,6 +40,7 @@ function validRequests(athleteId: string): typeof requests {
     'app.info': [{}],
     'shelf.list': [{ search: 'back court', archived: false, offset: 0, limit: 10 }],
     'case.create': [{ purpose: 'study', athleteId, openedOn: TODAY }],
+    'case.import': [{ fileName: 'a.json', text: '{}', purpose: 'study', openedOn: TODAY }],
     'case.open': [{ caseId }],
     'case.edit': [
       editing({ op: 'create', kind: 'injury', record: { ...EXAMPLES.injury, athleteId } }),
