@@ -1,7 +1,7 @@
 import { type ReactNode, useCallback, useMemo, useRef, useState } from 'react';
 import { counted } from '../../shared/format/number.ts';
 import type { Place } from '../../shared/kernel/track/image.ts';
-import { movementById } from '../../shared/knowledge/movements/index.ts';
+import { movementOf } from '../../shared/assess/movementOf.ts';
 import { BALL, type Calibration, type MovementTrial } from '../../shared/model/trial.ts';
 import { newId } from '../case/newRecord.ts';
 import { CalibrationField } from '../case/trials/CalibrationField.tsx';
@@ -40,7 +40,7 @@ export function Bench(props: {
   const { trial, film, frames, source } = props;
   const { file } = useCase();
   const edit = useEdit();
-  const movement = movementById(trial.movementId);
+  const movement = movementOf(file, trial.movementId);
   const { events, tracks, entered } = useMemo(() => partsOf(file, trial.id), [file, trial.id]);
   const standing = { trial, movement, tracks, events };
   const [step, setStep] = useState<Step>(() => STEPS.find((one) => stepNeeds(one, standing) !== '') ?? 'measures');

@@ -1,5 +1,5 @@
 import { useEffect, useMemo } from 'react';
-import { movementById } from '../../shared/knowledge/movements/index.ts';
+import { movementOf } from '../../shared/assess/movementOf.ts';
 import type { MovementTrial } from '../../shared/model/trial.ts';
 import { useCase } from '../case/useCase.ts';
 import { EmptyState } from '../parts/EmptyState.tsx';
@@ -14,7 +14,7 @@ export function BenchScreen({ trialId }: { trialId: string }) {
   const { file } = useCase();
   const trial = file.movementTrials.find(({ id }) => id === trialId);
   const back = hrefOf({ screen: 'case', caseId: file.case.id, section: 'trials' });
-  const movement = trial === undefined ? '' : (movementById(trial.movementId)?.label ?? trial.movementId);
+  const movement = trial === undefined ? '' : (movementOf(file, trial.movementId)?.label ?? trial.movementId);
   const title = trial === undefined || trial.label === '' ? movement : `${movement}, ${trial.label}`;
   useEffect(() => {
     document.title = `${title}, trial bench, Caseframe`;

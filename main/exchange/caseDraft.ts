@@ -14,6 +14,7 @@ const KINDS = [
   'screeningResult',
   'jumpTest',
   'jumpTrial',
+  'ownMovement',
   'movementTrial',
   'landmarkTrack',
   'trialEvent',

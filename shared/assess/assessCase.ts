@@ -5,6 +5,7 @@ import { SHIPPED_RULES } from '../rules/shippedRules.ts';
 import { KERNEL_VERSION, RULES_VERSION } from '../versions.ts';
 import type { Assessment } from './assessment.ts';
 import { checkCase } from './checkCase.ts';
+import { checkRuled } from './checkRuled.ts';
 import { collectFacts } from './collectFacts.ts';
 import { missingWords } from './missingWords.ts';
 import { sectionStates } from './sectionStates.ts';
@@ -21,7 +22,7 @@ export function assessCase(file: CaseFile, rules: readonly Rule[] = SHIPPED_RULE
   return {
     facts,
     findings,
-    checks: checkCase(file, facts),
+    checks: [...checkCase(file, facts), ...checkRuled(file, rules)],
     sections,
     stops: stopNotices(findings, facts),
     missing: missingWords(file, sections),

@@ -19,7 +19,6 @@ import { derive } from '../kernel/quantity/derive.ts';
 import { ballById, BALLS } from '../knowledge/balls/index.ts';
 import { measureById } from '../knowledge/measures/index.ts';
 import type { Movement } from '../knowledge/movement.ts';
-import { movementById } from '../knowledge/movements/index.ts';
 import type { CaseFile } from '../model/records.ts';
 import type { EnteredMeasure, MovementTrial } from '../model/trial.ts';
 import { isKnown, measured, type Reading, type Source } from '../quantity.ts';
@@ -27,6 +26,7 @@ import type { Unit } from '../units.ts';
 import type { CaseCheck, Fact } from './assessment.ts';
 import { factKeyOf, readingOf } from './checkedFacts.ts';
 import { measuredTrial } from './measuredTrial.ts';
+import { movementOf } from './movementOf.ts';
 import { crownAboveFeet, forearmAtRelease, hipRise } from './trialPlaces.ts';
 
 interface Seen {
@@ -48,7 +48,7 @@ export function checkTrial(trial: MovementTrial, file: CaseFile, facts: readonly
   const measures = measuredTrial(file, trial)?.measures ?? [];
   const seen: Seen = {
     trial,
-    movement: movementById(trial.movementId),
+    movement: movementOf(file, trial.movementId),
     file,
     own,
     about: (measure) => factKeyOf(own, trial.id, measure),
@@ -79,7 +79,7 @@ export function checkTrial(trial: MovementTrial, file: CaseFile, facts: readonly
 function clock({ trial, file, own, about }: Seen): CaseCheck[] {
   const rise = readingOf(own, 'com.riseInSkill', 'm');
   const events = file.trialEvents.filter(({ trialId }) => trialId === trial.id);
-  const labels = movementById(trial.movementId)?.events ?? [];
+  const labels = movementOf(file, trial.movementId)?.events ?? [];
   return [
     slowedSeconds({
       flightTimeS: inTheAir(trial.id, file),

@@ -1,8 +1,8 @@
 import type { Movement } from '../knowledge/movement.ts';
-import { movementById } from '../knowledge/movements/index.ts';
 import type { CaseFile } from '../model/records.ts';
 import type { MovementTrial } from '../model/trial.ts';
 import type { Finding } from './assessment.ts';
+import { movementOf } from './movementOf.ts';
 
 /** Findings of one filmed trial: a block for each phase in the movement's order (empty ones too), then the rest. */
 export interface TrialFindings {
@@ -28,7 +28,7 @@ export function groupFindings(file: CaseFile, findings: readonly Finding[]): Gro
   const places = new Map(findings.map((finding) => [finding, placeOf(finding)]));
   return {
     trials: trials.map((trial) => {
-      const movement = movementById(trial.movementId);
+      const movement = movementOf(file, trial.movementId);
       const own = findings.filter((finding) => places.get(finding) === trial);
       const phases = (movement?.phases ?? []).map((phase) => ({
         phase,

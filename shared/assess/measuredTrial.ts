@@ -1,7 +1,7 @@
 import { measureTrial, type TrialMeasures } from '../kernel/trial/measureTrial.ts';
-import { movementById } from '../knowledge/movements/index.ts';
 import type { CaseFile } from '../model/records.ts';
 import type { MovementTrial } from '../model/trial.ts';
+import { movementOf } from './movementOf.ts';
 
 /**
  * The last result of each trial, found by its first track or event, with everything it was computed from. Measuring a
@@ -12,7 +12,7 @@ const remembered = new WeakMap<object, { readonly from: readonly unknown[]; read
 
 /** What one trial yields by its points and events. Null where there is nothing to compute from, or no such movement. */
 export function measuredTrial(file: CaseFile, trial: MovementTrial): TrialMeasures | null {
-  const movement = movementById(trial.movementId);
+  const movement = movementOf(file, trial.movementId);
   const tracks = file.landmarkTracks.filter((track) => track.trialId === trial.id);
   const events = file.trialEvents.filter((event) => event.trialId === trial.id);
   const anchor = tracks[0] ?? events[0];
@@ -20,10 +20,11 @@ export function measuredTrial(file: CaseFile, trial: MovementTrial): TrialMeasur
   if (movement === null || anchor === undefined) return null;
   const { massKg, statureM, referenceSex } = file.athlete;
   // Words beside the trial change none of its numbers.
-  const { label: _label, note: _note, painNrs: _pain, filmedOn: _filmedOn, calibration, ...facts } = trial;
+  const { label: _label, note: _note, painNrs: _pain, filmedOn: _filmedOn, calibrationDraft: _draft, ...rest } = trial;
+  const { calibration, ...facts } = rest;
   // An edit of any field reads the whole record anew, so the calibration is known by what it says, not by identity.
   const scale = JSON.stringify(calibration);
-  const from = [...tracks, ...events, ...Object.values(facts), scale, massKg, statureM, referenceSex];
+  const from = [movement, ...tracks, ...events, ...Object.values(facts), scale, massKg, statureM, referenceSex];
   const last = remembered.get(anchor);
   if (last !== undefined && isSame(last.from, from)) return last.measures;
   const measures = measureTrial({ trial, tracks, events, movement, massKg, statureM, referenceSex });

@@ -11,6 +11,7 @@ export const LISTS = {
   screeningResult: 'screeningResults',
   jumpTest: 'jumpTests',
   jumpTrial: 'jumpTrials',
+  ownMovement: 'ownMovements',
   movementTrial: 'movementTrials',
   landmarkTrack: 'landmarkTracks',
   trialEvent: 'trialEvents',

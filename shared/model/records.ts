@@ -4,6 +4,7 @@ import { caseRecord } from './case.ts';
 import { injury } from './injury.ts';
 import { jumpTest, jumpTrial } from './jump.ts';
 import { findingDecision, mediaRecord, reportRecord } from './outcome.ts';
+import { ownMovement } from './ownMovement.ts';
 import { screeningResult, screeningSession } from './screening.ts';
 import { enteredMeasure, landmarkTrack, movementTrial, trialEvent } from './trial.ts';
 
@@ -20,6 +21,7 @@ export const RECORDS = {
   screeningResult: { schema: screeningResult, parent: ['screeningSession', 'sessionId'] },
   jumpTest: { schema: jumpTest, parent: ['case', 'caseId'] },
   jumpTrial: { schema: jumpTrial, parent: ['jumpTest', 'testId'] },
+  ownMovement: { schema: ownMovement, parent: ['case', 'caseId'] },
   movementTrial: { schema: movementTrial, parent: ['case', 'caseId'] },
   landmarkTrack: { schema: landmarkTrack, parent: ['movementTrial', 'trialId'] },
   trialEvent: { schema: trialEvent, parent: ['movementTrial', 'trialId'] },
@@ -45,6 +47,7 @@ export const caseFile = z.strictObject({
   screeningResults: z.array(screeningResult),
   jumpTests: z.array(jumpTest),
   jumpTrials: z.array(jumpTrial),
+  ownMovements: z.array(ownMovement),
   movementTrials: z.array(movementTrial),
   landmarkTracks: z.array(landmarkTrack),
   trialEvents: z.array(trialEvent),

@@ -72,14 +72,45 @@ export const calibration = z.discriminatedUnion('kind', [
       .max(100),
     pointUPx: nonNegative.nullable(),
     depth: z.exactOptional(depth),
+    /** Degrees the plane's down, as its points were measured, is turned from true vertical, anticlockwise positive; absent: 0. */
+    tiltDeg: z.exactOptional(finite.min(-45).max(45)),
   }),
 ]);
 export type Calibration = z.infer<typeof calibration>;
 
+const draftPixel = z.strictObject({ xPx: finite.nullable(), yPx: finite.nullable() });
+
+/** A calibration on its way: kept at each step, used once what is complete of it is enough. */
+export const calibrationDraft = z.strictObject({
+  kind: z.enum(['length', 'plane']),
+  from: draftPixel,
+  to: draftPixel,
+  lengthM: positive.nullable(),
+  lengthUM: nonNegative.nullable(),
+  points: z.array(z.strictObject({ image: draftPixel, xM: finite.nullable(), yM: finite.nullable() })).max(100),
+  pointUPx: nonNegative.nullable(),
+  tiltDeg: finite.min(-45).max(45),
+  /** Both ends of something that hangs or stands true. */
+  plumb: z.strictObject({ top: draftPixel, bottom: draftPixel }),
+  /** As `others` and `depth` of a calibration. */
+  others: z.array(knownLength).max(20),
+  depth: z.strictObject({
+    cameraM: positive.max(1000).nullable(),
+    bodyNearerM: finite.nullable(),
+    ballNearerM: finite.nullable(),
+    uM: nonNegative.nullable(),
+    axis: draftPixel,
+  }),
+});
+export type CalibrationDraft = z.infer<typeof calibrationDraft>;
+
+/** How the true capture rate is known: entered, from a clip that is not slowed, or from the gravity its free flight shows. */
+export const CAPTURE_RATE_FROM = ['entered', 'not-slowed', 'free-flight'] as const;
+
 export const movementTrial = z.strictObject({
   id,
   caseId: id,
-  /** Id of a movement in the knowledge: `handball-jump-throw`. */
+  /** Id of a movement in the knowledge, `handball-jump-throw`, or of one of the case's own. */
   movementId: line,
   filmedOn: day,
   label: line,
@@ -102,6 +133,8 @@ export const movementTrial = z.strictObject({
   /** Standard uncertainty of the target's distance and height; null: not known. */
   targetDistanceUM: nonNegative.max(200).nullable(),
   targetHeightUM: nonNegative.max(50).nullable(),
+  captureRateFrom: z.enum(CAPTURE_RATE_FROM).nullable(),
+  calibrationDraft: calibrationDraft.nullable(),
 });
 export type MovementTrial = z.infer<typeof movementTrial>;
 

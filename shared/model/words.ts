@@ -9,6 +9,7 @@ export const KIND_WORDS = {
   screeningResult: 'screening result',
   jumpTest: 'jump test',
   jumpTrial: 'jump',
+  ownMovement: 'movement of one’s own',
   movementTrial: 'trial',
   landmarkTrack: 'landmark',
   trialEvent: 'event',
@@ -56,6 +57,10 @@ const FIELD_WORDS: Readonly<Record<string, string>> = {
   clipSha256: 'film',
   targetDistanceUM: 'uncertainty of the target distance',
   targetHeightUM: 'uncertainty of the target height',
+  captureRateFrom: 'origin of the capture rate',
+  calibrationDraft: 'calibration',
+  aimsAtTarget: 'target',
+  isAirborneSkill: 'flight',
 };
 
 /** A field in words: `flightTimeS` is flight time. Unit endings are left off. */

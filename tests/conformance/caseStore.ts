@@ -127,6 +127,7 @@ export function caseStoreConformance(
           screeningResults: [EXAMPLES.screeningResult],
           jumpTests: [EXAMPLES.jumpTest],
           jumpTrials: [EXAMPLES.jumpTrial],
+          ownMovements: [EXAMPLES.ownMovement],
           movementTrials: [EXAMPLES.movementTrial],
           landmarkTracks: [EXAMPLES.landmarkTrack],
           trialEvents: [EXAMPLES.trialEvent],

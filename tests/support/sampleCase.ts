@@ -151,6 +151,7 @@ export function sampleCase(): CaseFile {
       isSetAside: i === 2,
       note: i === 2 ? 'landed with bent knees' : '',
     })),
+    ownMovements: [],
     movementTrials: [
       {
         id: TRIAL,
@@ -162,7 +163,9 @@ export function sampleCase(): CaseFile {
         captureRateHz: 240,
         playbackRateHz: 30,
         clipSha256: null,
+        captureRateFrom: null,
         calibration: null,
+        calibrationDraft: null,
         ballId: 'handball-2',
         targetDistanceM: 9,
         targetHeightM: 1.5,

@@ -1,5 +1,6 @@
 import { type KeyboardEvent, useRef } from 'react';
 import { type Finding, OUTCOMES } from '../../../shared/assess/assessment.ts';
+import { NO_RULES } from '../../../shared/assess/checkRuled.ts';
 import { groupFindings } from '../../../shared/assess/groupFindings.ts';
 import { standingOf } from '../../../shared/assess/standing.ts';
 import { OUTCOME_WORDS } from '../../../shared/assess/words.ts';
@@ -99,6 +100,11 @@ export function FindingsSection() {
             {movement?.label ?? trial.movementId}
             {trial.label !== '' && `, ${trial.label}`} <span className="quiet">{formatDate(trial.filmedOn)}</span>
           </h3>
+          {assessment.checks
+            .filter((check) => check.id === NO_RULES && check.about === trial.id)
+            .map((check) => (
+              <p key={check.id}>{check.sentence}</p>
+            ))}
           {phases.map(({ phase, findings: own }) => (
             <Block key={phase.id} title={phase.label} means={phase.means} findings={own} />
           ))}

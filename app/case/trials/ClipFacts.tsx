@@ -1,7 +1,7 @@
 import { memo } from 'react';
 import type { MovementTrial } from '../../../shared/model/trial.ts';
 import { BALLS, TARGETS } from '../../../shared/knowledge/balls/index.ts';
-import { MOVEMENTS, movementById } from '../../../shared/knowledge/movements/index.ts';
+import { movementOf, movementsOf } from '../../../shared/assess/movementOf.ts';
 import { ChoiceField } from '../../parts/ChoiceField.tsx';
 import { DateField } from '../../parts/DateField.tsx';
 import { LongTextField } from '../../parts/LongTextField.tsx';
@@ -10,6 +10,7 @@ import { PainField } from '../../parts/PainField.tsx';
 import { TextField } from '../../parts/TextField.tsx';
 import { today } from '../newRecord.ts';
 import { StopWords } from '../StopWords.tsx';
+import { useCase } from '../useCase.ts';
 import { useFields } from '../useFields.ts';
 
 const SIDES = [
@@ -22,8 +23,9 @@ const SIDES = [
 export const ClipFacts = memo(function ClipFacts({ trial }: { trial: MovementTrial }) {
   const field = useFields('movementTrial', trial);
   const filmedOn = field('filmedOn');
-  const movement = movementById(trial.movementId);
-  const known = MOVEMENTS.map(({ id, label }) => ({ value: id, label }));
+  const { file } = useCase();
+  const movement = movementOf(file, trial.movementId);
+  const known = movementsOf(file).map(({ id, label }) => ({ value: id, label }));
   const movements =
     movement === null ? [...known, { value: trial.movementId, label: `${trial.movementId} (not known here)` }] : known;
   const balls = BALLS.map(({ id, label }) => ({ value: id, label }));

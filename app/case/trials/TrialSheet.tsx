@@ -1,6 +1,6 @@
 import { useMemo, useState } from 'react';
 import type { MovementTrial } from '../../../shared/model/trial.ts';
-import { movementById } from '../../../shared/knowledge/movements/index.ts';
+import { movementOf } from '../../../shared/assess/movementOf.ts';
 import { PhaseRibbon } from '../../plots/PhaseRibbon.tsx';
 import { Button } from '../../parts/Button.tsx';
 import { useCase } from '../useCase.ts';
@@ -20,7 +20,7 @@ import { partsOf, timelineOf } from './timeline.ts';
 export function TrialSheet({ trial, title }: { trial: MovementTrial; title: string }) {
   const { file } = useCase();
   const edit = useEdit();
-  const movement = movementById(trial.movementId);
+  const movement = movementOf(file, trial.movementId);
   // Parts keep their identity while only the playhead moves, so that what does not show it is not drawn again.
   const { events, tracks, entered } = useMemo(() => partsOf(file, trial.id), [file, trial.id]);
   // The list keeps its identity while other things are typed, so a long trial is not sorted anew at each keystroke.

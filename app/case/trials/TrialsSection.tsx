@@ -2,7 +2,9 @@ import { useState } from 'react';
 import type { Answer } from '../../../shared/contract/channels.ts';
 import type { MovementTrial } from '../../../shared/model/trial.ts';
 import { formatDate } from '../../../shared/format/number.ts';
-import { MOVEMENTS, movementById } from '../../../shared/knowledge/movements/index.ts';
+import { movementOf } from '../../../shared/assess/movementOf.ts';
+import { MOVEMENTS } from '../../../shared/knowledge/movements/index.ts';
+import type { CaseFile } from '../../../shared/model/records.ts';
 import { useImportTrialMutation } from '../../api.ts';
 import { failureWords } from '../../failureWords.ts';
 import { Button } from '../../parts/Button.tsx';
@@ -11,6 +13,7 @@ import { FileDoor, type TakenFile } from '../../parts/FileDoor.tsx';
 import { newId, today } from '../newRecord.ts';
 import { useCase } from '../useCase.ts';
 import { useEdit } from '../useEdit.ts';
+import { OwnMovements } from './OwnMovements.tsx';
 import { TrialSheet } from './TrialSheet.tsx';
 import './trials.css';
 
@@ -48,14 +51,17 @@ export function TrialsSection() {
   );
   if (open === null) {
     return (
-      <EmptyState title="No trials yet.">
-        <p>
-          A trial is one filmed movement. Take in a file with its landmarks, or add one by hand and type in the events
-          and the measures you have.
-        </p>
-        <ImportOutcome name={fileName} taken={taken} />
-        {doors}
-      </EmptyState>
+      <>
+        <EmptyState title="No trials yet.">
+          <p>
+            A trial is one filmed movement. Take in a file with its landmarks, or add one by hand and type in the events
+            and the measures you have.
+          </p>
+          <ImportOutcome name={fileName} taken={taken} />
+          {doors}
+        </EmptyState>
+        <OwnMovements />
+      </>
     );
   }
   return (
@@ -70,23 +76,24 @@ export function TrialsSection() {
               aria-pressed={trial.id === open.id}
               onClick={() => setOpenId(trial.id)}
             >
-              <strong>{nameOf(trial)}</strong>
+              <strong>{nameOf(trial, file)}</strong>
               <span className="quiet">{formatDate(trial.filmedOn)}</span>
             </button>
           </li>
         ))}
       </ul>
-      <TrialSheet key={open.id} trial={open} title={nameOf(open)} />
+      <TrialSheet key={open.id} trial={open} title={nameOf(open, file)} />
       <section aria-labelledby="more-trials">
         <h3 id="more-trials">Another trial</h3>
         {doors}
       </section>
+      <OwnMovements />
     </div>
   );
 }
 
-function nameOf(trial: MovementTrial): string {
-  const movement = movementById(trial.movementId)?.label ?? trial.movementId;
+function nameOf(trial: MovementTrial, file: CaseFile): string {
+  const movement = movementOf(file, trial.movementId)?.label ?? trial.movementId;
   return trial.label === '' ? movement : `${movement}, ${trial.label}`;
 }
 
@@ -132,7 +139,9 @@ function emptyTrial(caseId: string): MovementTrial {
     captureRateHz: null,
     playbackRateHz: null,
     clipSha256: null,
+    captureRateFrom: null,
     calibration: null,
+    calibrationDraft: null,
     ballId: null,
     targetDistanceM: null,
     targetHeightM: null,

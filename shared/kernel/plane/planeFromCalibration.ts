@@ -52,6 +52,7 @@ const LEAST_HEIGHT = 0.02;
  * - `plane`: the projective map of a plane on an image by the 2-D direct linear transformation
  *   u = (L1 X + L2 Y + L3)/(L7 X + L8 Y + 1), v = (L4 X + L5 Y + L6)/(L7 X + L8 Y + 1), least squares on normalised
  *   coordinates by singular values, inverted. Walton 1981 (from memory); Brewin & Kerwin 2003, J Appl Biomech 19(1):79-88.
+ *   Then turned by the tilt, where the places were measured from something that does not stand true.
  *
  * Where the calibration says how far in front of or behind the scale the movement is, every place is drawn towards the
  * one the camera points at by 1 + d/(D − d), and what is not known of those distances is added to the scale's.
@@ -121,14 +122,11 @@ function planeFromLength(calibration: Length): Plane {
       );
     }
   });
-  const tilt = (calibration.tiltDeg * Math.PI) / 180;
-  const [cos, sin] = [Math.cos(tilt), Math.sin(tilt)];
+  const upright = turnBy(calibration.tiltDeg);
   return {
     toMetres: (point) => {
-      const { x: px, y: py } = finitePoint(point);
-      const x = px * scale.value;
-      const y = -py * scale.value;
-      return { x: x * cos - y * sin, y: x * sin + y * cos };
+      const { x, y } = finitePoint(point);
+      return upright({ x: x * scale.value, y: -y * scale.value });
     },
     pointU: uPx === null ? NO_POINT_U : uPx * scale.value,
     scaleU: scale.u === null ? NO_POINT_U : scale.u / scale.value,
@@ -218,6 +216,13 @@ function stretched(lengths: readonly KnownLength[]): string[] {
   return said === null ? [] : [said];
 }
 
+/** Turns places anticlockwise about the origin, so that what the picture calls down points truly down. */
+function turnBy(tiltDeg: number): (place: Point) => Point {
+  const tilt = (tiltDeg * Math.PI) / 180;
+  const [cos, sin] = [Math.cos(tilt), Math.sin(tilt)];
+  return ({ x, y }) => ({ x: x * cos - y * sin, y: x * sin + y * cos });
+}
+
 function planeFromPoints(calibration: Extract<Calibration, { kind: 'plane' }>): Plane {
   const image = calibration.points.map(({ image }) => finitePoint({ x: image.xPx, y: image.yPx }));
   const ground = calibration.points.map(({ plane }) => finitePoint({ x: plane.xM, y: plane.yM }));
@@ -226,6 +231,7 @@ function planeFromPoints(calibration: Extract<Calibration, { kind: 'plane' }>): 
 
   const toImage = homography(ground, image);
   const toGround = homography(image, ground);
+  const upright = turnBy(calibration.tiltDeg ?? 0);
   const centre = centreOf(image);
   const residualsM = image.map((point, i) => distance(project(toGround, point), ground[i] as Point));
   const baseM = greatestDistance(ground);
@@ -250,7 +256,7 @@ function planeFromPoints(calibration: Extract<Calibration, { kind: 'plane' }>): 
     distance(middle, project(toGround, { x: centre.x, y: centre.y + 1 })),
   );
   return {
-    toMetres: (point) => project(toGround, finitePoint(point)),
+    toMetres: (point) => upright(project(toGround, finitePoint(point))),
     pointU: uPx === null ? NO_POINT_U : uPx * step,
     scaleU: uPx === null ? NO_POINT_U : lengthU(ground, image, toImage, uPx),
     residualsM,

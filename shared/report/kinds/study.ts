@@ -1,9 +1,9 @@
+import { movementOf } from '../../assess/movementOf.ts';
 import type { Composition } from '../compose.ts';
 import { OUTCOME_WORDS } from '../../assess/words.ts';
 import { OUTCOMES } from '../../assess/assessment.ts';
 import { counted, formatDate } from '../../format/number.ts';
 import { conditionEntry } from '../../knowledge/conditions/index.ts';
-import { movementById } from '../../knowledge/movements/index.ts';
 import { beside } from '../blocks/beside.ts';
 import type { Block } from '../blocks/block.ts';
 import { heading } from '../blocks/heading.ts';
@@ -136,7 +136,7 @@ function toWrite(what: string): Block {
 function focusOf({ file }: Writing): string {
   const movements = [
     ...new Set(
-      file.movementTrials.map((trial) => movementById(trial.movementId)?.label.toLowerCase() ?? trial.movementId),
+      file.movementTrials.map((trial) => movementOf(file, trial.movementId)?.label.toLowerCase() ?? trial.movementId),
     ),
   ];
   const focus = movements.length > 0 ? movements.join(' and ') : 'movement assessment';
@@ -147,7 +147,7 @@ function focusOf({ file }: Writing): string {
 function keyWords({ file }: Writing): string[] {
   const words = [
     file.athlete.sport,
-    ...file.movementTrials.map((trial) => movementById(trial.movementId)?.label ?? ''),
+    ...file.movementTrials.map((trial) => movementOf(file, trial.movementId)?.label ?? ''),
     ...file.injuries.map((injury) => conditionEntry(injury.condition).label),
     ...(file.jumpTests.length > 0 ? ['jump test'] : []),
     ...(file.screeningSessions.length > 0 ? ['movement screening'] : []),

@@ -1,7 +1,8 @@
 import type { Finding } from '../../assess/assessment.ts';
+import { NO_RULES } from '../../assess/checkRuled.ts';
+import { movementOf, movementsOf } from '../../assess/movementOf.ts';
 import { quantityText } from '../../format/number.ts';
 import { conditionEntry } from '../../knowledge/conditions/index.ts';
-import { MOVEMENTS, movementById } from '../../knowledge/movements/index.ts';
 import { beside } from '../blocks/beside.ts';
 import type { Block } from '../blocks/block.ts';
 import { heading } from '../blocks/heading.ts';
@@ -46,11 +47,12 @@ export function whyHeldBack({ withheld, defersTo }: Finding): { because: string;
 }
 
 /** What could not be judged, by where it belongs, with what it would need. */
-export function notAssessed({ assessment }: Writing): Block[] {
+export function notAssessed({ file, assessment }: Writing): Block[] {
   const open = assessment.findings.filter((finding) => finding.outcome === 'not-assessed');
-  if (open.length === 0 && assessment.missing.length === 0) return [];
-  const rows = unlike(open.toSorted(inOrder).map(partOf)).map((where) => {
-    const here = open.filter((finding) => partOf(finding) === where);
+  const unruled = assessment.checks.filter(({ id }) => id === NO_RULES);
+  if (open.length + unruled.length === 0 && assessment.missing.length === 0) return [];
+  const rows = unlike(open.toSorted(inOrder(file)).map((finding) => partOf(finding, file))).map((where) => {
+    const here = open.filter((finding) => partOf(finding, file) === where);
     return [where, unlike(here.flatMap(openPoints)).join('; ')];
   });
   return [
@@ -88,22 +90,25 @@ function unlike(words: readonly string[]): string[] {
 }
 
 /** `Handball jump throw, Landing`, `Profile`. */
-function partOf(finding: Finding): string {
-  return [movementById(finding.movement)?.label ?? '', phaseWords(finding)].filter((part) => part !== '').join(', ');
+function partOf(finding: Finding, file: Writing['file']): string {
+  return [movementOf(file, finding.movement)?.label ?? '', phaseWords(finding, file)]
+    .filter((part) => part !== '')
+    .join(', ');
 }
 
 /** `Handball jump throw, landing, left`; for a test of no movement what was tested. */
 function placeOf(finding: Finding, file: Writing['file']): string {
-  const movement = movementById(finding.movement);
+  const movement = movementOf(file, finding.movement);
   const tested = unlike(finding.tests.map((test) => test.label)).join(', ');
   const trial =
     file.movementTrials.length > 1 ? file.movementTrials.find((one) => one.id === finding.trialId) : undefined;
-  const where = movement === null ? [tested] : [movement.label, trial?.label ?? '', phaseWords(finding).toLowerCase()];
+  const where =
+    movement === null ? [tested] : [movement.label, trial?.label ?? '', phaseWords(finding, file).toLowerCase()];
   return sentenceCase([...where, SIDE_WORDS[finding.side]].filter((part) => part !== '').join(', '));
 }
 
-function phaseWords({ movement, phase }: Finding): string {
-  return movementById(movement)?.phases.find((one) => one.id === phase)?.label ?? PHASE_WORDS[phase] ?? phase;
+function phaseWords({ movement, phase }: Finding, file: Writing['file']): string {
+  return movementOf(file, movement)?.phases.find((one) => one.id === phase)?.label ?? PHASE_WORDS[phase] ?? phase;
 }
 
 const PHASE_WORDS: Readonly<Record<string, string>> = {
@@ -113,14 +118,14 @@ const PHASE_WORDS: Readonly<Record<string, string>> = {
 };
 
 /** Movements in the order of the knowledge, phases in the order of their movement, then what belongs to none. */
-function inOrder(a: Finding, b: Finding): number {
-  return rankOf(a) - rankOf(b);
-}
-
-function rankOf({ movement, phase }: Finding): number {
-  const m = MOVEMENTS.findIndex((one) => one.id === movement);
-  const p = MOVEMENTS[m]?.phases.findIndex((one) => one.id === phase) ?? -1;
-  return (m < 0 ? MOVEMENTS.length : m) * 100 + (p < 0 ? 99 : p);
+function inOrder(file: Writing['file']): (a: Finding, b: Finding) => number {
+  const movements = movementsOf(file);
+  const rankOf = ({ movement, phase }: Finding) => {
+    const m = movements.findIndex((one) => one.id === movement);
+    const p = movements[m]?.phases.findIndex((one) => one.id === phase) ?? -1;
+    return (m < 0 ? movements.length : m) * 100 + (p < 0 ? 99 : p);
+  };
+  return (a, b) => rankOf(a) - rankOf(b);
 }
 
 /** Checks that question a number which these pages print, and those that could not be made. */

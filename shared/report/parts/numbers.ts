@@ -1,7 +1,7 @@
+import { movementOf } from '../../assess/movementOf.ts';
 import type { Fact } from '../../assess/assessment.ts';
 import { measureTrial } from '../../kernel/trial/measureTrial.ts';
 import type { Movement } from '../../knowledge/movement.ts';
-import { movementById } from '../../knowledge/movements/index.ts';
 import type { MovementTrial } from '../../model/trial.ts';
 import { curves } from '../figures/curves.ts';
 import { isKnown } from '../../quantity.ts';
@@ -15,7 +15,7 @@ import type { Writing } from './writing.ts';
 /** Every measure of the movement trials, phase by phase, with ± or the reason why it is not known. */
 export function trialMeasures({ file, assessment }: Writing): Block[] {
   const blocks = file.movementTrials.flatMap((trial) => {
-    const movement = movementById(trial.movementId);
+    const movement = movementOf(file, trial.movementId);
     const order = movement?.phases.map((phase) => phase.id) ?? [];
     const facts = assessment.facts
       .filter((fact) => fact.movement === trial.movementId && ofTrial(fact, trial.id, file))

@@ -1,6 +1,6 @@
+import { movementOf } from '../../assess/movementOf.ts';
 import { formatDate } from '../../format/number.ts';
 import { conditionEntry } from '../../knowledge/conditions/index.ts';
-import { movementById } from '../../knowledge/movements/index.ts';
 import { table } from '../blocks/table.ts';
 import type { Block } from '../blocks/block.ts';
 import { paragraph } from '../blocks/paragraph.ts';
@@ -24,7 +24,7 @@ export function timeline({ file }: Writing): Block[] {
     ...file.jumpTests.map((test) => ({ on: test.heldOn, what: JUMP_KIND_WORDS[test.kind] })),
     ...file.movementTrials.map((trial) => ({
       on: trial.filmedOn,
-      what: `Filmed: ${(movementById(trial.movementId)?.label ?? trial.movementId).toLowerCase()}`,
+      what: `Filmed: ${(movementOf(file, trial.movementId)?.label ?? trial.movementId).toLowerCase()}`,
     })),
   ];
   if (events.length === 0) return [paragraph('Not recorded.')];

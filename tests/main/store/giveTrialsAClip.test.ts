@@ -8,11 +8,24 @@ import { aFolder, HOLDER } from './aFolder.ts';
 test('a store from before films and uncertain targets opens with every trial, sound, and a trial removed then comes back', async () => {
   const folder = aFolder();
   const caseId = EXAMPLES.case.id;
-  const since = { clipSha256: null, targetDistanceUM: null, targetHeightUM: null };
-  const trial = { ...EXAMPLES.movementTrial, ...since };
+  const unknown = {
+    clipSha256: null,
+    targetDistanceUM: null,
+    targetHeightUM: null,
+    captureRateFrom: null,
+    calibrationDraft: null,
+  };
+  const trial = { ...EXAMPLES.movementTrial, ...unknown };
   let store = openSqliteCaseStore(folder, HOLDER);
   await store.create(WHOLE_CASE, AT);
-  await store.apply(caseId, [{ op: 'patch', kind: 'movementTrial', id: trial.id, fields: since }], AT);
+  await store.apply(
+    caseId,
+    [
+      { op: 'patch', kind: 'movementTrial', id: trial.id, fields: unknown },
+      { op: 'remove', kind: 'ownMovement', id: EXAMPLES.ownMovement.id },
+    ],
+    AT,
+  );
   await store.apply(caseId, [{ op: 'remove', kind: 'movementTrial', id: trial.id }], after(60_000));
   await store.close();
 
@@ -22,6 +35,14 @@ test('a store from before films and uncertain targets opens with every trial, so
     UPDATE change SET before = json_remove(before, '$.clipSha256', '$.targetDistanceUM', '$.targetHeightUM'),
       after = json_remove(after, '$.clipSha256', '$.targetDistanceUM', '$.targetHeightUM')
       WHERE kind = 'movementTrial';
+    UPDATE change SET
+        before = json_remove(before, '$.captureRateFrom', '$.calibrationDraft'),
+        after = json_remove(after, '$.captureRateFrom', '$.calibrationDraft')
+      WHERE kind = 'movementTrial';
+    DELETE FROM change WHERE kind = 'ownMovement';
+    DROP TABLE own_movement;
+    ALTER TABLE movement_trial DROP COLUMN capture_rate_from;
+    ALTER TABLE movement_trial DROP COLUMN calibration_draft;
     ALTER TABLE movement_trial DROP COLUMN clip_sha256;
     ALTER TABLE movement_trial DROP COLUMN target_distance_u_m;
     ALTER TABLE movement_trial DROP COLUMN target_height_u_m;

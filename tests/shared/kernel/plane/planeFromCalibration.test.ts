@@ -345,3 +345,17 @@ test('law: a plane of points is as uncertain as its points: twice the reading er
   expect((two as number) / (one as number)).toBeCloseTo(2, 2);
   expect(planeFromCalibration(fieldOf(FIELD, null)).scaleU).toMatch(/not entered/);
 });
+
+test('law: a plane measured from something that leans is turned upright about its origin, and keeps every length', () => {
+  const field = fieldOf(FIELD);
+  if (field.kind !== 'plane') throw new Error('a plane');
+  const [as, turned] = [planeFromCalibration(field), planeFromCalibration({ ...field, tiltDeg: 90 })];
+  for (const point of [
+    { x: 493.1238, y: 778.4872 },
+    { x: 387.2255, y: 673.1537 },
+  ]) {
+    const { x, y } = as.toMetres(point);
+    expect(turned.toMetres(point).x).toBeCloseTo(-y, 9);
+    expect(turned.toMetres(point).y).toBeCloseTo(x, 9);
+  }
+});

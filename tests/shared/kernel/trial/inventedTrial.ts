@@ -87,6 +87,8 @@ export function inventedTrial(
       playbackRateHz: null,
       clipSha256: null,
       calibration: options.calibration === undefined ? { kind: 'metres', pointUM: 0.004 } : options.calibration,
+      captureRateFrom: null,
+      calibrationDraft: null,
       ballId: 'basketball-7',
       targetDistanceM: 4.225,
       targetHeightM: 3.05,
