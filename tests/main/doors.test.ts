@@ -149,7 +149,8 @@ test.each(DOORS)(
       else {
         // A refusal is one of ours, in words, and nothing of the file is stored.
         const isOurs = refusal instanceof DomainError && refusal.code !== 'internal';
-        expect(isOurs, `${String(refusal)}, for ${JSON.stringify(text.slice(0, 2000))}`).toBe(true);
+        const said = refusal instanceof Error ? refusal.message : 'no error at all';
+        expect(isOurs, `${said}, for ${JSON.stringify(text.slice(0, 2000))}`).toBe(true);
         expect([text, await stored()]).toEqual([text, before]);
       }
       await tidy();
