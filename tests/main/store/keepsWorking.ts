@@ -1,11 +1,12 @@
 import { openMover } from './moves.ts';
+import { openRunMover } from './runMoves.ts';
 
 /**
  * Run as a process of its own, to be killed: works in a store folder without end, and prints the number of each move
  * once the program has acknowledged it.
  */
-const [folder = '', first = '0'] = process.argv.slice(2);
-const mover = await openMover(folder);
+const [folder = '', first = '0', work = 'case'] = process.argv.slice(2);
+const mover = await (work === 'run' ? openRunMover : openMover)(folder);
 
 for (let n = Number(first); ; n++) {
   await mover.move(n);

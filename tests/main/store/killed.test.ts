@@ -1,32 +1,14 @@
-import { spawn } from 'node:child_process';
-import { once } from 'node:events';
-import path from 'node:path';
 import { isDeepStrictEqual } from 'node:util';
 import { expect, test } from 'vitest';
-import { type RandomSource, randomSource } from '../../../main/demo/randomSource.ts';
+import { randomSource } from '../../../main/demo/randomSource.ts';
 import { aFolder } from './aFolder.ts';
 import { CASE, type Mover, openMover, TURNS } from './moves.ts';
+import { workAndKill } from './workAndKill.ts';
 
 const KILLS = 50;
 /** Of these, kills that may come while the program is still starting, its store not yet made. */
 const EARLY = 10;
 const SOURCE = 9;
-
-/** Lets a process work for a random while, kills it, and says the last move it was told is kept; `first - 1`: none. */
-async function workAndKill(folder: string, first: number, isEarly: boolean, random: RandomSource): Promise<number> {
-  const child = spawn(process.execPath, [path.join(import.meta.dirname, 'keepsWorking.ts'), folder, String(first)], {
-    stdio: ['ignore', 'pipe', 'inherit'],
-  });
-  const closed = once(child, 'close');
-  let printed = '';
-  child.stdout.setEncoding('utf8').on('data', (text: string) => (printed += text));
-  if (!isEarly) await once(child.stdout, 'data');
-  setTimeout(() => child.kill('SIGKILL'), (isEarly ? 1000 : 200) * random.uniform());
-  const [code, signal] = await closed;
-  expect([code, signal]).toEqual([null, 'SIGKILL']);
-  // A last line without its end was not told in full.
-  return Number(printed.split('\n').at(-2) ?? first - 1);
-}
 
 /** All that a person could see of the store. */
 function seen({ service }: Mover): Promise<unknown[]> {
@@ -45,7 +27,7 @@ test(`killed with signal 9 at ${KILLS} random moments of work (random source ${S
   const unharmed = await openMover(aFolder());
   let done = -1;
   for (let kill = 0; kill < KILLS; kill++) {
-    const acknowledged = await workAndKill(folder, done + 1, kill < EARLY, random);
+    const acknowledged = await workAndKill('case', folder, done + 1, kill < EARLY, random);
     const harmed = await openMover(folder);
     const found = await seen(harmed);
     while (done < acknowledged) await unharmed.move(++done);
