@@ -33,6 +33,7 @@ const LOOKS: ReadonlySet<Channel> = new Set([
   'jump.previewForce',
   'jump.trace',
   'report.preview',
+  'report.text',
   'roster.preview',
   'run.list',
 ] satisfies Channel[]);

@@ -1,42 +1,82 @@
-import { createHash } from 'node:crypto';
-import { assessCase } from '../../shared/assess/assessCase.ts';
-import { canonicalJson } from '../../shared/canonicalJson.ts';
+import { DomainError } from '../../shared/errors.ts';
 import type { Request } from '../../shared/contract/channels.ts';
+import type { ReportRecord } from '../../shared/model/outcome.ts';
 import type { CaseFile } from '../../shared/model/records.ts';
-import { placeReport } from '../../shared/report/compose.ts';
-import type { PlacedReport } from '../../shared/report/page.ts';
+import { referralEssentials } from '../../shared/report/beforeYouSend.ts';
+import { caseData, type CaseData } from '../../shared/report/caseData.ts';
+import { isWithoutNames, placeReport } from '../../shared/report/compose.ts';
+import { whatChanged } from '../../shared/report/whatChanged.ts';
+import { writeMarkdown } from '../../shared/report/writeMarkdown.ts';
 import { APP_VERSION, KERNEL_VERSION, RULES_VERSION } from '../../shared/versions.ts';
-import { drawPdf } from '../report/drawPdf.ts';
-import { loadFontMetrics } from '../report/fontMetrics.ts';
+import { caseJson, makeReport, requestFor, type Replaced } from '../report/makeReport.ts';
+import { writeDocx } from '../report/writeDocx.ts';
 import type { Context, Handlers } from './context.ts';
 import { judged } from './judged.ts';
 import { keepFile } from './keepFile.ts';
 
-export const reportHandlers: Handlers<'report.preview' | 'report.make'> = {
-  'report.preview': async (context, request) => ({ report: (await compose(context, request)).json }),
+export const reportHandlers: Handlers<'report.preview' | 'report.make' | 'report.text'> = {
+  'report.preview': async (context, request) => {
+    const { file, createdAt, replaced } = await openFor(context, request);
+    // Placed pages are JSON: numbers, texts and lists.
+    return { report: placeReport(requestFor(file, createdAt, { ...request, replaced })) as unknown as Json };
+  },
+  'report.text': async (context, request) => {
+    const { file, createdAt, replaced } = await openFor(context, request);
+    const asked = requestFor(file, createdAt, { ...request, replaced });
+    const base = fileBase(file, request.kind);
+    if (request.as === 'docx') {
+      const bytes = await writeDocx(asked);
+      return { files: [{ name: `${base}.docx`, mediaType: DOCX, base64: Buffer.from(bytes).toString('base64') }] };
+    }
+    const { markdown, figures } = writeMarkdown(asked);
+    const texts = [
+      { name: `${base}.md`, mediaType: 'text/markdown', text: markdown },
+      ...figures.map(({ fileName, svg }) => ({ name: `figures/${fileName}`, mediaType: 'image/svg+xml', text: svg })),
+    ];
+    return {
+      files: texts.map(({ text, ...one }) => ({ ...one, base64: Buffer.from(text, 'utf8').toString('base64') })),
+    };
+  },
   'report.make': async (context, request) => {
-    const { caseId, kind, paper } = request;
-    const { file, report, caseSha256 } = await compose(context, request);
-    const bytes = await drawPdf(report);
-    const fileName = `${file.case.number || 'case'}-${kind}.pdf`.replaceAll(/[^\w.-]+/g, '-');
-    const kept = await keepFile(context, caseId, { fileName, mediaType: 'application/pdf', bytes });
+    const { caseId, kind, paper, isFinal = false, attachCase = false } = request;
+    const { file, createdAt, replaced } = await openFor(context, request);
+    refuseUnfinished(file, request);
+    const made = await makeReport(file, createdAt, { ...request, replaced });
+    const fileName = `${fileBase(file, kind)}.pdf`;
+    const kept = await keepFile(context, caseId, { fileName, mediaType: 'application/pdf', bytes: made.bytes });
+    // Under the SHA-256 that the report names: so that the next final report can say what changed.
+    const data = new TextEncoder().encode(caseJson(file));
+    const keptData = isFinal
+      ? [
+          await keepFile(context, caseId, {
+            fileName: 'case-data.json',
+            mediaType: 'application/json',
+            bytes: data,
+          }),
+        ]
+      : [];
     const reportId = context.newId();
-    const record = {
+    const record: ReportRecord = {
       id: reportId,
       caseId,
       kind,
       paper,
       madeAt: context.now(),
       pdfSha256: kept.sha256,
-      caseSha256,
+      caseSha256: made.caseSha256,
       appVersion: APP_VERSION,
       kernelVersion: KERNEL_VERSION,
       rulesVersion: RULES_VERSION,
-      pageCount: report.pages.length,
+      pageCount: made.report.pages.length,
+      isFinal,
+      isDeidentified: isWithoutNames(request),
+      holdsCase: attachCase,
+      replacesId: replaced?.id ?? null,
+      changes: replaced === null ? '' : whatChanged(replaced.data, caseData(file)).join('\n'),
     };
     const edits = await context.store.apply(
       caseId,
-      [kept.edit, { op: 'create', kind: 'report', record }],
+      [kept.edit, ...keptData.map(({ edit }) => edit), { op: 'create', kind: 'report', record }],
       record.madeAt,
     );
     await judged(context, caseId);
@@ -46,25 +86,43 @@ export const reportHandlers: Handlers<'report.preview' | 'report.make'> = {
 
 type Json = Awaited<ReturnType<(typeof reportHandlers)['report.preview']>>['report'];
 
-async function compose({ store }: Context, { caseId, kind, paper }: Request<'report.preview'>) {
-  const file = await store.open(caseId);
-  const caseSha256 = createHash('sha256')
-    .update(canonicalJson(caseData(file)))
-    .digest('hex');
-  const report: PlacedReport = placeReport({
+const DOCX = 'application/vnd.openxmlformats-officedocument.wordprocessingml.document';
+
+async function openFor(context: Context, request: Request<'report.preview'>) {
+  const file = await context.store.open(request.caseId);
+  return {
     file,
-    assessment: assessCase(file),
-    kind,
-    paper,
-    metrics: loadFontMetrics(),
     // The instant of the last edit, not of the making: the same case gives the same bytes on any day.
-    createdAt: await store.lastEditAt(caseId),
-    caseSha256,
-  });
-  return { file, report, caseSha256, json: report as unknown as Json };
+    createdAt: await context.store.lastEditAt(request.caseId),
+    replaced: request.isFinal === true ? await lastFinal(context, file, request) : null,
+  };
 }
 
-/** What a report is made from: all of the case but the reports already made of it, their files and the count of edits. */
-function caseData({ reports: _made, media: _files, revision: _count, ...data }: CaseFile) {
-  return data;
+/** The last final report of the kind that was made from other case data than today's; null: none. */
+async function lastFinal(
+  { media }: Context,
+  file: CaseFile,
+  { kind }: Request<'report.preview'>,
+): Promise<(Replaced & { readonly id: string }) | null> {
+  const now = caseJson(file);
+  for (const earlier of file.reports.toReversed()) {
+    if (!earlier.isFinal || earlier.kind !== kind) continue;
+    const text = new TextDecoder().decode(await media.read(earlier.caseSha256));
+    // Written by this program and held by its SHA-256.
+    if (text !== now) return { id: earlier.id, madeAt: earlier.madeAt, data: JSON.parse(text) as CaseData };
+  }
+  return null;
+}
+
+function refuseUnfinished(file: CaseFile, { kind, isFinal }: Request<'report.preview'>): void {
+  const missing = isFinal === true && kind === 'referral' ? referralEssentials(file) : [];
+  if (missing.length === 0) return;
+  throw new DomainError(
+    'input-missing',
+    `A letter cannot be called final yet. Missing: ${missing.join(' ')} It can be saved as a draft.`,
+  );
+}
+
+function fileBase(file: CaseFile, kind: string): string {
+  return `${file.case.number || 'case'}-${kind}`.replaceAll(/[^\w.-]+/g, '-');
 }

@@ -9,11 +9,20 @@ import { TABULAR } from './fontMetrics.ts';
 
 type StructureElement = PDFKit.PDFStructureElement;
 
+/** A file inside the PDF. */
+export interface Attached {
+  readonly name: string;
+  readonly description: string;
+  readonly mediaType: string;
+  readonly bytes: Uint8Array;
+  readonly at: string;
+}
+
 /**
- * Draws placed pages as a tagged PDF 1.7, built to PDF/UA-1. Only draws: where everything stands is decided already.
- * The same report gives the same bytes: the only instant in the file is the report's own.
+ * Draws placed pages as a tagged PDF 1.7, built to PDF/A-3a and PDF/UA-1. Only draws: where everything stands is decided
+ * already. The same report gives the same bytes: the only instant in the file is the report's own.
  */
-export async function drawPdf(report: PlacedReport): Promise<Uint8Array> {
+export async function drawPdf(report: PlacedReport, attached: readonly Attached[] = []): Promise<Uint8Array> {
   const doc = new PDFDocument({
     pdfVersion: '1.7',
     tagged: true,
@@ -22,8 +31,7 @@ export async function drawPdf(report: PlacedReport): Promise<Uint8Array> {
     autoFirstPage: false,
     // No start font: pdfkit would open it by its path and then, not knowing it by its name, again for every word set in it.
     font: null as unknown as string,
-    // The type list of the package lacks this one.
-    subset: 'PDF/UA' as 'PDF/A-1',
+    subset: 'PDF/A-3a',
     info: {
       Title: report.title,
       Author: report.author,
@@ -53,6 +61,11 @@ export async function drawPdf(report: PlacedReport): Promise<Uint8Array> {
       drawElement(placed, root, drawing);
       bookmarks.add(placed, page);
     }
+  }
+  for (const { name, description, mediaType, bytes, at } of attached) {
+    const day = new Date(at);
+    const about = { name, description, type: mediaType, creationDate: day, modifiedDate: day, relationship: 'Data' };
+    doc.file(Buffer.from(bytes), about);
   }
   root.end();
   doc.end();
@@ -214,6 +227,10 @@ function escapeMetadata(doc: PDFKit.PDFDocument): void {
       typeof value === 'string' ? value.replace(/[&<>]/g, (c) => `&#${c.charCodeAt(0)};`) : value,
     ]);
     doc.info = Object.fromEntries(escaped);
+    // PDF/UA-1 beside PDF/A: pdfkit writes the mark of one of them only.
+    (doc as unknown as { appendXML(xml: string): void }).appendXML(
+      '<rdf:Description xmlns:pdfuaid="http://www.aiim.org/pdfua/ns/id/" rdf:about=""><pdfuaid:part>1</pdfuaid:part></rdf:Description>',
+    );
     endMetadata();
   };
 }

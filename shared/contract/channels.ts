@@ -28,6 +28,16 @@ export const shelfRow = z.strictObject({
   match: z.string().nullable(),
 });
 
+/** How a report is to be made. What is left out: a draft, with the names its kind has, without the case data inside. */
+const reportRequest = z.strictObject({
+  caseId: id,
+  kind: z.enum(REPORT_KINDS),
+  paper: z.enum(PAPERS),
+  /** A study is without names unless told otherwise, the others have them. */
+  deidentify: z.boolean().optional(),
+  isFinal: z.boolean().optional(),
+});
+
 /** Samples thinned for a plot; the stored trace is whole. */
 const trace = z.strictObject({
   rateHz: z.number(),
@@ -182,17 +192,27 @@ export const CHANNELS = {
   },
   /** The very pages that would be written. */
   'report.preview': {
-    request: z.strictObject({ caseId: id, kind: z.enum(REPORT_KINDS), paper: z.enum(PAPERS) }),
+    request: reportRequest,
     /** PlacedReport of shared/report/page.ts; produced by our own code, not read from outside. */
     answer: z.strictObject({ report: z.json() }),
   },
   'report.make': {
-    request: z.strictObject({ caseId: id, kind: z.enum(REPORT_KINDS), paper: z.enum(PAPERS) }),
+    request: reportRequest.extend({
+      /** Puts the case data into the PDF as an attached file. */
+      attachCase: z.boolean().optional(),
+    }),
     answer: z.strictObject({
       reportId: id,
       pdfSha256: z.string(),
       /** Path the host serves the file under. */ href: z.string(),
       edits: editState,
+    }),
+  },
+  /** The report as text that can be edited; not kept. The first file is the text, the others its figures. */
+  'report.text': {
+    request: reportRequest.extend({ as: z.enum(['docx', 'md']) }),
+    answer: z.strictObject({
+      files: z.array(z.strictObject({ name: z.string(), mediaType: z.string(), base64: z.string() })),
     }),
   },
   'store.verify': { request: none, answer: z.strictObject({ problems: z.array(z.string()) }) },

@@ -33,6 +33,16 @@ export const reportRecord = z.strictObject({
   kernelVersion: line,
   rulesVersion: line,
   pageCount: z.int().min(1),
+  /** A final report stands as it is: a later change to the case makes another one. */
+  isFinal: z.boolean(),
+  /** Whether what names the athlete was taken out. */
+  isDeidentified: z.boolean(),
+  /** Whether the case data are attached inside the file. */
+  holdsCase: z.boolean(),
+  /** The final report of the same kind that this one takes the place of. */
+  replacesId: id.nullable(),
+  /** What changed in the case since that one, a sentence a line. */
+  changes: text,
 });
 export type ReportRecord = z.infer<typeof reportRecord>;
 

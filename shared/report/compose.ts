@@ -2,6 +2,7 @@ import type { Assessment } from '../assess/assessment.ts';
 import type { CaseFile } from '../model/records.ts';
 import { APP_VERSION } from '../versions.ts';
 import type { Block } from './blocks/block.ts';
+import { type CaseData, caseData, redactTyped } from './caseData.ts';
 import { composeClient } from './kinds/client.ts';
 import { composeReferral } from './kinds/referral.ts';
 import { composeStudy } from './kinds/study.ts';
@@ -14,6 +15,7 @@ import { type Paper, sheetFor } from './sheet.ts';
 import { measure } from './steps/measure.ts';
 import { paginate } from './steps/paginate.ts';
 import { place } from './steps/place.ts';
+import { whatChanged } from './whatChanged.ts';
 import { redactBlocks, type Redaction, redactionFor } from './steps/redact.ts';
 
 export type ReportKind = 'client' | 'study' | 'referral';
@@ -29,6 +31,21 @@ export interface ReportRequest {
   readonly caseSha256: string;
   /** Takes the athlete's name out of everything printed. A study is de-identified unless told otherwise. */
   readonly deidentify?: boolean;
+  /** Not a draft any more. */
+  readonly isFinal?: boolean;
+  /** The final report before this one and what it was made from; null: none. */
+  readonly replaced?: { readonly madeAt: string; readonly data: CaseData } | null;
+}
+
+/** A study is de-identified unless told otherwise. */
+export function isWithoutNames({
+  deidentify,
+  kind,
+}: {
+  readonly deidentify?: boolean | undefined;
+  readonly kind: ReportKind;
+}): boolean {
+  return deidentify ?? kind === 'study';
 }
 
 /**
@@ -37,12 +54,12 @@ export interface ReportRequest {
  */
 export function placeReport(request: ReportRequest): PlacedReport {
   const { file, assessment, paper, metrics, createdAt, caseSha256 } = request;
-  const { title, kindWords, blocks, draft, redact } = composeReport(request);
+  const composed = composeReport(request);
+  const { title, kindWords, blocks, draft, redact } = composed;
   const sheet = sheetFor(paper);
   const strips = measure(blocks, { width: sheet.room.width, metrics, id: 'b' });
   const plans = paginate(strips, sheet.room.height);
-  const remarks = [...(draft ? ['DRAFT, not signed'] : []), ...(file.case.isInvented ? ['invented data'] : [])];
-  const furniture = runningFurniture(sheet, redact(dotted(`Case ${file.case.number}`, kindWords, ...remarks)), draft);
+  const furniture = runningFurniture(sheet, runningWords(request, composed), draft);
   return {
     title,
     language: 'en-GB',
@@ -54,19 +71,27 @@ export function placeReport(request: ReportRequest): PlacedReport {
   };
 }
 
+/** At the head of every page. */
+export function runningWords(
+  { file }: ReportRequest,
+  { kindWords, draft, redact }: Pick<Required<Composition>, 'kindWords' | 'draft'> & { readonly redact: Redaction },
+): string {
+  const remarks = [draft ? 'DRAFT' : null, file.case.isInvented ? 'invented data' : null];
+  return redact(dotted(`Case ${file.case.number}`, kindWords, ...remarks));
+}
+
 /** What a report tells, in order, before anything is laid out. */
-export function composeReport({
-  file,
-  assessment,
-  kind,
-  createdAt,
-  caseSha256,
-  deidentify,
-}: ReportRequest): Required<Composition> & {
+export function composeReport(request: ReportRequest): Required<Composition> & {
   readonly redact: Redaction;
 } {
-  const redact = (deidentify ?? kind === 'study') ? redactionFor(file.athlete) : asItStands;
-  const writing = prepare({ file, assessment, createdAt, caseSha256 }, kind === 'study');
+  const { assessment, kind, createdAt, caseSha256, isFinal = false, replaced = null } = request;
+  const redact = isWithoutNames(request) ? redactionFor(request.file.athlete) : asItStands;
+  // Before composing, so that lists and figures are laid out with what stands for the name; after it once more, since
+  // the judgement quotes the records too.
+  const file = redactTyped(request.file, redact);
+  const changes =
+    replaced === null ? null : { madeAt: replaced.madeAt, words: whatChanged(replaced.data, caseData(request.file)) };
+  const writing = prepare({ file, assessment, createdAt, caseSha256, isFinal, changes }, kind === 'study');
   const { title, kindWords, blocks, draft = false } = KINDS[kind](writing);
   return { title: redact(title), kindWords, blocks: redactBlocks(blocks, redact), draft, redact };
 }

@@ -249,6 +249,11 @@ export const EXAMPLES: { readonly [K in Kind]: RecordOf<K> } = {
     kernelVersion: '0.1.0',
     rulesVersion: '0.1.0',
     pageCount: 3,
+    isFinal: false,
+    isDeidentified: false,
+    holdsCase: false,
+    replacesId: null,
+    changes: '',
   },
 };
 

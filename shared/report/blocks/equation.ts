@@ -1,5 +1,5 @@
 import { formatQuantity, withUnit } from '../../format/number.ts';
-import { parseFormula } from '../../kernel/quantity/parseFormula.ts';
+import { type FormulaNode, parseFormula } from '../../kernel/quantity/parseFormula.ts';
 import type { WorkingInput } from '../../quantity.ts';
 import { UNITS } from '../../units.ts';
 import { element, shiftMark } from '../placed.ts';
@@ -37,14 +37,8 @@ const SIZE = 10.5;
 const GAP = 5;
 
 /** What is no equation, or wider than the column, is set as a line of text. */
-export function layEquation({ formula, inputs, result }: Equation, { width, metrics, id }: Setting): Strip[] {
-  const values = substitution(inputs);
-  const outcome = result === null ? '' : ` = ${result.words}`;
-  const substituted = formula.replace(SYMBOL, (symbol) => values(symbol) ?? symbol);
-  // Where no number could be put in, only the result is new.
-  const shown = result !== null && substituted === formula ? result.symbol : formula;
-  const linear = (shown === formula ? substituted : shown) + outcome;
-  const tree = `${shown}${outcome}`.includes('=') ? parseFormula(shown) : null;
+export function layEquation(block: Equation, { width, metrics, id }: Setting): Strip[] {
+  const { tree, values, outcome, linear } = readEquation(block);
   const box = tree === null ? null : setFormula(tree, SIZE, metrics, values, outcome);
   if (box === null || box.width > width) {
     const lines = breakLines(plain(linear), STYLES.body, width, metrics);
@@ -57,6 +51,26 @@ export function layEquation({ formula, inputs, result }: Equation, { width, metr
       keepWithNext: true,
     }),
   ];
+}
+
+/** An equation as a tree with what stands in for its symbols, and the same in one line of text. */
+export interface ReadEquation {
+  /** Null: no equation, only words. */
+  readonly tree: FormulaNode | null;
+  readonly values: Substitution;
+  /** ` = 0.31 m`; empty: only the formula. */
+  readonly outcome: string;
+  readonly linear: string;
+}
+
+export function readEquation({ formula, inputs, result }: Equation): ReadEquation {
+  const values = substitution(inputs);
+  const outcome = result === null ? '' : ` = ${result.words}`;
+  const substituted = formula.replace(SYMBOL, (symbol) => values(symbol) ?? symbol);
+  // Where no number could be put in, only the result is new.
+  const shown = result !== null && substituted === formula ? result.symbol : formula;
+  const linear = (shown === formula ? substituted : shown) + outcome;
+  return { tree: `${shown}${outcome}`.includes('=') ? parseFormula(shown) : null, values, outcome, linear };
 }
 
 const SYMBOL = /\p{L}[\p{L}\d]*(?:_\{[^}]*\}|_[\p{L}\d]+)?/gu;

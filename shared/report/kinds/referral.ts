@@ -32,7 +32,7 @@ export function composeReferral(writing: Writing): Composition {
   return {
     title: `Referral letter: ${athlete.name}`,
     kindWords: 'referral letter',
-    draft: true,
+    draft: !writing.isFinal,
     blocks: [
       heading(1, `Referral letter: ${athlete.name}`),
       paragraph(quiet(`${born} · case ${record.number} · ${formatDate(createdAt)}`)),

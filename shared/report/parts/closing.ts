@@ -1,6 +1,7 @@
 import { EVIDENCE_WORDS } from '../../assess/words.ts';
 import type { Source } from '../../quantity.ts';
 import { APP_VERSION } from '../../versions.ts';
+import { formatDate } from '../../format/number.ts';
 import { beside } from '../blocks/beside.ts';
 import type { Block } from '../blocks/block.ts';
 import { heading } from '../blocks/heading.ts';
@@ -28,11 +29,14 @@ function statusOf({ cite, status }: Source): string {
 }
 
 /** The standing cautions in full, and what made these pages. */
-export function closing({ file, assessment, caseSha256 }: Writing): Block[] {
+export function closing(writing: Writing): Block[] {
+  return [heading(2, 'Standing cautions'), list(CAUTIONS), ...howMade(writing)];
+}
+
+/** What made these pages: versions, the case by its SHA-256, the report they take the place of. */
+function howMade({ file, assessment, caseSha256, isFinal, changes }: Writing): Block[] {
   const batteries = [...new Set(file.screeningSessions.map((one) => `${one.batteryId} ${one.batteryVersion}`))];
   return [
-    heading(2, 'Standing cautions'),
-    list(CAUTIONS),
     heading(2, 'How these pages were made'),
     beside('Evidence words', [list(Object.values(EVIDENCE_WORDS).map(sentenceCase), { style: 'quiet' })]),
     beside('Versions', [
@@ -40,6 +44,15 @@ export function closing({ file, assessment, caseSha256 }: Writing): Block[] {
         `Caseframe ${APP_VERSION}, kernel ${assessment.kernelVersion}, rules ${assessment.rulesVersion}${batteries.length === 0 ? '' : `, battery ${batteries.join(', ')}`}.`,
       ),
     ]),
+    ...(isFinal ? [beside('State', [paragraph('Final. A later change to the case makes another report.')])] : []),
+    ...(changes === null
+      ? []
+      : [
+          beside('Changed', [
+            paragraph(`Takes the place of the final report of ${formatDate(changes.madeAt)}. Changed since:`),
+            list(changes.words),
+          ]),
+        ]),
     beside('Case data', [
       paragraph(`SHA-256 of the case: ${caseSha256}.`),
       paragraph('The same case made with the same versions gives the same file, byte for byte.'),

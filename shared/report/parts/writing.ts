@@ -10,16 +10,16 @@ export interface Writing {
   readonly assessment: Assessment;
   readonly createdAt: string;
   readonly caseSha256: string;
+  readonly isFinal: boolean;
+  /** What changed since the final report before; null: there was none. */
+  readonly changes: { readonly madeAt: string; readonly words: readonly string[] } | null;
   /** Facts whose working is printed. */
   readonly worked: readonly Fact[];
   readonly sources: readonly Source[];
 }
 
 /** What a report is written from. A study works every number; the others those that they print. */
-export function prepare(
-  base: Pick<Writing, 'file' | 'assessment' | 'createdAt' | 'caseSha256'>,
-  isWhole: boolean,
-): Writing {
+export function prepare(base: Omit<Writing, 'worked' | 'sources'>, isWhole: boolean): Writing {
   const worked = isWhole ? base.assessment.facts : printedFacts(base);
   return { ...base, worked, sources: collectSources(base.assessment, worked) };
 }

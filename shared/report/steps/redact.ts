@@ -8,15 +8,19 @@ export type Redaction = (text: string) => string;
 export const STANDS_FOR_NAME = 'the athlete';
 
 /**
- * Replaces the athlete's name wherever it was typed: the whole name in any case of letters, each part of three letters
- * and more as it is written. A pseudonym is no name and stays.
+ * Replaces the athlete's name wherever it was typed: the whole name and each part of four letters and more in any case of
+ * letters, a part of three as it is written. A pseudonym is no name and stays.
  */
 export function redactionFor({ name, isPseudonym }: Pick<Athlete, 'name' | 'isPseudonym'>): Redaction {
-  const whole = name.trim();
-  if (isPseudonym || whole === '') return (text) => text;
-  const parts = whole.split(/[\s,]+/).filter((part) => part.length >= 3);
-  const patterns = [wordPattern(whole, 'giu'), ...parts.map((part) => wordPattern(part, 'gu'))];
+  if (isPseudonym || name.trim() === '') return (text) => text;
+  const patterns = namesOf(name).map((part) => wordPattern(part, part.length > 3 ? 'giu' : 'gu'));
   return (text) => patterns.reduce((sofar, pattern) => sofar.replace(pattern, STANDS_FOR_NAME), text);
+}
+
+/** The whole name, then its parts of three letters and more. */
+export function namesOf(name: string): string[] {
+  const whole = name.trim();
+  return [...new Set([whole, ...whole.split(/[\s,]+/), ...whole.split(/[\s,.-]+/)])].filter((part) => part.length >= 3);
 }
 
 function wordPattern(words: string, flags: string): RegExp {

@@ -94,7 +94,7 @@ describe.skipIf(!has('pdftotext'))('pdftotext', () => {
 
   test('the letter says draft until a person signs, and what it still lacks', () => {
     const text = textOf('referral');
-    expect(text).toContain('DRAFT, not signed');
+    expect(text).toContain('referral letter · DRAFT');
     expect(text).toContain('Draft: still missing Addressee. Urgency.');
   });
 

@@ -1,0 +1,78 @@
+import { createHash } from 'node:crypto';
+import { assessCase } from '../../shared/assess/assessCase.ts';
+import { canonicalJson } from '../../shared/canonicalJson.ts';
+import type { CaseFile } from '../../shared/model/records.ts';
+import { type CaseData, caseData, withoutNames } from '../../shared/report/caseData.ts';
+import { isWithoutNames, placeReport, type ReportKind, type ReportRequest } from '../../shared/report/compose.ts';
+import type { PlacedReport } from '../../shared/report/page.ts';
+import type { Paper } from '../../shared/report/sheet.ts';
+import { redactionFor } from '../../shared/report/steps/redact.ts';
+import { drawPdf } from './drawPdf.ts';
+import { loadFontMetrics } from './fontMetrics.ts';
+
+export interface ReportOptions {
+  readonly kind: ReportKind;
+  readonly paper: Paper;
+  /** A study is without names unless told otherwise, the others have them. */
+  readonly deidentify?: boolean | undefined;
+  readonly isFinal?: boolean | undefined;
+  /** Puts the case data into the PDF as an attached file. */
+  readonly attachCase?: boolean | undefined;
+  /** What the final report before this one was made from; null: there is none. */
+  readonly replaced?: Replaced | null;
+}
+
+export interface Replaced {
+  readonly madeAt: string;
+  readonly data: CaseData;
+}
+
+export interface MadeReport {
+  readonly bytes: Uint8Array;
+  readonly report: PlacedReport;
+  readonly caseSha256: string;
+}
+
+/**
+ * A report of one case as the bytes of a PDF.
+ * @param createdAt the instant of the last edit, never of the making: the same case gives the same bytes on any day
+ */
+export async function makeReport(file: CaseFile, createdAt: string, options: ReportOptions): Promise<MadeReport> {
+  const request = requestFor(file, createdAt, options);
+  const report = placeReport(request);
+  const attached = options.attachCase === true ? [attachedCase(file, createdAt, request)] : [];
+  return { bytes: await drawPdf(report, attached), report, caseSha256: request.caseSha256 };
+}
+
+/** What composing needs to know, from what was asked for. */
+export function requestFor(file: CaseFile, createdAt: string, options: ReportOptions): ReportRequest {
+  return {
+    file,
+    assessment: assessCase(file),
+    kind: options.kind,
+    paper: options.paper,
+    metrics: loadFontMetrics(),
+    createdAt,
+    caseSha256: createHash('sha256').update(caseJson(file)).digest('hex'),
+    ...(options.deidentify === undefined ? {} : { deidentify: options.deidentify }),
+    isFinal: options.isFinal ?? false,
+    replaced: options.replaced ?? null,
+  };
+}
+
+/** The case data as text: its SHA-256 is the one that reports name. */
+export function caseJson(file: CaseFile): string {
+  return canonicalJson(caseData(file));
+}
+
+function attachedCase(file: CaseFile, createdAt: string, request: ReportRequest) {
+  const data = caseData(file);
+  const shown = isWithoutNames(request) ? withoutNames(data, redactionFor(file.athlete)) : data;
+  return {
+    name: 'case-data.json',
+    description: 'The case this report was made from, as data',
+    mediaType: 'application/json',
+    bytes: new TextEncoder().encode(canonicalJson(shown)),
+    at: createdAt,
+  };
+}

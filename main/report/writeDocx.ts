@@ -1,0 +1,255 @@
+import {
+  BorderStyle,
+  Document,
+  Footer,
+  Header,
+  HeadingLevel,
+  ImageRun,
+  LevelFormat,
+  Math as MathZone,
+  type MathComponent,
+  MathFraction,
+  MathRadical,
+  MathRun,
+  MathSubScript,
+  MathSuperScript,
+  Packer,
+  PageNumber,
+  Paragraph,
+  type ParagraphChild,
+  Table,
+  TableCell,
+  TableRow,
+  TextRun,
+  WidthType,
+} from 'docx';
+import type { FormulaNode } from '../../shared/kernel/quantity/parseFormula.ts';
+import type { Block } from '../../shared/report/blocks/block.ts';
+import { readEquation } from '../../shared/report/blocks/equation.ts';
+import { composeReport, runningWords, type ReportRequest } from '../../shared/report/compose.ts';
+import type { FontMetrics } from '../../shared/report/metrics.ts';
+import { plain, type Run, type Runs, strong } from '../../shared/report/runs.ts';
+import { sheetFor } from '../../shared/report/sheet.ts';
+import type { Substitution } from '../../shared/report/steps/setFormula.ts';
+import { svgOf } from '../../shared/report/svg.ts';
+import { CAUTION_LINE } from '../../shared/report/words.ts';
+import { setZipDates } from './setZipDates.ts';
+
+/**
+ * The same report as an editable text document (Office Open XML, ECMA-376): headings, lists, tables with heads,
+ * equations that can be edited, figures as vector drawings with words for those who cannot see them.
+ * The same request gives the same bytes.
+ */
+export async function writeDocx(request: ReportRequest): Promise<Uint8Array> {
+  const composed = composeReport(request);
+  const sheet = sheetFor(request.paper);
+  const desk: Desk = { width: sheet.room.width, metrics: request.metrics, drawings: 0, lists: 0 };
+  const children = composed.blocks.flatMap((block) => docxOf(block, desk));
+  const { title } = composed;
+  const author = composed.redact(request.file.case.practitioner);
+  const running = runningWords(request, composed);
+  const document = new Document({
+    title,
+    creator: author,
+    styles: {
+      default: {
+        document: { run: { size: 21, font: 'Arial', language: { value: 'en-GB' } }, paragraph: { spacing: SPACING } },
+      },
+    },
+    numbering: {
+      config: [
+        {
+          reference: NUMBERED,
+          levels: [{ level: 0, format: LevelFormat.DECIMAL, text: '%1.', style: { paragraph: { indent: INDENT } } }],
+        },
+      ],
+    },
+    sections: [
+      {
+        properties: {
+          page: {
+            size: { width: twips(sheet.width), height: twips(sheet.height) },
+            margin: {
+              top: twips(sheet.top),
+              bottom: twips(sheet.top),
+              left: twips(sheet.left),
+              right: twips(sheet.left),
+            },
+          },
+        },
+        headers: {
+          default: new Header({
+            children: [
+              new Paragraph({
+                children: [
+                  new TextRun({ text: `${running} · Page `, size: 16 }),
+                  new TextRun({ children: [PageNumber.CURRENT, ' of ', PageNumber.TOTAL_PAGES], size: 16 }),
+                ],
+              }),
+            ],
+          }),
+        },
+        footers: {
+          default: new Footer({
+            children: [new Paragraph({ children: [new TextRun({ text: CAUTION_LINE, bold: true, size: 16 })] })],
+          }),
+        },
+        children,
+      },
+    ],
+  });
+  // The package writes the clock into the properties and into the archive; both get the report's own instant.
+  const bytes = await Packer.toBuffer(document, undefined, [
+    { path: 'docProps/core.xml', data: coreProperties(title, author, request.createdAt) },
+  ]);
+  return setZipDates(new Uint8Array(bytes), request.createdAt);
+}
+
+const SPACING = { after: 100, line: 276 };
+const NUMBERED = 'numbered';
+const INDENT = { left: 480, hanging: 360 };
+/** Points to twentieths of a point. */
+const twips = (points: number): number => Math.round(points * 20);
+
+interface Desk {
+  readonly width: number;
+  readonly metrics: FontMetrics;
+  /** Counted here, because the package counts through all documents of a process. */
+  drawings: number;
+  lists: number;
+}
+
+function docxOf(block: Block, desk: Desk): (Paragraph | Table)[] {
+  switch (block.block) {
+    case 'heading':
+      return [new Paragraph({ text: clean(block.text), heading: HEADINGS[block.level], keepNext: true })];
+    case 'paragraph':
+      return [new Paragraph({ children: runsOf(block.runs), keepNext: block.keepWithNext })];
+    case 'list': {
+      desk.lists += 1;
+      const how = block.isNumbered
+        ? { numbering: { reference: NUMBERED, level: 0, instance: desk.lists } }
+        : { bullet: { level: 0 } };
+      return block.items.map((item) => new Paragraph({ children: runsOf(item), ...how }));
+    }
+    case 'table':
+      return [
+        new Paragraph({ children: runsOf([{ text: block.caption, emphasis: 'italic' }]), keepNext: true }),
+        new Table({
+          width: { size: 100, type: WidthType.PERCENTAGE },
+          borders: BORDERS,
+          rows: [
+            new TableRow({
+              tableHeader: true,
+              cantSplit: true,
+              children: block.columns.map(({ head }) => cell(strong(head))),
+            }),
+            ...block.rows.map((row) => new TableRow({ cantSplit: true, children: row.map(cell) })),
+          ],
+        }),
+        new Paragraph({}),
+      ];
+    case 'beside':
+      return [
+        new Paragraph({ children: runsOf(block.label.map((run) => ({ ...run, emphasis: 'bold' }))), keepNext: true }),
+        ...block.body.flatMap((one) => docxOf(one, desk)),
+      ];
+    case 'figure': {
+      const { height, marks } = block.draw(desk.width, desk.metrics);
+      desk.drawings += 1;
+      const image = new ImageRun({
+        type: 'svg',
+        data: Buffer.from(svgOf({ height, marks }, desk.width, block.alt), 'utf8'),
+        transformation: { width: Math.round(desk.width * PX), height: Math.round(height * PX) },
+        fallback: { type: 'png', data: NOTHING },
+        altText: { id: String(desk.drawings), name: `Figure ${desk.drawings}`, description: clean(block.alt) },
+      });
+      const caption = block.caption === null ? [] : [new Paragraph({ children: runsOf(plain(block.caption)) })];
+      return [new Paragraph({ children: [image], keepNext: caption.length > 0 }), ...caption];
+    }
+    case 'equation': {
+      const { tree, values, outcome, linear } = readEquation(block);
+      if (tree === null) return [new Paragraph({ children: runsOf(plain(linear)) })];
+      const parts = [...mathOf(tree, values), ...(outcome === '' ? [] : [new MathRun(clean(outcome))])];
+      return [new Paragraph({ children: [new MathZone({ children: parts })] })];
+    }
+    case 'page-break':
+      return [new Paragraph({ pageBreakBefore: true })];
+  }
+}
+
+const HEADINGS = { 1: HeadingLevel.HEADING_1, 2: HeadingLevel.HEADING_2, 3: HeadingLevel.HEADING_3 } as const;
+const PX = 96 / 72;
+const rule = { style: BorderStyle.SINGLE, size: 4, color: 'A59D91' };
+const none = { style: BorderStyle.NONE, size: 0, color: 'auto' };
+const BORDERS = { top: rule, bottom: rule, left: none, right: none, insideHorizontal: rule, insideVertical: none };
+
+function cell(runs: Runs): TableCell {
+  return new TableCell({ children: [new Paragraph({ children: runsOf(runs) })] });
+}
+
+function runsOf(runs: Runs): ParagraphChild[] {
+  return runs.flatMap((run) =>
+    run.text
+      .split('\n')
+      .map((text, i) => new TextRun({ text: clean(text), ...(i > 0 ? { break: 1 } : {}), ...looks(run) })),
+  );
+}
+
+function looks({ emphasis, rise }: Run) {
+  return {
+    ...(emphasis === 'bold' ? { bold: true } : {}),
+    ...(emphasis === 'italic' ? { italics: true } : {}),
+    ...(rise === undefined ? {} : rise < 0 ? { subScript: true } : { superScript: true }),
+  };
+}
+
+/** XML 1.0 has no room for these, in whatever form. */
+function clean(text: string): string {
+  return text.toWellFormed().replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]/g, '');
+}
+
+function mathOf(node: FormulaNode, values: Substitution): MathComponent[] {
+  switch (node.node) {
+    case 'symbol': {
+      const value = values(node.sub === null ? node.base : `${node.base}_${node.sub}`);
+      if (value !== null) return [new MathRun(clean(value))];
+      const base = new MathRun(clean(node.base));
+      return node.sub === null
+        ? [base]
+        : [new MathSubScript({ children: [base], subScript: [new MathRun(clean(node.sub))] })];
+    }
+    case 'upright':
+      return [new MathRun(clean(node.text))];
+    case 'row':
+      return node.parts.flatMap((part) => mathOf(part, values));
+    case 'power':
+      return [new MathSuperScript({ children: mathOf(node.base, values), superScript: mathOf(node.exponent, values) })];
+    case 'fraction':
+      return [new MathFraction({ numerator: mathOf(node.over, values), denominator: mathOf(node.under, values) })];
+    case 'root':
+      return [new MathRadical({ children: mathOf(node.of, values) })];
+  }
+}
+
+/** A clear PNG of one pixel (ISO/IEC 15948), for programs that draw no vector figure; the words beside it still say the finding. */
+const NOTHING = Buffer.from(
+  'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNkYPhfDwAChwGA60e6kgAAAABJRU5ErkJggg==',
+  'base64',
+);
+
+/** ECMA-376 part 2, 11: what a document says of itself. */
+function coreProperties(title: string, author: string, at: string): string {
+  const xml = (text: string) => clean(text).replace(/[&<>]/g, (c) => `&#${c.charCodeAt(0)};`);
+  const instant = (name: string) =>
+    `<dcterms:${name} xsi:type="dcterms:W3CDTF">${at.replace(/\.\d+/, '')}</dcterms:${name}>`;
+  return [
+    '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>',
+    '<cp:coreProperties xmlns:cp="http://schemas.openxmlformats.org/package/2006/metadata/core-properties"',
+    ' xmlns:dc="http://purl.org/dc/elements/1.1/" xmlns:dcterms="http://purl.org/dc/terms/"',
+    ' xmlns:xsi="http://www.w3.org/2001/XMLSchema-instance">',
+    `<dc:title>${xml(title)}</dc:title><dc:creator>${xml(author)}</dc:creator><dc:language>en-GB</dc:language>`,
+    `${instant('created')}${instant('modified')}`,
+    '</cp:coreProperties>',
+  ].join('');
+}
