@@ -204,9 +204,13 @@ function looks({ emphasis, rise }: Run) {
   };
 }
 
-/** XML 1.0 has no room for these, in whatever form. */
+/** XML 1.0, 2.2: it has no room for control characters but tab and line ends, in whatever form. */
 function clean(text: string): string {
-  return text.toWellFormed().replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]/g, '');
+  return text.toWellFormed().replace(/[\p{Cc}\ufffe\uffff]/gu, (c) => (/[\t\n\r]/.test(c) ? c : ''));
+}
+
+function xml(text: string): string {
+  return clean(text).replace(/[&<>]/g, (c) => `&#${c.charCodeAt(0)};`);
 }
 
 function mathOf(node: FormulaNode, values: Substitution): MathComponent[] {
@@ -240,7 +244,6 @@ const NOTHING = Buffer.from(
 
 /** ECMA-376 part 2, 11: what a document says of itself. */
 function coreProperties(title: string, author: string, at: string): string {
-  const xml = (text: string) => clean(text).replace(/[&<>]/g, (c) => `&#${c.charCodeAt(0)};`);
   const instant = (name: string) =>
     `<dcterms:${name} xsi:type="dcterms:W3CDTF">${at.replace(/\.\d+/, '')}</dcterms:${name}>`;
   return [

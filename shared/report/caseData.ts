@@ -20,15 +20,19 @@ export type Fields = { readonly id: string } & Readonly<Record<string, unknown>>
 /** The records of one kind. Data kept by an earlier version may lack a kind made since. */
 export function dataOf(data: CaseData, kind: DataKind): readonly Fields[] {
   if (kind === 'athlete' || kind === 'case') return [data[kind]];
-  return (data[LISTS[kind]] as readonly Fields[] | undefined) ?? [];
+  const lists: Readonly<Record<string, unknown>> = data;
+  return (lists[LISTS[kind]] ?? []) as readonly Fields[];
 }
 
 /** The same case with a redaction over every field that a person types in words. */
 export function redactTyped<T extends CaseData>(data: T, redact: Redaction): T {
   const records = DATA_KINDS.map((kind) => {
     const clean = dataOf(data, kind).map((record) => {
-      const fields = typedFields(kind).map((field) => [field, redact(String(record[field] ?? ''))]);
-      return { ...record, ...Object.fromEntries(fields) };
+      const typed = typedFields(kind).flatMap((field) => {
+        const value = record[field];
+        return typeof value === 'string' ? [[field, redact(value)]] : [];
+      });
+      return { ...record, ...Object.fromEntries(typed) };
     });
     return kind === 'athlete' || kind === 'case' ? [kind, clean[0]] : [LISTS[kind], clean];
   });

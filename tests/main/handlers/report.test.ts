@@ -75,3 +75,50 @@ test('a report file that changed on disk is found', async () => {
   const { problems } = await made.ask('store.verify', {});
   expect(problems).toEqual([expect.stringMatching(/^The file .+\.pdf has changed on disk since it was kept\.$/)]);
 });
+
+test('a final report stays as it is; one made after an edit takes its place and says what changed, on the page too', async () => {
+  const caseId = await enter(made);
+  const final = { caseId, kind: 'client', paper: 'a4', isFinal: true } as const;
+  const first = await made.ask('report.make', final);
+  expect((await made.ask('report.make', final)).pdfSha256).toBe(first.pdfSha256);
+  await made.ask('case.edit', {
+    caseId,
+    edits: [{ op: 'patch', kind: 'case', id: caseId, fields: { question: 'Another question?' } }],
+  });
+  const second = await made.ask('report.make', final);
+  const { file } = await made.ask('case.open', { caseId });
+  const [one, again, other] = file.reports;
+  expect([one?.isFinal, one?.replacesId, again?.replacesId]).toEqual([true, null, null]);
+  expect(other).toMatchObject({ replacesId: again?.id, changes: 'Case changed (question).' });
+  expect(JSON.stringify(await made.ask('report.preview', final))).toContain('Case changed (question).');
+  const kept = fs.readFileSync(made.service.mediaFile(first.pdfSha256) ?? '');
+  expect(createHash('sha256').update(kept).digest('hex')).toBe(first.pdfSha256);
+  expect(second.pdfSha256).not.toBe(first.pdfSha256);
+  const edit: Edit = { op: 'patch', kind: 'report', id: first.reportId, fields: { isFinal: false } };
+  expect((await made.refusal('case.edit', { caseId, edits: [edit] })).message).toContain('Nothing was changed.');
+  // The data it was made from, under the SHA-256 that it prints.
+  const data = fs.readFileSync(made.service.mediaFile(one?.caseSha256 ?? '') ?? '', 'utf8');
+  expect(createHash('sha256').update(data).digest('hex')).toBe(one?.caseSha256);
+  expect((JSON.parse(data) as { case: { question: string } }).case.question).not.toBe('Another question?');
+});
+
+test('a letter without its essentials is refused as final, with what is missing, and made as a draft', async () => {
+  const caseId = await enter(made);
+  const letter = { caseId, kind: 'referral', paper: 'a4' } as const;
+  const refused = await made.refusal('report.make', { ...letter, isFinal: true });
+  expect(refused.code).toBe('input-missing');
+  expect(refused.message).toContain('Addressee.');
+  await made.ask('report.make', letter);
+});
+
+test('texts that can be edited: same case, same bytes a day later; nothing is kept with the case', async () => {
+  const caseId = await enter(made);
+  const asked = (as: 'docx' | 'md') => made.ask('report.text', { caseId, kind: 'study', paper: 'a4', as });
+  const first = [await asked('docx'), await asked('md')];
+  made.wait(24 * 60 * 60 * 1000);
+  expect([await asked('docx'), await asked('md')]).toEqual(first);
+  const [docx, md] = first.map(({ files }) => files.map(({ name }) => name));
+  expect(docx).toEqual([expect.stringMatching(/-study\.docx$/)]);
+  expect(md?.[0]).toMatch(/-study\.md$/);
+  expect((await made.ask('case.open', { caseId })).file.media).toEqual([]);
+});

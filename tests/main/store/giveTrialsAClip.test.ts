@@ -39,6 +39,14 @@ test('a store from before films and uncertain targets opens with every trial, so
         before = json_remove(before, '$.captureRateFrom', '$.calibrationDraft'),
         after = json_remove(after, '$.captureRateFrom', '$.calibrationDraft')
       WHERE kind = 'movementTrial';
+    UPDATE change SET
+        after = json_remove(after, '$.isFinal', '$.isDeidentified', '$.holdsCase', '$.replacesId', '$.changes')
+      WHERE kind = 'report';
+    ALTER TABLE report DROP COLUMN is_final;
+    ALTER TABLE report DROP COLUMN is_deidentified;
+    ALTER TABLE report DROP COLUMN holds_case;
+    ALTER TABLE report DROP COLUMN replaces_id;
+    ALTER TABLE report DROP COLUMN changes;
     DELETE FROM change WHERE kind = 'ownMovement';
     DROP TABLE own_movement;
     ALTER TABLE movement_trial DROP COLUMN capture_rate_from;

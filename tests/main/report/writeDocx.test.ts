@@ -1,0 +1,67 @@
+import { execFileSync, spawnSync } from 'node:child_process';
+import { mkdtempSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { beforeAll, describe, expect, test } from 'vitest';
+import { requestFor } from '../../../main/report/makeReport.ts';
+import { setZipDates } from '../../../main/report/setZipDates.ts';
+import { writeDocx } from '../../../main/report/writeDocx.ts';
+import { composeReport } from '../../../shared/report/compose.ts';
+import { SAMPLE_CREATED_AT, sampleCase } from '../../support/sampleCase.ts';
+
+const path = join(mkdtempSync(join(tmpdir(), 'caseframe-docx-')), 'study.docx');
+const request = requestFor(sampleCase(), SAMPLE_CREATED_AT, { kind: 'study', paper: 'a4' });
+let bytes: Uint8Array;
+beforeAll(async () => {
+  bytes = await writeDocx(request);
+  writeFileSync(path, bytes);
+});
+
+test('same request, same bytes, though the clock has moved on', async () => {
+  await new Promise((resolve) => setTimeout(resolve, 2100));
+  expect(Buffer.compare(await writeDocx(request), bytes)).toBe(0);
+});
+
+const entry = (name: string): string => execFileSync('unzip', ['-p', path, name], { encoding: 'utf8' });
+const hasUnzip = spawnSync('unzip', ['-v']).error === undefined;
+describe.skipIf(!hasUnzip)('unzip, a general-purpose program', () => {
+  test('finds the archive sound, every entry dated as the report', () => {
+    expect(execFileSync('unzip', ['-t', path], { encoding: 'utf8' })).toContain('No errors detected');
+    const day = SAMPLE_CREATED_AT.slice(0, 10);
+    const dates = execFileSync('unzip', ['-l', path], { encoding: 'utf8' }).match(/\d{4}-\d\d-\d\d/g) ?? [];
+    expect(new Set(dates)).toEqual(new Set([day]));
+  });
+
+  test('ECMA-376: headings, table heads, equations and figures with words are what they are, and no paragraph is lost', () => {
+    const xml = entry('word/document.xml');
+    const { blocks } = composeReport(request);
+    const headings = blocks.flatMap((block) => (block.block === 'heading' ? [block] : []));
+    expect(xml.match(/w:pStyle w:val="Heading\d"/g)).toHaveLength(headings.length);
+    expect(xml.match(/<w:tblHeader/g)?.length).toBe(xml.match(/<w:tbl>/g)?.length);
+    expect(xml).toContain('<m:f>');
+    const described = [...xml.matchAll(/<wp:docPr [^>]*descr="([^"]*)"/g)].map(([, words = '']) => words);
+    expect(described.length).toBeGreaterThan(3);
+    for (const words of described) expect(words.length).toBeGreaterThan(10);
+    const text = xml
+      .replace(/<[^>]+>/g, '')
+      .replaceAll('&amp;', '&')
+      .replaceAll('&lt;', '<')
+      .replaceAll('&gt;', '>');
+    for (const block of blocks) {
+      if (block.block === 'paragraph')
+        for (const run of block.runs) for (const line of run.text.split('\n')) expect(text).toContain(line);
+    }
+    expect(entry('docProps/core.xml')).toContain(SAMPLE_CREATED_AT.slice(0, 19));
+  });
+});
+
+test('only the dates of an archive change (APPNOTE of the ZIP format, 4.4.6: minutes and days in two words)', () => {
+  const later = setZipDates(bytes, '2031-02-03T04:05:06.000Z');
+  expect(later).toHaveLength(bytes.length);
+  const at = new DataView(later.buffer);
+  expect([at.getUint16(10, true), at.getUint16(12, true)]).toEqual([
+    (4 << 11) | (5 << 5) | 3,
+    (51 << 9) | (2 << 5) | 3,
+  ]);
+  expect(Buffer.compare(setZipDates(later, SAMPLE_CREATED_AT), bytes)).toBe(0);
+});
