@@ -2,9 +2,8 @@ import { type ReactNode, useCallback, useMemo, useRef, useState } from 'react';
 import { counted } from '../../shared/format/number.ts';
 import type { Place } from '../../shared/kernel/track/image.ts';
 import { movementOf } from '../../shared/assess/movementOf.ts';
-import { BALL, type Calibration, type MovementTrial } from '../../shared/model/trial.ts';
+import { BALL, type MovementTrial } from '../../shared/model/trial.ts';
 import { newId } from '../case/newRecord.ts';
-import { CalibrationField } from '../case/trials/CalibrationField.tsx';
 import { ClipFacts } from '../case/trials/ClipFacts.tsx';
 import { EventTable } from '../case/trials/EventTable.tsx';
 import { GravityCheck } from '../case/trials/GravityCheck.tsx';
@@ -12,12 +11,14 @@ import { MeasureTables } from '../case/trials/MeasureTables.tsx';
 import { TrialCurves } from '../case/trials/TrialCurves.tsx';
 import { partsOf, timelineOf } from '../case/trials/timeline.ts';
 import { useCase } from '../case/useCase.ts';
-import { patch, useEdit } from '../case/useEdit.ts';
-import { Button } from '../parts/Button.tsx';
+import { useEdit } from '../case/useEdit.ts';
 import { PhaseRibbon } from '../plots/PhaseRibbon.tsx';
 import { FilmFacts } from './FilmFacts.tsx';
 import type { Film } from './film.ts';
 import type { FrameStore } from './frameStore.ts';
+import { PlaneDrawing } from './plane/PlaneDrawing.tsx';
+import { PlaneStep } from './plane/PlaneStep.tsx';
+import { usePlane } from './plane/usePlane.ts';
 import { PointsStep } from './PointsStep.tsx';
 import { putSamples, removeSample } from './pointEdits.ts';
 import { pointLabel } from './pointNames.ts';
@@ -27,8 +28,6 @@ import { type Step, stepNeeds, STEPS } from './stepNeeds.ts';
 import { Transport } from './Transport.tsx';
 import { usePicture } from './usePicture.ts';
 import { useTracker } from './useTracker.ts';
-
-type Ends = Pick<Extract<Calibration, { kind: 'length' }>, 'from' | 'to'>;
 
 /** Stage and ribbon, and beside them the five steps. What a click on the picture does follows from the step at hand. */
 export function Bench(props: {
@@ -47,8 +46,7 @@ export function Bench(props: {
   const [frame, setFrame] = useState(0);
   const [active, setActive] = useState<string>(BALL);
   const [advances, setAdvances] = useState(true);
-  const [firstEnd, setFirstEnd] = useState<Place | null>(null);
-  const [ends, setEnds] = useState<Ends | null>(null);
+  const plane = usePlane(trial);
   const canvas = useRef<HTMLCanvasElement>(null);
   const shown = usePicture(canvas, film, frames, frame);
 
@@ -71,17 +69,8 @@ export function Bench(props: {
   const tracker = useTracker(trial.id, source, goTo);
 
   const place = (at: Place) => {
-    if (step === 'plane') {
-      if (firstEnd === null) {
-        setFirstEnd(at);
-        return;
-      }
-      const next = { from: pixel(firstEnd), to: pixel(at) };
-      setFirstEnd(null);
-      if (trial.calibration?.kind === 'length')
-        edit([patch('movementTrial', trial.id, { calibration: { ...trial.calibration, ...next } })]);
-      setEnds(next);
-    } else {
+    if (step === 'plane') plane.place(pixel(at));
+    else {
       put(at);
       if (advances) goTo(frame + 1);
     }
@@ -109,19 +98,11 @@ export function Bench(props: {
       </>
     ),
     plane: (
-      <>
-        <p>
-          Click one end of a known length in the plane of motion, then the other; then type how long it truly is.
-          {firstEnd !== null && ' The first end is set: click the second.'}
-        </p>
-        {firstEnd !== null && (
-          <Button look="quiet" onClick={() => setFirstEnd(null)}>
-            Begin again
-          </Button>
-        )}
-        <CalibrationField key={JSON.stringify(ends)} trial={trial} hasPoints={tracks.length > 0} ends={ends} />
-        <p className="quiet">Points of a plane can be used when they come with a trial file, not yet clicked here.</p>
-      </>
+      <PlaneStep
+        trial={trial}
+        hasPoints={tracks.length > 0}
+        picker={{ aim: plane.aim, onAim: plane.onAim, width: film.width, height: film.height }}
+      />
     ),
     points: (
       <PointsStep
@@ -168,8 +149,8 @@ export function Bench(props: {
           label={`Stage, frame ${frame}: ${counted(points.length, 'point')}`}
           points={points}
           active={step === 'points' ? active : null}
-          drawing={<Scale calibration={trial.calibration} ends={ends} firstEnd={firstEnd} unit={film.width / 640} />}
-          isPlacing={step === 'points' || step === 'plane'}
+          drawing={<PlaneDrawing trial={trial} unit={film.width / 640} />}
+          isPlacing={step === 'points' || (step === 'plane' && plane.aim !== null)}
           onPlace={place}
           onEnter={enter}
           onNudge={({ x, y }) => here !== null && put({ x: here.x + x, y: here.y + y })}
@@ -225,30 +206,4 @@ function rounded(value: number): number {
 
 function pixel({ x, y }: Place): { xPx: number; yPx: number } {
   return { xPx: rounded(x), yPx: rounded(y) };
-}
-
-/** The known length as it lies in the picture. */
-function Scale(props: { calibration: Calibration | null; ends: Ends | null; firstEnd: Place | null; unit: number }) {
-  const { calibration, firstEnd, unit } = props;
-  const length = calibration?.kind === 'length' ? calibration : props.ends;
-  return (
-    <g className="bench-scale">
-      {length !== null && (
-        <>
-          {['bench-halo', ''].map((look) => (
-            <line
-              key={look}
-              className={look}
-              x1={length.from.xPx}
-              y1={length.from.yPx}
-              x2={length.to.xPx}
-              y2={length.to.yPx}
-              strokeWidth={(look === '' ? 1.25 : 3.5) * unit}
-            />
-          ))}
-        </>
-      )}
-      {firstEnd !== null && <circle cx={firstEnd.x} cy={firstEnd.y} r={4 * unit} strokeWidth={1.5 * unit} />}
-    </g>
-  );
 }

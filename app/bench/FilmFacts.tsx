@@ -7,6 +7,8 @@ import { type Film, MOST_UNEVENNESS } from './film.ts';
 /** What the file says of itself, and the question it cannot answer: how fast it was truly filmed. */
 export function FilmFacts({ trial, film }: { trial: MovementTrial; film: Film }) {
   const edit = useEdit();
+  const take = (rateHz: number, captureRateFrom: MovementTrial['captureRateFrom']) =>
+    edit([patch('movementTrial', trial.id, { captureRateHz: rateHz, playbackRateHz: rateHz, captureRateFrom })]);
   const { times, promised, fileRateHz, unevenness, width, height, rotation, codec } = film;
   const rate = fileRateHz === null ? null : Number(fileRateHz.toFixed(3));
   return (
@@ -32,9 +34,16 @@ export function FilmFacts({ trial, film }: { trial: MovementTrial; film: Film })
         filmed; every speed would be wrong by that factor. The camera’s setting is the answer.
       </p>
       {rate !== null && trial.captureRateHz === null && (
-        <Button onClick={() => edit([patch('movementTrial', trial.id, { captureRateHz: rate, playbackRateHz: rate })])}>
-          Not slowed: {rate} frames a second are real
-        </Button>
+        <div className="row-of-buttons">
+          <Button onClick={() => take(rate, 'not-slowed')}>Not slowed: {rate} frames a second are real</Button>
+          <Button onClick={() => take(rate, null)}>Not known: begin with {rate}, let the free flight tell</Button>
+        </div>
+      )}
+      {trial.captureRateHz !== null && trial.captureRateFrom === null && (
+        <p className="questioned">
+          <strong>Not confirmed:</strong> the capture rate was not known and the film’s own was taken. Place the ball in
+          its flight, set the plane and the release, and see what the gravity check says.
+        </p>
       )}
     </>
   );

@@ -25,9 +25,10 @@ export interface Standing {
 export function stepNeeds(step: Step, { trial, movement, tracks, events }: Standing): string {
   switch (step) {
     case 'clip':
-      return trial.captureRateHz === null ? 'needs the true capture rate' : '';
+      if (trial.captureRateHz === null) return 'needs the true capture rate';
+      return trial.captureRateFrom === null ? 'needs the capture rate confirmed' : '';
     case 'plane':
-      return trial.calibration === null ? 'needs a length, so that pixels become metres' : '';
+      return trial.calibration === null ? 'needs a length or four points, so that pixels become metres' : '';
     case 'points':
       return tracks.length === 0 ? 'needs points' : '';
     case 'events': {

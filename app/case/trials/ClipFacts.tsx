@@ -9,8 +9,10 @@ import { NumberField } from '../../parts/NumberField.tsx';
 import { PainField } from '../../parts/PainField.tsx';
 import { TextField } from '../../parts/TextField.tsx';
 import { today } from '../newRecord.ts';
+import { eventsOfFrames, rateEdits } from './rateEdits.ts';
 import { StopWords } from '../StopWords.tsx';
 import { useCase } from '../useCase.ts';
+import { useEdit } from '../useEdit.ts';
 import { useFields } from '../useFields.ts';
 
 const SIDES = [
@@ -21,9 +23,11 @@ const SIDES = [
 
 /** What must be known of the film before any number taken from it means something. */
 export const ClipFacts = memo(function ClipFacts({ trial }: { trial: MovementTrial }) {
+  const { file } = useCase();
   const field = useFields('movementTrial', trial);
   const filmedOn = field('filmedOn');
-  const { file } = useCase();
+  const edit = useEdit();
+  const ofFrames = eventsOfFrames(file, trial);
   const movement = movementOf(file, trial.movementId);
   const known = movementsOf(file).map(({ id, label }) => ({ value: id, label }));
   const movements =
@@ -51,7 +55,11 @@ export const ClipFacts = memo(function ClipFacts({ trial }: { trial: MovementTri
           isNeeded
           hint="Frames the camera truly recorded in a second."
           {...field('captureRateHz')}
+          onChange={(rateHz) => edit(rateEdits(trial, ofFrames, rateHz, 'entered'))}
         />
+        {trial.captureRateFrom === 'free-flight' && (
+          <p className="quiet">Taken from the free flight: the gravity check cannot question this rate any more.</p>
+        )}
         <NumberField
           label="Playback rate"
           unit="Hz"

@@ -1,12 +1,13 @@
 import { ballById } from '../../knowledge/balls/index.ts';
-import { BALL, type MovementTrial } from '../../model/trial.ts';
+import type { MovementTrial } from '../../model/trial.ts';
 import { isKnown, measured, type Quantity, type Reading, type Unknown } from '../../quantity.ts';
 import { dragFactor } from '../flight/dragFactor.ts';
-import { fitRelease, LEAST_FLIGHT_FRAMES, type ReleaseFit } from '../flight/fitRelease.ts';
+import { fitRelease, type ReleaseFit } from '../flight/fitRelease.ts';
 import { forwardFlight } from '../flight/forwardFlight.ts';
 import { leastSpeed } from '../flight/leastSpeed.ts';
 import { leastSpeedAngle } from '../flight/leastSpeedAngle.ts';
 import { derive } from '../quantity/derive.ts';
+import { flightFrames } from './flightFrames.ts';
 import { readingOr } from './readingOr.ts';
 import { scaleOf, type Scene } from './scene.ts';
 
@@ -23,8 +24,6 @@ export const BALL_MEASURES = [
 ] as const;
 export type BallMeasure = (typeof BALL_MEASURES)[number];
 
-/** A gap longer than this ends the flight: what follows may be a bounce. */
-const LONGEST_BALL_GAP = 4;
 const DEFINITION = { cite: 'Definition', status: 'derived' } as const;
 
 /**
@@ -90,28 +89,16 @@ export function ballMeasures(
 }
 
 function flightFit(view: Scene, trial: MovementTrial): ReleaseFit | Unknown {
-  if (view.noMetres !== null) return { unknown: view.noMetres };
-  const release = view.eventAt('release');
-  if (!isKnown(release)) return release;
-  const path = view.points.get(BALL)?.raw;
-  if (path === undefined) return { unknown: 'the ball is not digitised' };
-  const after = [...path]
-    .filter(([frame]) => frame / view.rateHz > release.value + 0.25 / view.rateHz)
-    .toSorted(([a], [b]) => a - b);
-  const end = after.findIndex(
-    ([frame], i) => i > 0 && frame - (after[i - 1] as (typeof after)[number])[0] > LONGEST_BALL_GAP,
-  );
-  const flight = end === -1 ? after : after.slice(0, end);
-  if (flight.length < LEAST_FLIGHT_FRAMES) {
-    return { unknown: `ball not digitised for ${LEAST_FLIGHT_FRAMES} frames after release, only ${flight.length}` };
-  }
+  const flight = flightFrames(view, 'ball');
+  if ('unknown' in flight) return flight;
+  const { samples, begin } = flight;
   const ball = trial.ballId === null ? null : ballById(trial.ballId);
   return readingOr(() =>
     fitRelease(
-      flight.map(([frame, { x, y }]) => ({ t: frame / view.rateHz, x: view.facing * x, y })),
+      samples.map(({ t, x, y }) => ({ t, x: view.facing * x, y })),
       view.ball.pointU,
       ball === null ? null : { k: dragFactor(ball).value },
-      { releaseAt: { t: release.value, u: release.u ?? 0 }, scaleU: view.ball.scaleU, gravity: 'standard' },
+      { releaseAt: { t: begin.value, u: begin.u ?? 0 }, scaleU: view.ball.scaleU, gravity: 'standard' },
     ),
   );
 }

@@ -1,7 +1,8 @@
-import { isKnown, type Quantity, type Unknown } from '../../quantity.ts';
+import type { Quantity, Unknown } from '../../quantity.ts';
 import { standardGravity } from '../constants/standardGravity.ts';
-import { fitRelease, LEAST_FLIGHT_FRAMES } from '../flight/fitRelease.ts';
+import { fitRelease } from '../flight/fitRelease.ts';
 import { derive } from '../quantity/derive.ts';
+import { flightFrames } from './flightFrames.ts';
 import type { Scene } from './scene.ts';
 
 /** The body's free flight, fitted to its centre of mass. */
@@ -20,29 +21,15 @@ export interface BodyFlight {
 const SOURCE = { cite: 'Constant acceleration from take-off', status: 'derived' } as const;
 
 /**
- * Fits free flight to the centre of mass between take-off and landing (or release, where landing is not in the clip),
- * with standard gravity. The frames of take-off and landing themselves are left out: the feet still push or already brake.
+ * Fits free flight to the centre of mass between take-off and landing (flightFrames),
+ * with standard gravity.
  *
  * @source constant acceleration; least squares
  */
 export function bodyFlight(view: Scene): BodyFlight | Unknown {
-  if (view.noMetres !== null) return { unknown: view.noMetres };
-  if (view.body.unknown !== null) return { unknown: view.body.unknown };
-  const takeoff = view.eventAt('take-off');
-  if (!isKnown(takeoff)) return takeoff;
-  const end = ['landing', 'release', 'apex'].map(view.eventAt).find((time) => isKnown(time));
-  if (end === undefined || !isKnown(end))
-    return { unknown: 'no landing event, nor any other that says the body is in the air' };
-  const margin = 0.75 / view.rateHz;
-  const samples = [...view.body.raw]
-    .map(([frame, { x, y }]) => ({ t: frame / view.rateHz, x, y }))
-    .filter(({ t }) => t > takeoff.value + margin && t < end.value - margin)
-    .toSorted((a, b) => a.t - b.t);
-  if (samples.length < LEAST_FLIGHT_FRAMES) {
-    return {
-      unknown: `the body is digitised in ${samples.length} frames of flight; ${LEAST_FLIGHT_FRAMES} are needed`,
-    };
-  }
+  const flight = flightFrames(view, 'body');
+  if ('unknown' in flight) return flight;
+  const { samples, begin: takeoff } = flight;
   const options = { releaseAt: { t: takeoff.value, u: takeoff.u ?? 0 }, scaleU: view.scaleU };
   // Errors of the points average out in a centre of mass, so its own scatter says how exact it is.
   const fit = fitRelease(samples, 'its scatter about the fitted flight is used', null, {

@@ -1,0 +1,85 @@
+import { expect, test } from 'vitest';
+import { flightSays, proposedRate } from '../../../shared/assess/flightSays.ts';
+import type { Calibration, MovementTrial } from '../../../shared/model/trial.ts';
+import type { CaseFile } from '../../../shared/model/records.ts';
+import { isKnown } from '../../../shared/quantity.ts';
+import { sampleCase } from '../../support/sampleCase.ts';
+
+const G = 9.80665;
+
+/** A ball thrown at 12 m/s and 30° up, filmed at `trueHz`; the trial says it was filmed at `saidHz`. Coordinates in metres. */
+function thrown(trueHz: number, saidHz: number, calibration: Calibration = { kind: 'metres', pointUM: 0.002 }) {
+  const file = sampleCase();
+  const [first] = file.movementTrials;
+  if (first === undefined) throw new Error('the sample has a trial');
+  const trial: MovementTrial = { ...first, captureRateHz: saidHz, calibration };
+  const turn = calibration.kind === 'length' ? (calibration.tiltDeg * Math.PI) / 180 : 0;
+  const samples = Array.from({ length: Math.round(0.6 * trueHz) }, (_, frame): [number, number, number] => {
+    const t = frame / trueHz;
+    // Reading error of 2 mm that repeats itself, so that the test does.
+    const [x, y] = [12 * Math.cos(0.52) * t, 2 + 12 * Math.sin(0.52) * t - (G * t * t) / 2];
+    const off = 0.002 * Math.sin(frame * 2.4);
+    if (calibration.kind === 'metres') return [frame, x, y + off];
+    // Into a picture of 100 px a metre that is turned against true down.
+    const [u, v] = [x * Math.cos(turn) + y * Math.sin(turn), -x * Math.sin(turn) + y * Math.cos(turn)];
+    return [frame, 100 * u, -100 * v];
+  });
+  const track = {
+    id: '00000000-0000-4000-8000-000000000901',
+    trialId: trial.id,
+    point: 'ball',
+    origin: 'by-hand',
+    samples,
+  } as const;
+  const release = {
+    id: '00000000-0000-4000-8000-000000000902',
+    trialId: trial.id,
+    event: 'release',
+    timeS: 0,
+    uS: null,
+    origin: 'by-hand',
+  } as const;
+  const made: CaseFile = { ...file, movementTrials: [trial], landmarkTracks: [track], trialEvents: [release] };
+  const says = flightSays(made, trial);
+  if ('unknown' in says) throw new Error(says.unknown);
+  return { trial, says };
+}
+
+test('3rd CGPM 1901 standard gravity: an honest clip is found fine, and no other rate is proposed', () => {
+  const { trial, says } = thrown(240, 240);
+  expect(says.check.gravity.value).toBeCloseTo(G, 0);
+  expect(says.check.verdict).toBe('fine');
+  expect(proposedRate(trial, says)).toBeNull();
+});
+
+test('free fall: container 30, captured 240: the flight proposes 240 Hz, eight times the rate entered', () => {
+  const { trial, says } = thrown(240, 30);
+  expect(says.check.verdict).toBe('questioned');
+  expect(proposedRate(trial, says)).toMatchObject({ rateHz: 240, factor: 8 });
+});
+
+test('free fall: a rate entered four times too high is brought down', () => {
+  const { trial, says } = thrown(60, 240);
+  expect(proposedRate(trial, says)?.rateHz).toBe(60);
+});
+
+test('free fall points down: a picture turned by 4° says so, whatever tilt is entered already', () => {
+  const length = {
+    kind: 'length',
+    from: { xPx: 0, yPx: 0 },
+    to: { xPx: 100, yPx: 0 },
+    lengthM: 1,
+    lengthUM: 0,
+    pointUPx: 0.2,
+  } as const;
+  const { says } = thrown(240, 240, { ...length, tiltDeg: 4 });
+  expect((says.tilt.value * 180) / Math.PI).toBeCloseTo(4, 1);
+  expect(isKnown(says.check.slowMotionFactor)).toBe(false);
+});
+
+test('where nothing flies, the reason is said', () => {
+  const file = sampleCase();
+  const [trial] = file.movementTrials;
+  if (trial === undefined) throw new Error('the sample has a trial');
+  expect(flightSays(file, { ...trial, calibration: { kind: 'metres', pointUM: null } })).toHaveProperty('unknown');
+});
