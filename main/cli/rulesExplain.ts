@@ -1,7 +1,7 @@
 import { DomainError } from '../../shared/errors.ts';
 import { explainRule } from '../../shared/rules/explainRule.ts';
 import { parsePack } from '../../shared/rules/rulePack.ts';
-import type { Rule } from '../../shared/rules/rule.ts';
+import { READERS, type Rule } from '../../shared/rules/rule.ts';
 import { SHIPPED_RULES } from '../../shared/rules/shippedRules.ts';
 import { type Command, readJson } from './command.ts';
 
@@ -26,7 +26,8 @@ function nearTo(id: string): string {
 }
 
 function linesOf(rule: Rule): string[] {
-  const { looksAt, tests, says, suggests, retest, basis, evidence, sources, effects, decides } = explainRule(rule);
+  const { looksAt, tests, says, suggests, dose, doseFrom, retest, basis, evidence, sources, effects, decides } =
+    explainRule(rule);
   return [
     `${rule.id}: ${rule.kind}, since ${rule.since}${rule.supersededBy === null ? '' : `, superseded by ${rule.supersededBy}`}`,
     `  Looks at: ${looksAt}`,
@@ -34,8 +35,9 @@ function linesOf(rule: Rule): string[] {
     `  Limit: ${basis}`,
     `  Evidence: ${evidence}`,
     ...sources.map((source) => `  Source: ${source}`),
-    `  Says: ${says}`,
-    ...(suggests === null ? [] : [`  Suggests: ${suggests}`]),
+    ...READERS.map((reader) => `  Says to the ${reader}: ${says[reader]}`),
+    ...(suggests === null ? [] : READERS.map((reader) => `  Suggests to the ${reader}: ${suggests[reader]}`)),
+    ...(dose === null ? [] : [`  Dose: ${dose} Dose from: ${doseFrom}`]),
     ...(retest === null ? [] : [`  Test again: ${retest}`]),
     `  Decides in the end: ${decides.join('; ')}`,
     ...effects.map((effect) => `  With ${effect}`),

@@ -2,7 +2,8 @@ import type { Reading, Source } from '../quantity.ts';
 import type { Kind } from '../model/records.ts';
 import type { Condition } from '../model/injury.ts';
 import type { SideOrNone } from '../model/parts.ts';
-import type { Effect, Evidence, RuleKind, Threshold, Comparator } from '../rules/rule.ts';
+import type { Drill } from '../knowledge/drills/drill.ts';
+import type { Effect, Evidence, Reader, RuleKind, Threshold, Comparator } from '../rules/rule.ts';
 import type { Unit } from '../units.ts';
 
 /** One thing known (or not) about this athlete: computed from what was recorded, or entered. Rules read only these. */
@@ -59,6 +60,8 @@ export interface HistoryEffect {
   readonly condition: Condition;
   readonly effect: Effect;
   readonly change: string;
+  /** The same for the athlete. */
+  readonly plain: string;
   /** Who must lift the limit, in words. */
   readonly clears: string;
 }
@@ -79,6 +82,13 @@ export interface TestResult {
   readonly words: string;
 }
 
+/** One finding for one reader. */
+export interface FindingWords {
+  readonly finding: string;
+  readonly intervention: string | null;
+  readonly adjustments: readonly string[];
+}
+
 export interface Finding {
   /** Stable: rule, trial or session, phase and side joined by `/`. Decisions refer to it. */
   readonly key: string;
@@ -90,12 +100,16 @@ export interface Finding {
   readonly side: SideOrNone;
   readonly trialId: string | null;
   readonly takenOn: string | null;
-  /** What was found. */
+  /** What was found, in the practitioner's words, like the next two: decisions are made on these. */
   readonly finding: string;
   /** What may be suggested, after the injuries had their say; null: nothing may. */
   readonly intervention: string | null;
   /** Beside the intervention (modify). */
   readonly adjustments: readonly string[];
+  /** The same three for each reader. */
+  readonly wording: Readonly<Record<Reader, FindingWords>>;
+  /** Dose and progression of what may be suggested; null where an injury put something else in its place. */
+  readonly drill: Drill | null;
   /** What was held back and why; null: nothing was. Its text never reaches a page as advice. */
   readonly withheld: {
     readonly text: string;

@@ -1,3 +1,4 @@
+import type { Drill } from '../knowledge/drills/drill.ts';
 import { addDays } from '../format/number.ts';
 import type { FindingDecision } from '../model/outcome.ts';
 import type { Finding } from './assessment.ts';
@@ -6,8 +7,10 @@ import { standingOf } from './standing.ts';
 /** One thing the practitioner took on, in the words it is printed in. */
 export interface PlanItem {
   readonly finding: Finding;
-  /** As accepted, or as reworded. It names the dose. */
+  /** As accepted, or as reworded. */
   readonly text: string;
+  /** How much and how it gets harder; null where the practitioner's own words stand or an injury replaced the drill. */
+  readonly drill: Drill | null;
   /** What to measure again. `on` is the first day it says something; null where the day it counts from is not known. */
   readonly retest: { readonly label: string; readonly afterDays: number; readonly on: string | null } | null;
 }
@@ -23,6 +26,7 @@ export function plan(findings: readonly Finding[], decisions: readonly FindingDe
       {
         finding,
         text,
+        drill: text === finding.intervention ? finding.drill : null,
         retest: retest === null ? null : { label: retest.label, afterDays: retest.afterDays, on },
       },
     ];

@@ -1,3 +1,4 @@
+import type { Drill } from '../knowledge/drills/drill.ts';
 import type { Evidence } from '../rules/rule.ts';
 import type { Finding, Outcome } from './assessment.ts';
 
@@ -30,3 +31,8 @@ export const BASIS_WORDS = {
   derived: 'threshold derived here from figures in the source named',
   convention: 'convention, no published source',
 } as const satisfies Record<Finding['basis'], string>;
+
+/** How much of a drill, and whose figure that is: `Quiet landings, 3 sets of 5, twice a week (dose: convention)`. */
+export function doseWords({ label, dose, source }: Drill): string {
+  return `${label}, ${dose} (dose: ${source.status === 'convention' ? 'convention, no published source' : source.cite})`;
+}

@@ -6,12 +6,14 @@ import { MOVEMENTS } from '../knowledge/movements/index.ts';
 import { loadsNamedIn } from '../knowledge/namedLoads.ts';
 import { NEVER_PRAISED } from '../knowledge/neverPraised.ts';
 import { regionsTouch } from '../knowledge/regions.ts';
+import { clinicianActsIn } from '../knowledge/wording/clinicianOnly.ts';
+import { unexplainedIn } from '../knowledge/wording/tradeWords.ts';
 import { CONDITIONS, REGIONS } from '../model/injury.ts';
 import { GRADES } from '../model/screening.ts';
 import { isUnit, UNITS } from '../units.ts';
 import { doOverlap, spansOf } from './checks/span.ts';
 import { strictestFor } from './effects/historyEffects.ts';
-import type { Rule, Test } from './rule.ts';
+import { READERS, type Reader, type Rule, type Test } from './rule.ts';
 
 export interface RuleProblem {
   /** Id of the rule, or of the movement and phase that lacks one. */
@@ -34,6 +36,7 @@ export function checkRules(rules: readonly Rule[], movements: readonly Movement[
         ...place(rule, movements),
         ...tests(rule),
         ...wording(rule),
+        ...dose(rule),
         ...sources(rule),
         ...effects(rule),
         ...namedLoads(rule),
@@ -103,24 +106,53 @@ function testAgainst({ measure: id, comparator, threshold, unit }: Test, measure
 
 function wording(rule: Rule): string[] {
   const problems: string[] = [];
-  const texts: readonly (readonly [keyof typeof LONGEST, string])[] = [
-    ['finding', rule.finding],
-    ['intervention', rule.intervention],
-    ...rule.effects.map((effect) => ['change', effect.change] as const),
+  const texts: readonly (readonly [keyof typeof LONGEST, string, Reader])[] = [
+    ...READERS.flatMap((reader) => [
+      ['finding', rule.wording[reader].finding, reader] as const,
+      ['intervention', rule.wording[reader].intervention, reader] as const,
+    ]),
+    ...rule.effects.flatMap(({ change, plain = change }) => [
+      ['change', change, 'practitioner'] as const,
+      ['change', plain, 'athlete'] as const,
+    ]),
   ];
-  for (const [kind, text] of texts) {
+  for (const [kind, text, reader] of texts) {
+    if (reader === 'athlete') {
+      for (const word of unexplainedIn(text)) problems.push(`the ${kind} for the athlete does not explain “${word}”`);
+    }
+    if (kind !== 'finding') {
+      for (const act of clinicianActsIn(text)) problems.push(`the ${kind} coaches what only a clinician does: ${act}`);
+    }
     if (text.length > LONGEST[kind]) problems.push(`the ${kind} is longer than ${LONGEST[kind]} characters`);
     if (text.includes('!')) problems.push(`the ${kind} has an exclamation mark`);
     for (const slot of text.match(/\{[^}]*\}/g) ?? []) {
       if (!SLOTS.includes(slot)) problems.push(`the ${kind} has an unknown slot ${slot}`);
     }
   }
-  if (rule.finding.trim() === '') problems.push('it says nothing');
   const isConfirmation = rule.kind === 'confirmation';
-  if (isConfirmation && rule.intervention !== '') problems.push('a confirmation suggests nothing');
-  if (!isConfirmation && rule.intervention.trim() === '') problems.push(`a ${rule.kind} must say what to do`);
+  for (const reader of READERS) {
+    const { finding, intervention } = rule.wording[reader];
+    if (finding.trim() === '') problems.push(`it says nothing to the ${reader}`);
+    if (isConfirmation && intervention !== '') problems.push('a confirmation suggests nothing');
+    if (!isConfirmation && intervention.trim() === '')
+      problems.push(`a ${rule.kind} must say what to do to the ${reader}`);
+  }
   if (rule.defersTo.length === 0) problems.push('it does not say who decides');
   return problems;
+}
+
+/** An intervention says how much, how it gets harder and what to measure again; nothing else has a dose. */
+function dose({ kind, drill, retest }: Rule): string[] {
+  if (kind !== 'intervention') return drill === null ? [] : [`a ${kind} has no dose`];
+  const problems = retest === null ? ['it does not say what to measure again, and when'] : [];
+  if (drill === null) return [...problems, 'it names no drill'];
+  const { dose: amount, progression } = drill;
+  if (!/\d/.test(amount)) problems.push('the dose names no number');
+  if (progression.trim() === '') problems.push('it does not say how the drill gets harder');
+  return [
+    ...problems,
+    ...unexplainedIn(`${drill.label} ${amount} ${progression}`).map((word) => `the drill does not explain “${word}”`),
+  ];
 }
 
 function sources(rule: Rule): string[] {
@@ -155,7 +187,8 @@ function effects(rule: Rule): string[] {
 /** A drill that names a throw or a landing must answer for the injuries that a throw or a landing reaches. */
 function namedLoads(rule: Rule): string[] {
   if (rule.kind !== 'intervention' && rule.kind !== 'monitor') return [];
-  return loadsNamedIn(rule.intervention).flatMap(({ load, conditions }) =>
+  const asked = READERS.map((reader) => rule.wording[reader].intervention).join(' ');
+  return loadsNamedIn(asked).flatMap(({ load, conditions }) =>
     conditions
       .filter((condition) => (strictestFor(rule, condition)?.effect ?? 'keep') === 'keep')
       .map((condition) => `it asks for ${load} and does not limit it for ${conditionEntry(condition).label}`),

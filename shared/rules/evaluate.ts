@@ -9,10 +9,11 @@ import { isKnown } from '../quantity.ts';
 import { convert } from '../units.ts';
 import { gradeWords, limitWords, numberWords, rangeWords } from './checks/words.ts';
 import { limitsFor, runTest } from './checks/runTest.ts';
-import { applyEffects, changesOf } from './effects/applyEffects.ts';
+import { byReader } from './byReader.ts';
+import { type Advice, applyEffects, changesOf } from './effects/applyEffects.ts';
 import { type EffectsOfHistory, historyEffects } from './effects/historyEffects.ts';
 import { type FactIndex, factFor, indexFacts, type Subject, subjectsOf } from './factIndex.ts';
-import { type Rule, RULE_KINDS } from './rule.ts';
+import { type Reader, type Rule, RULE_KINDS } from './rule.ts';
 
 export interface JudgingOptions {
   readonly referenceSex: Athlete['referenceSex'];
@@ -113,30 +114,35 @@ function judge(rule: Rule, index: FactIndex, options: JudgingOptions): Judged[] 
 /** What the injuries change is printed beside a referral or caution and takes nothing from it. A referral is never softened. */
 function alert(one: Judged, history: EffectsOfHistory): Finding {
   const outcome = one.rule.kind === 'referral' ? 'referral' : isBorderline(one) ? 'borderline' : 'caution';
-  return {
-    ...findingOf(one, outcome, history),
-    intervention: fill(one.rule.intervention, one),
-    adjustments: changesOf(history.effects),
-  };
+  return findingOf(
+    one,
+    outcome,
+    history,
+    byReader((reader) => ({
+      intervention: fill(one.rule.wording[reader].intervention, one),
+      adjustments: changesOf(history.effects, reader),
+    })),
+  );
 }
 
 function suggestion(one: Judged, history: EffectsOfHistory, referrals: readonly Judged[]): Finding {
-  const text = fill(one.rule.intervention, one);
+  const texts = byReader((reader) => fill(one.rule.wording[reader].intervention, one));
   const referral = referrals.find((other) => hides(other, one));
   if (referral !== undefined) {
     const finding = findingOf(one, 'stopped', history);
-    const reason = fill(referral.rule.finding, referral);
+    const reason = fill(referral.rule.wording.practitioner.finding, referral);
     return {
       ...finding,
-      withheld: { text, because: [], referral: reason },
+      withheld: { text: texts.practitioner, because: [], referral: reason },
       trace: [...finding.trace, `Held back: a referral comes first (${reason}).`],
     };
   }
-  const { effect, ...suggested } = applyEffects(text, history);
-  const finding = findingOf(one, suggestionOutcome(one, effect), history);
+  const { effect, advice, withheld } = applyEffects(texts, history);
+  const finding = findingOf(one, suggestionOutcome(one, effect), history, advice);
   return {
     ...finding,
-    ...suggested,
+    drill: effect === 'keep' || effect === 'modify' ? one.rule.drill : null,
+    withheld,
     trace: isBorderline(one)
       ? [...finding.trace, 'Too close to the limit for one reading: measure again before acting on it.']
       : finding.trace,
@@ -161,10 +167,13 @@ function confirmation(one: Judged, history: EffectsOfHistory, alerts: readonly J
   const pain = painAbout(one, index);
   if (pain === 'some') return [];
   if (pain === 'not recorded') return [notAssessed(one, 'Pain, recorded as a number from 0 to 10.')];
-  const finding = findingOf(one, isBorderline(one) ? 'borderline' : 'confirmed', history);
-  return [
-    { ...finding, adjustments: changesOf(history.effects), trace: [...finding.trace, 'Pain was recorded as 0.'] },
-  ];
+  const finding = findingOf(
+    one,
+    isBorderline(one) ? 'borderline' : 'confirmed',
+    history,
+    byReader((reader) => ({ intervention: null, adjustments: changesOf(history.effects, reader) })),
+  );
+  return [{ ...finding, trace: [...finding.trace, 'Pain was recorded as 0.'] }];
 }
 
 function hides(referral: Judged, other: Judged): boolean {
@@ -209,15 +218,24 @@ function numberOf(fact: Fact): number | null {
 function notAssessed(one: Judged, needed: string): Finding {
   const finding = findingOf(one, 'not-assessed', { effects: [], restrictions: [], trace: [] });
   const open = [...new Set(openTests(one).map((test) => test.label))];
-  return { ...finding, finding: `Not assessed: ${open.length > 0 ? open.join(', ') : 'pain'}`, needed };
+  const words = `Not assessed: ${open.length > 0 ? open.join(', ') : 'pain'}`;
+  return { ...finding, finding: words, wording: byReader(() => ({ ...NO_ADVICE, finding: words })), needed };
 }
 
 function neededFor(one: Judged): string {
   return [...new Set(openTests(one).map((test) => `${test.label}: ${test.words}.`))].join(' ');
 }
 
-function findingOf(one: Judged, outcome: Outcome, history: EffectsOfHistory): Finding {
+const NO_ADVICE: Advice = { intervention: null, adjustments: [] };
+
+function findingOf(
+  one: Judged,
+  outcome: Outcome,
+  history: EffectsOfHistory,
+  advice: Readonly<Record<Reader, Advice>> = byReader(() => NO_ADVICE),
+): Finding {
   const { rule, subject, tests, phase } = one;
+  const wording = byReader((reader) => ({ finding: fill(rule.wording[reader].finding, one), ...advice[reader] }));
   const fact = subject.fact;
   const retestLabel = rule.retest === null ? null : (measureById(rule.retest.measure)?.label ?? rule.retest.measure);
   return {
@@ -230,9 +248,9 @@ function findingOf(one: Judged, outcome: Outcome, history: EffectsOfHistory): Fi
     side: subject.side,
     trialId: subject.isTrial ? subject.recordId : null,
     takenOn: fact?.takenOn ?? null,
-    finding: fill(rule.finding, one),
-    intervention: null,
-    adjustments: [],
+    ...wording.practitioner,
+    wording,
+    drill: null,
     withheld: null,
     effects: history.effects,
     tests,

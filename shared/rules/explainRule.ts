@@ -4,14 +4,18 @@ import { conditionEntry } from '../knowledge/conditions/index.ts';
 import { measureById } from '../knowledge/measures/index.ts';
 import { movementById } from '../knowledge/movements/index.ts';
 import { askedWords, gradeWords, limitWords } from './checks/words.ts';
-import { EFFECTS, type Rule, type Test } from './rule.ts';
+import { byReader } from './byReader.ts';
+import { EFFECTS, type Reader, type Rule, type Test } from './rule.ts';
 
 /** One rule in words, for people who want to know why the program says what it says. */
 export interface RuleInWords {
   readonly looksAt: string;
   readonly tests: readonly string[];
-  readonly says: string;
-  readonly suggests: string | null;
+  readonly says: Readonly<Record<Reader, string>>;
+  readonly suggests: Readonly<Record<Reader, string>> | null;
+  /** How much of it, and how it gets harder. */
+  readonly dose: string | null;
+  readonly doseFrom: string | null;
   readonly retest: string | null;
   readonly basis: string;
   readonly evidence: string;
@@ -23,11 +27,14 @@ export interface RuleInWords {
 
 export function explainRule(rule: Rule): RuleInWords {
   const { retest } = rule;
+  const isSilent = rule.wording.practitioner.intervention === '';
   return {
     looksAt: `${placeWords(rule)}; load on the ${rule.region.replaceAll('-', ' ')}`,
     tests: rule.all.map(testWords),
-    says: rule.finding,
-    suggests: rule.intervention === '' ? null : rule.intervention,
+    says: byReader((reader) => rule.wording[reader].finding),
+    suggests: isSilent ? null : byReader((reader) => rule.wording[reader].intervention),
+    dose: rule.drill === null ? null : `${rule.drill.label}: ${rule.drill.dose}. ${rule.drill.progression}`,
+    doseFrom: rule.drill === null ? null : `${rule.drill.source.cite} (${rule.drill.source.status})`,
     retest: retest === null ? null : `${labelOf(retest.measure)} after ${counted(retest.afterDays, 'day')}`,
     basis: BASIS_WORDS[rule.basis],
     evidence: EVIDENCE_WORDS[rule.evidence],

@@ -1,5 +1,6 @@
 import type { Source } from '../quantity.ts';
 import type { Condition, Region } from '../model/injury.ts';
+import type { Drill } from '../knowledge/drills/drill.ts';
 import type { NamedLoadId } from '../knowledge/namedLoads.ts';
 import type { Unit } from '../units.ts';
 
@@ -33,11 +34,24 @@ export interface Test {
 export const EFFECTS = ['stop', 'replace', 'modify', 'keep'] as const;
 export type Effect = (typeof EFFECTS)[number];
 
+/** Who reads a finding. The practitioner's words are the ones decided on. */
+export const READERS = ['athlete', 'practitioner', 'clinician'] as const;
+export type Reader = (typeof READERS)[number];
+
+/** Slots in braces: `{value}`, `{threshold}`, `{side}`. */
+export interface Wording {
+  readonly finding: string;
+  /** What to do. Empty for a confirmation. */
+  readonly intervention: string;
+}
+
 export interface InjuryEffect {
   readonly condition: Condition;
   readonly effect: Effect;
   /** Printed instead of (stop, replace) or beside (modify) the intervention. Empty for `keep`. */
   readonly change: string;
+  /** The same for the athlete, where `change` needs trade words. */
+  readonly plain?: string;
   /** Conditions for which the `change` text itself would be unsafe; if one is on file the effect becomes stop. */
   readonly unsafeFor: readonly Condition[];
 }
@@ -53,10 +67,9 @@ export interface Rule {
   /** Region the advice loads; a referral hides interventions of its region. */
   readonly region: Region;
   readonly all: readonly Test[];
-  /** Slots in braces: `{value}`, `{threshold}`, `{side}`. */
-  readonly finding: string;
-  /** What to do. Empty for a confirmation. */
-  readonly intervention: string;
+  readonly wording: Readonly<Record<Reader, Wording>>;
+  /** What to practise, how much and how it gets harder. Every intervention has one. */
+  readonly drill: Drill | null;
   /** What to measure again, and after how long. */
   readonly retest: { readonly measure: string; readonly afterDays: number } | null;
   readonly effects: readonly InjuryEffect[];

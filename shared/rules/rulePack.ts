@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { DRILLS, type DrillId } from '../knowledge/drills/index.ts';
 import { MOVEMENTS } from '../knowledge/movements/index.ts';
 import { CONDITIONS, REGIONS } from '../model/injury.ts';
 import { parseInput } from '../model/parseInput.ts';
@@ -26,10 +27,20 @@ const test = z.strictObject({
   unit: unit.nullable(),
 });
 
+const wording = z.strictObject({ finding: words, intervention: words });
+
+const source = z.strictObject({
+  cite: z.string().min(1),
+  status: z.enum(['published', 'derived', 'convention', 'from memory']),
+});
+
+const ownDrill = z.strictObject({ label: words.min(1), dose: words, progression: words, source });
+
 const effect = z.strictObject({
   condition: z.enum(CONDITIONS),
   effect: z.enum(EFFECTS),
   change: words,
+  plain: words.optional(),
   unsafeFor: z.array(z.enum(CONDITIONS)).default([]),
 });
 
@@ -41,14 +52,12 @@ const packRule = z.strictObject({
   phase: z.string(),
   region: z.enum(REGIONS),
   all: z.array(test),
-  finding: words,
-  intervention: words,
+  wording: z.strictObject({ athlete: wording, practitioner: wording, clinician: wording }),
+  drill: z.union([z.enum(Object.keys(DRILLS) as [DrillId, ...DrillId[]]), ownDrill]).nullable(),
   retest: z.strictObject({ measure: z.string(), afterDays: z.number() }).nullable(),
   loads: z.array(load).default([]),
   effects: z.array(effect).default([]),
-  sources: z.array(
-    z.strictObject({ cite: z.string().min(1), status: z.enum(['published', 'derived', 'convention', 'from memory']) }),
-  ),
+  sources: z.array(source),
   evidence: z.enum(EVIDENCE),
   basis: z.enum(['published', 'derived', 'convention']),
   defersTo: z.array(z.string().min(1)),
@@ -75,7 +84,12 @@ export interface RulePack {
  */
 export function parsePack(input: unknown, what: string): RulePack {
   const { name, rules } = parseInput(rulePack, input, what);
-  return { name, rules: rules.map(({ loads, ...rule }) => ({ ...rule, effects: effectsOf(loads, rule.effects) })) };
+  return { name, rules: rules.map(fromPack) };
+}
+
+function fromPack({ loads, drill, effects, ...rule }: z.infer<typeof packRule>): Rule {
+  const own = effects.map(({ plain, ...stated }) => ({ ...stated, ...(plain === undefined ? {} : { plain }) }));
+  return { ...rule, drill: typeof drill === 'string' ? DRILLS[drill] : drill, effects: effectsOf(loads, own) };
 }
 
 /** What keeps a pack from being used beside the rules that come with the program. */

@@ -7,6 +7,7 @@ import type { CaseFile } from '../../shared/model/records.ts';
 import { measured, type Quantity } from '../../shared/quantity.ts';
 import type { Unit } from '../../shared/units.ts';
 import { KERNEL_VERSION, RULES_VERSION } from '../../shared/versions.ts';
+import { byReader } from '../../shared/rules/byReader.ts';
 
 /** An invented handball player, and everything a report can show of her. No real person stands behind any of it. */
 
@@ -247,6 +248,7 @@ const shoulder: HistoryEffect = {
   condition: 'posterior-shoulder-instability',
   effect: 'replace',
   change: 'Rows and external rotation at the side, two sets of ten, without pain.',
+  plain: 'Rows, and turning the arm out with the elbow at your side, two sets of ten, without pain.',
   clears: 'a physiotherapist, and the surgeon if it was operated on',
 };
 
@@ -267,6 +269,7 @@ function test(measure: string, factKey: string | null, more: Partial<TestResult>
 }
 
 function finding(key: string, phase: string, more: Partial<Finding>): Finding {
+  const { finding: found = '', intervention = null, adjustments = [] } = more;
   return {
     key,
     ruleId: key,
@@ -280,6 +283,8 @@ function finding(key: string, phase: string, more: Partial<Finding>): Finding {
     finding: '',
     intervention: null,
     adjustments: [],
+    wording: byReader(() => ({ finding: found, intervention, adjustments })),
+    drill: null,
     withheld: null,
     effects: [],
     tests: [],

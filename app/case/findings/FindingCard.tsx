@@ -10,6 +10,7 @@ import { OutcomeWords } from '../../parts/Words.tsx';
 import { SourceLine } from '../../parts/WorkingView.tsx';
 import { isSameSelection, useSelect, useSelection } from '../selection.ts';
 import { useCase } from '../useCase.ts';
+import { Dose } from './Dose.tsx';
 import { DecisionBar } from './DecisionBar.tsx';
 import { TestView } from './TestView.tsx';
 
@@ -74,7 +75,7 @@ export function FindingCard({ finding }: { finding: Finding }) {
 
 /** What may be suggested. Nothing that was held back is ever shown here as advice. */
 function Advice({ finding, isSetAside }: { finding: Finding; isSetAside: boolean }) {
-  const { intervention, adjustments, retest, takenOn } = finding;
+  const { intervention, adjustments, drill, retest, takenOn } = finding;
   return (
     <>
       {intervention !== null && (
@@ -83,6 +84,7 @@ function Advice({ finding, isSetAside }: { finding: Finding; isSetAside: boolean
           {intervention}
         </p>
       )}
+      <Dose drill={drill} />
       {adjustments.length > 0 && (
         <div className="advice">
           <strong>Adjusted because of the history:</strong>

@@ -2,6 +2,7 @@ import type { Finding } from '../../../shared/assess/assessment.ts';
 import { conflicts } from '../../../shared/assess/conflicts.ts';
 import { plan } from '../../../shared/assess/plan.ts';
 import { counted, formatDate } from '../../../shared/format/number.ts';
+import { Dose } from './Dose.tsx';
 import { adviceHead } from '../../../shared/report/parts/findings.ts';
 import { SHIPPED_RULES } from '../../../shared/rules/shippedRules.ts';
 import { Button } from '../../parts/Button.tsx';
@@ -24,12 +25,13 @@ export function Plan({ onGoTo }: { onGoTo: (findingKey: string) => void }) {
       ))}
       {items.length > 0 && (
         <ol className="plan-list">
-          {items.map(({ finding, text, retest }) => (
+          {items.map(({ finding, text, drill, retest }) => (
             <li key={finding.key}>
               <p>
                 <strong>{adviceHead(finding)}</strong>
                 {text}
               </p>
+              <Dose drill={drill} />
               <Limits finding={finding} />
               {retest !== null && (
                 <p>

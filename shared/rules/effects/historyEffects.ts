@@ -59,15 +59,15 @@ export function historyEffects(rule: Rule, history: readonly Injury[]): EffectsO
       );
       continue;
     }
-    effects.push(effectOf(injury, stated.effect, stated.change));
+    effects.push(effectOf(injury, stated.effect, stated.change, stated.plain));
     trace.push(`${name}: ${EFFECT_WORDS[stated.effect]}${whyStillInForce(injury)}`);
   }
   return { effects, restrictions, trace };
 }
 
-function effectOf(injury: Injury, effect: Effect, change: string): HistoryEffect {
+function effectOf(injury: Injury, effect: Effect, change: string, plain = change): HistoryEffect {
   const { clears } = conditionEntry(injury.condition);
-  return { injuryId: injury.id, condition: injury.condition, effect, change, clears };
+  return { injuryId: injury.id, condition: injury.condition, effect, change, plain, clears };
 }
 
 const EFFECT_WORDS: Record<Effect, string> = {

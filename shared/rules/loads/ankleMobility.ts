@@ -9,12 +9,15 @@ export const ankleMobility = {
       condition: 'patellar-tendinopathy',
       effect: 'modify',
       change: 'No deep knee bend that hurts the tendon.',
+      plain: 'No deep knee bend that hurts below the kneecap.',
       unsafeFor: [],
     },
     {
       condition: 'ankle-sprain',
       effect: 'modify',
       change: 'No forced lunge in an acute sprain or with a pinch in front of the ankle; refer if nothing is gained.',
+      plain:
+        'Do not force the lunge in the first days or when it pinches in front of the ankle. Have it looked at if it gets no better.',
       unsafeFor: [],
     },
     { condition: 'hamstring', effect: 'keep', change: '', unsafeFor: [] },

@@ -14,6 +14,7 @@ export const armSupport = {
       condition: 'posterior-shoulder-instability',
       effect: 'replace',
       change: 'No push-up or plank with the arm forward. Rows and external rotation with the arm at the side.',
+      plain: 'No push-up or plank with your arm forward. Rows, and turning your arm out with the elbow at your side.',
       unsafeFor: ['multidirectional-shoulder-instability'],
     },
     {
@@ -21,6 +22,8 @@ export const armSupport = {
       effect: 'replace',
       change:
         'Low-load control in the mid-range, shoulder blade first, in the steps of a physiotherapist. No stretching, hanging or long-lever load.',
+      plain:
+        'Easy control in the middle of the movement, shoulder blade first, in the steps of your physiotherapist. No stretching, no hanging and no weight far from your body.',
       unsafeFor: [],
     },
     {

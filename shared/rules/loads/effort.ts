@@ -29,6 +29,7 @@ export const effort = {
       condition: 'cardiac-red-flag',
       effect: 'stop',
       change: 'No maximal or symptom-limited effort until a physician has cleared the athlete.',
+      plain: 'No hard effort until a doctor has cleared you.',
       unsafeFor: [],
     },
   ],

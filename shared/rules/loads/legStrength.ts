@@ -8,6 +8,7 @@ export const legStrength = {
       condition: 'anterior-cruciate-ligament',
       effect: 'modify',
       change: 'Closed chain only; open-chain range as the surgeon says.',
+      plain: 'Only exercises with your foot on the floor. Leg extensions only as far as the surgeon says.',
       unsafeFor: [],
     },
     {

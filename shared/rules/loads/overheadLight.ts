@@ -9,6 +9,8 @@ export const overheadLight = {
       effect: 'replace',
       change:
         'No work overhead or with the arm behind the line of the ear. Work in front of the body and below shoulder height: raises in the plane of the shoulder blade, rows, isometric rotation at the side. No loaded arm out to the side and turned back until a clinician clears it.',
+      plain:
+        'No work overhead or with your arm behind your ear. Work in front of your body and below shoulder height: lifts a little to the side, rows, pressing your hand out and in without moving. No weight with your arm out and turned back until a clinician clears it.',
       unsafeFor: ['multidirectional-shoulder-instability'],
     },
     {
@@ -22,6 +24,8 @@ export const overheadLight = {
       effect: 'replace',
       change:
         'Low-load control in the mid-range, shoulder blade first, in the steps of a physiotherapist. No stretching, hanging or long-lever load.',
+      plain:
+        'Easy control in the middle of the movement, shoulder blade first, in the steps of your physiotherapist. No stretching, no hanging and no weight far from your body.',
       unsafeFor: [],
     },
     {

@@ -28,6 +28,7 @@ export const practice = {
       condition: 'cardiac-red-flag',
       effect: 'stop',
       change: 'No maximal or symptom-limited effort until a physician has cleared the athlete.',
+      plain: 'No hard effort until a doctor has cleared you.',
       unsafeFor: [],
     },
   ],

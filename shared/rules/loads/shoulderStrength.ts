@@ -8,6 +8,8 @@ export const shoulderStrength = {
       condition: 'anterior-shoulder-instability',
       effect: 'replace',
       change: 'Only with the arm at the side or below about 45°, isometric first. Nothing at 90° until cleared.',
+      plain:
+        'Only with your arm at your side or a little away from it, first without moving. Nothing with the arm raised until cleared.',
       unsafeFor: ['multidirectional-shoulder-instability'],
     },
     {
@@ -21,6 +23,8 @@ export const shoulderStrength = {
       effect: 'replace',
       change:
         'Low-load control in the mid-range, shoulder blade first, in the steps of a physiotherapist. No stretching, hanging or long-lever load.',
+      plain:
+        'Easy control in the middle of the movement, shoulder blade first, in the steps of your physiotherapist. No stretching, no hanging and no weight far from your body.',
       unsafeFor: [],
     },
     {
@@ -28,6 +32,8 @@ export const shoulderStrength = {
       effect: 'modify',
       change:
         'Only where pain stays tolerable and settles within a day. New loss of lifting after an injury is urgent. Isometric before slow range.',
+      plain:
+        'Only while it hurts little and is gone within a day. If you suddenly cannot lift your arm after an injury, that is urgent. First press without moving, then move slowly.',
       unsafeFor: [],
     },
     {

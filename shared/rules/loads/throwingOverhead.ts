@@ -9,6 +9,8 @@ export const throwingOverhead = {
       effect: 'replace',
       change:
         'No throws or hits with the arm drawn back. Work in front of the body and below shoulder height: rows and isometric rotation with the arm at the side. Throws return last, when cleared.',
+      plain:
+        'No throws or hits with your arm drawn back. Work in front of your body and below shoulder height: rows, and pressing your hand out and in without moving, elbow at your side. Throws come back last, when cleared.',
       unsafeFor: ['multidirectional-shoulder-instability'],
     },
     {
@@ -16,6 +18,8 @@ export const throwingOverhead = {
       effect: 'replace',
       change:
         'No throws or hits that finish across the body. Rows and external rotation with the arm at the side. Throws return last, when cleared.',
+      plain:
+        'No throws or hits that end across your body. Rows, and turning your arm out with the elbow at your side. Throws come back last, when cleared.',
       unsafeFor: ['multidirectional-shoulder-instability'],
     },
     {
@@ -23,6 +27,8 @@ export const throwingOverhead = {
       effect: 'replace',
       change:
         'Low-load control in the mid-range, shoulder blade first, in the steps of a physiotherapist. No stretching, hanging or long-lever load.',
+      plain:
+        'Easy control in the middle of the movement, shoulder blade first, in the steps of your physiotherapist. No stretching, no hanging and no weight far from your body.',
       unsafeFor: [],
     },
     {
@@ -37,6 +43,8 @@ export const throwingOverhead = {
       effect: 'replace',
       change:
         'No fast throws or hits, no heavy biceps load and no pull on the arm. Cuff and shoulder-blade work with the arm at the side until throwing is cleared.',
+      plain:
+        'No fast throws or hits, no heavy arm curls and no pull on your arm. Train turning your arm with the elbow at your side, and your shoulder blade, until throwing is cleared.',
       unsafeFor: ['multidirectional-shoulder-instability'],
     },
     {
@@ -50,6 +58,8 @@ export const throwingOverhead = {
       effect: 'replace',
       change:
         'No throwing or hitting. Cuff work with the arm at the side and forearm flexors; graded throwing only after clearance.',
+      plain:
+        'No throwing or hitting. Train turning your arm with the elbow at your side, and your grip. Throwing comes back step by step, only when you are cleared.',
       unsafeFor: ['multidirectional-shoulder-instability'],
     },
   ],

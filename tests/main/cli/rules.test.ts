@@ -2,6 +2,7 @@ import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
 import { afterAll, describe, expect, test } from 'vitest';
+import { byReader } from '../../../shared/rules/byReader.ts';
 import { sampleCase } from '../../support/sampleCase.ts';
 import { caseframe } from './caseframe.ts';
 
@@ -21,8 +22,16 @@ const own = {
   phase: 'landing',
   region: 'knee',
   all: [{ measure: 'landing.drift', comparator: '>', threshold: 40, unit: 'cm' }],
-  finding: 'Lands {value} from the take-off.',
-  intervention: 'Jump up a wall, hands on it, three sets of five, twice a week.',
+  wording: byReader(() => ({
+    finding: 'Lands {value} from the take-off.',
+    intervention: 'Jump up a wall, hands on it.',
+  })),
+  drill: {
+    label: 'Jumps at a wall',
+    dose: '3 sets of 5, twice a week',
+    progression: 'Away from the wall when every landing is on the mark.',
+    source: { cite: 'Own convention of this clinic', status: 'convention' },
+  },
   retest: { measure: 'landing.drift', afterDays: 28 },
   loads: ['jumping', 'effort'],
   sources: [{ cite: 'Own convention of this clinic', status: 'convention' }],
@@ -58,7 +67,8 @@ describe('rules check', () => {
       {
         id: 'own/praise',
         kind: 'confirmation',
-        intervention: '',
+        wording: byReader(() => ({ finding: 'Lands well.', intervention: '' })),
+        drill: null,
         retest: null,
         phase: 'landing',
         all: [{ measure: 'landing.kneeFlexPeak', comparator: '>', threshold: 5, unit: 'deg' }],

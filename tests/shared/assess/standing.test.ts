@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import type { Finding } from '../../../shared/assess/assessment.ts';
 import { readsAs, standingOf } from '../../../shared/assess/standing.ts';
+import { byReader } from '../../../shared/rules/byReader.ts';
 import type { FindingDecision } from '../../../shared/model/outcome.ts';
 
 const finding: Finding = {
@@ -16,6 +17,8 @@ const finding: Finding = {
   finding: 'Seen.',
   intervention: 'Do this.',
   adjustments: [],
+  wording: byReader(() => ({ finding: 'Seen.', intervention: 'Do this.', adjustments: [] })),
+  drill: null,
   withheld: null,
   effects: [],
   tests: [],

@@ -3,7 +3,8 @@ import { measureById } from '../../../shared/knowledge/measures/index.ts';
 import type { Condition, Injury } from '../../../shared/model/injury.ts';
 import { measured } from '../../../shared/quantity.ts';
 import type { JudgingOptions } from '../../../shared/rules/evaluate.ts';
-import type { Rule } from '../../../shared/rules/rule.ts';
+import { byReader } from '../../../shared/rules/byReader.ts';
+import type { Rule, Wording } from '../../../shared/rules/rule.ts';
 import { convert } from '../../../shared/units.ts';
 
 /** Builders that make each case a sketch: numbers are given in the measure's display unit. */
@@ -99,24 +100,44 @@ const REGION_OF: Record<Condition, Injury['region']> = {
 };
 
 /** A small rule on the landing of the countermovement jump, to be bent for one test each. */
-export function rule(more: Partial<Rule> = {}): Rule {
-  return {
-    id: 'test/stiff',
-    kind: 'intervention',
-    movement: 'countermovement-jump',
-    phase: 'landing',
-    region: 'knee',
-    all: [{ measure: 'landing.kneeFlexPeak', comparator: '<', threshold: 45, unit: 'deg' }],
-    finding: 'The {side} knee bends to {value}, less than {threshold}.',
-    intervention: 'Land softly.',
-    retest: null,
-    effects: [],
-    sources: [{ cite: 'Convention made for a test', status: 'convention' }],
-    evidence: 'convention',
-    basis: 'convention',
-    defersTo: ['a coach'],
-    since: '0.1.0',
-    supersededBy: null,
-    ...more,
-  };
+export function rule(bent: Bent = {}): Rule {
+  return bend(
+    {
+      id: 'test/stiff',
+      kind: 'intervention',
+      movement: 'countermovement-jump',
+      phase: 'landing',
+      region: 'knee',
+      all: [{ measure: 'landing.kneeFlexPeak', comparator: '<', threshold: 45, unit: 'deg' }],
+      wording: sameForAll({
+        finding: 'The {side} knee bends to {value}, less than {threshold}.',
+        intervention: 'Land softly.',
+      }),
+      drill: null,
+      retest: null,
+      effects: [],
+      sources: [{ cite: 'Convention made for a test', status: 'convention' }],
+      evidence: 'convention',
+      basis: 'convention',
+      defersTo: ['a coach'],
+      since: '0.1.0',
+      supersededBy: null,
+    },
+    bent,
+  );
+}
+
+/** A change of a rule; a finding or an intervention named in it is said to every reader. */
+export type Bent = Partial<Rule> & Partial<Wording>;
+
+export function bend(rule: Rule, { finding, intervention, ...more }: Bent): Rule {
+  const wording = byReader((reader) => ({
+    finding: finding ?? rule.wording[reader].finding,
+    intervention: intervention ?? rule.wording[reader].intervention,
+  }));
+  return { ...rule, wording, ...more };
+}
+
+export function sameForAll(wording: Wording): Rule['wording'] {
+  return byReader(() => wording);
 }

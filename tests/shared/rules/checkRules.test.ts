@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import type { Rule } from '../../../shared/rules/rule.ts';
+import { DRILLS } from '../../../shared/knowledge/drills/index.ts';
 import { checkRules } from '../../../shared/rules/checkRules.ts';
 import { SHIPPED_RULES } from '../../../shared/rules/shippedRules.ts';
-import { rule } from './build.ts';
+import type { Rule } from '../../../shared/rules/rule.ts';
+import { type Bent, bend, rule } from './build.ts';
 
 // What the checker must refuse is listed in the brief of the judging (knowledge as data): source, measure, unit,
 // coverage, contradiction, missing effect, length. Broken copies are made of one rule; nothing else is checked here.
@@ -21,6 +22,8 @@ const kneeConditions = [
 ] as const;
 const sound = rule({
   intervention: 'Bend further, slowly.',
+  drill: DRILLS['deeper-dip'],
+  retest: { measure: 'landing.kneeFlexPeak', afterDays: 28 },
   effects: kneeConditions.map((condition) => ({ condition, effect: 'keep', change: '', unsafeFor: [] }) as const),
 });
 const problemsOf = (broken: Rule, ...others: Rule[]) =>
@@ -42,11 +45,11 @@ test('a sound rule has nothing against it', () => {
 });
 
 test('what a drill leaves out is not asked of the body', () => {
-  expect(inPlace({ ...sound, intervention: 'Squats without a jump, before any throwing; no sprints.' })).toEqual([]);
+  expect(inPlace(bend(sound, { intervention: 'Squats without a jump, before any throwing; no sprints.' }))).toEqual([]);
 });
 
 describe('refuses, and says why', () => {
-  test.each<[string, Partial<Rule>, RegExp]>([
+  test.each<[string, Bent, RegExp]>([
     ['a missing source', { sources: [] }, /no source/],
     [
       'a convention that is not called one',
@@ -112,6 +115,41 @@ describe('refuses, and says why', () => {
     ['an unknown slot', { finding: 'The knee bends {much}.' }, /unknown slot \{much\}/],
     ['an intervention that says nothing', { intervention: ' ' }, /must say what to do/],
     ['a confirmation that suggests something', { kind: 'confirmation' }, /suggests nothing/],
+    ['a confirmation with a dose', { kind: 'confirmation', intervention: '' }, /a confirmation has no dose/],
+    ['an intervention without a drill', { drill: null }, /names no drill/],
+    ['a dose without a number', { drill: { ...DRILLS['deeper-dip'], dose: 'often' } }, /names no number/],
+    ['a drill that never gets harder', { drill: { ...DRILLS['deeper-dip'], progression: '' } }, /gets harder/],
+    ['an intervention without a re-test', { retest: null }, /what to measure again/],
+    [
+      'a trade word that the athlete is not told the meaning of',
+      { wording: { ...sound.wording, athlete: { finding: 'Your dorsiflexion is low.', intervention: 'Bend.' } } },
+      /the finding for the athlete does not explain “dorsiflexion”/,
+    ],
+    [
+      'a trade word in what an injury puts in place of a drill',
+      {
+        effects: [
+          ...sound.effects.slice(1),
+          {
+            condition: 'anterior-cruciate-ligament',
+            effect: 'replace',
+            change: 'Isometric work only.',
+            unsafeFor: [],
+          },
+        ],
+      },
+      /the change for the athlete does not explain “Isometric”/,
+    ],
+    [
+      'an examination of a clinician, coached',
+      { intervention: 'Do the relocation test each morning.' },
+      /coaches what only a clinician does: relocation test/,
+    ],
+    [
+      'words for the clinician left out',
+      { wording: { ...sound.wording, clinician: { finding: ' ', intervention: 'Bend.' } } },
+      /says nothing to the clinician/,
+    ],
     ['nobody who decides', { defersTo: [] }, /who decides/],
     [
       'silence about an injury of the region',
@@ -175,7 +213,7 @@ describe('refuses, and says why', () => {
       /it confirms pain/,
     ],
   ])('%s', (_, broken, words) => {
-    expect(inPlace({ ...sound, ...broken }).join('; ')).toMatch(words);
+    expect(inPlace(bend(sound, broken)).join('; ')).toMatch(words);
   });
 
   test('an id used twice', () => {

@@ -10,7 +10,7 @@ import { measured } from '../../../shared/quantity.ts';
 import { liftedBy } from '../../../shared/rules/effects/liftedBy.ts';
 import { evaluateRules, type JudgingOptions } from '../../../shared/rules/evaluate.ts';
 import { SHIPPED_RULES } from '../../../shared/rules/shippedRules.ts';
-import type { Test } from '../../../shared/rules/rule.ts';
+import { READERS, type Test } from '../../../shared/rules/rule.ts';
 import { convert } from '../../../shared/units.ts';
 import { injury } from './build.ts';
 
@@ -149,16 +149,24 @@ test(`${RUNS} random cases: nothing is printed that an injury on file stops or r
         if (finding.kind === 'referral' || finding.kind === 'caution') continue;
         const rule = rules.get(finding.ruleId);
         const stated = (rule?.effects ?? []).filter((one) => inForce.has(one.condition));
-        const printed = [finding.intervention ?? '', ...finding.adjustments].join('\n');
+        const printed = READERS.flatMap((reader) => {
+          const { intervention, adjustments } = finding.wording[reader];
+          return [intervention ?? '', ...adjustments];
+        }).join('\n');
         const isLimited = stated.some((one) => one.effect === 'stop' || one.effect === 'replace');
         if (stated.some((one) => one.effect === 'stop')) expect(finding.intervention).toBeNull();
         if (isLimited && finding.kind !== 'confirmation' && rule !== undefined) {
-          expect(printed).not.toContain(rule.intervention.split('{')[0]);
+          for (const reader of READERS) {
+            expect(printed).not.toContain(rule.wording[reader].intervention.split('{')[0]);
+          }
+          expect(finding.drill).toBeNull();
         }
         if (isLimited) expect(finding.outcome).not.toBe('confirmed');
         for (const effect of stated) {
           const isUnsafe = effect.unsafeFor.some((one) => inForce.has(one));
-          if (isUnsafe && effect.change !== '') expect(printed).not.toContain(effect.change);
+          for (const change of isUnsafe && effect.change !== '' ? [effect.change, effect.plain ?? effect.change] : []) {
+            expect(printed).not.toContain(change);
+          }
         }
       }
     }),

@@ -7,9 +7,24 @@ export const apprehensionRecorded = {
   phase: 'profile',
   region: 'shoulder',
   all: [{ measure: 'flag.apprehension', comparator: 'is', threshold: true, unit: null }],
-  finding: 'A clinician recorded apprehension of the shoulder.',
-  intervention:
-    'No overhead, contact or end-range work until there is a clinician’s plan; complete the injury record and consider a referral letter.',
+  wording: {
+    athlete: {
+      finding: 'A doctor or physiotherapist noted that your shoulder feels as if it could slip.',
+      intervention:
+        'No overhead, contact or far-reaching work until a doctor or physiotherapist has made a plan with you.',
+    },
+    practitioner: {
+      finding: 'A clinician recorded apprehension of the shoulder.',
+      intervention:
+        'No overhead, contact or end-range work until there is a clinician’s plan; complete the injury record and consider a referral letter.',
+    },
+    clinician: {
+      finding: 'Apprehension of the shoulder recorded by a clinician.',
+      intervention:
+        'No overhead, contact or end-range loading pending a management plan; complete the injury record and consider referral.',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [],

@@ -11,9 +11,24 @@ export const arcAdapted = {
     { measure: 'shoulder.irDeficit', comparator: '<', threshold: 18, unit: 'deg' },
     { measure: 'shoulder.arcDeficit', comparator: '<=', threshold: 5, unit: 'deg' },
   ],
-  finding:
-    'Internal rotation is {value} lower on the dominant side with the whole arc kept: the common adaptation to throwing. No stretching needed.',
-  intervention: '',
+  wording: {
+    athlete: {
+      finding:
+        'Your throwing shoulder turns in less by {value} and out more. That is usual in people who throw. No stretching needed.',
+      intervention: '',
+    },
+    practitioner: {
+      finding:
+        'Internal rotation is {value} lower on the dominant side with the whole arc kept: the common adaptation to throwing. No stretching needed.',
+      intervention: '',
+    },
+    clinician: {
+      finding:
+        'Internal rotation lower by {value}, total arc preserved: common throwing adaptation. No stretching indicated.',
+      intervention: '',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [],

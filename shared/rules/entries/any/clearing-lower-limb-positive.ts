@@ -7,8 +7,21 @@ export const clearingLowerLimbPositive = {
   phase: 'session',
   region: 'knee',
   all: [{ measure: 'clearing.lower-limb', comparator: 'is', threshold: true, unit: null }],
-  finding: 'The clearing movement of the leg brought on pain.',
-  intervention: 'Leave out every test that loads it, and refer for examination.',
+  wording: {
+    athlete: {
+      finding: 'A check of your leg brought on pain.',
+      intervention: 'Leave out every test that loads it, and have your leg looked at.',
+    },
+    practitioner: {
+      finding: 'The clearing movement of the leg brought on pain.',
+      intervention: 'Leave out every test that loads it, and refer for examination.',
+    },
+    clinician: {
+      finding: 'Positive clearing test of the lower limb.',
+      intervention: 'Omit tests that load it; refer for examination.',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [],

@@ -7,8 +7,21 @@ export const clearingTrunkPositive = {
   phase: 'session',
   region: 'lumbosacral',
   all: [{ measure: 'clearing.trunk', comparator: 'is', threshold: true, unit: null }],
-  finding: 'The clearing movement of the back brought on pain.',
-  intervention: 'Leave out every test that loads it, and refer for examination.',
+  wording: {
+    athlete: {
+      finding: 'A check of your back brought on pain.',
+      intervention: 'Leave out every test that loads it, and have your back looked at.',
+    },
+    practitioner: {
+      finding: 'The clearing movement of the back brought on pain.',
+      intervention: 'Leave out every test that loads it, and refer for examination.',
+    },
+    clinician: {
+      finding: 'Positive clearing test of the trunk.',
+      intervention: 'Omit tests that load it; refer for examination.',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [

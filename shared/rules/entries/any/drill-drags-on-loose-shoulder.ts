@@ -10,8 +10,21 @@ export const drillDragsOnLooseShoulder = {
     { measure: 'drill.traction', comparator: 'is', threshold: true, unit: null },
     { measure: 'history.multidirectional-shoulder-instability', comparator: 'is', threshold: true, unit: null },
   ],
-  finding: 'A planned drill drags on or stretches a loose shoulder.',
-  intervention: 'Take the drill out of the plan.',
+  wording: {
+    athlete: {
+      finding: 'One planned exercise pulls on or stretches your loose shoulder.',
+      intervention: 'Leave that exercise out.',
+    },
+    practitioner: {
+      finding: 'A planned drill drags on or stretches a loose shoulder.',
+      intervention: 'Take the drill out of the plan.',
+    },
+    clinician: {
+      finding: 'Planned drill imposes traction or capsular stretch with multidirectional instability on file.',
+      intervention: 'Remove the drill from the programme.',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [
@@ -20,6 +33,8 @@ export const drillDragsOnLooseShoulder = {
       effect: 'replace',
       change:
         'Staged control of shoulder blade and cuff from the mid-range, in place of hangs, heavy carries, dips and stretching.',
+      plain:
+        'Control of your shoulder blade and arm, step by step from the middle of the movement, and no hanging, heavy carrying, dips or stretching.',
       unsafeFor: [],
     },
   ],

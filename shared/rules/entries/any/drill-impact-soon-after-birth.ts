@@ -10,8 +10,21 @@ export const drillImpactSoonAfterBirth = {
     { measure: 'drill.impact', comparator: 'is', threshold: true, unit: null },
     { measure: 'history.weeksSincePostpartum', comparator: '<', threshold: 12, unit: 'wk' },
   ],
-  finding: 'Impact is planned before about twelve weeks after birth.',
-  intervention: 'Take the drill out of the plan unless the pelvic-health clinician has cleared it.',
+  wording: {
+    athlete: {
+      finding: 'Running or jumping is planned before about twelve weeks after birth.',
+      intervention: 'Leave that exercise out unless your pelvic-health clinician has cleared it.',
+    },
+    practitioner: {
+      finding: 'Impact is planned before about twelve weeks after birth.',
+      intervention: 'Take the drill out of the plan unless the pelvic-health clinician has cleared it.',
+    },
+    clinician: {
+      finding: 'Impact planned before about twelve weeks postpartum.',
+      intervention: 'Remove the drill unless cleared by the pelvic-health clinician.',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [

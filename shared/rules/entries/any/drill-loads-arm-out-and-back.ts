@@ -10,8 +10,21 @@ export const drillLoadsArmOutAndBack = {
     { measure: 'drill.loadedAbdEr', comparator: 'is', threshold: true, unit: null },
     { measure: 'history.anterior-shoulder-instability', comparator: 'is', threshold: true, unit: null },
   ],
-  finding: 'A planned drill loads the position of an anterior dislocation.',
-  intervention: 'Take the drill out of the plan.',
+  wording: {
+    athlete: {
+      finding: 'One planned exercise puts your arm where your shoulder slipped out.',
+      intervention: 'Leave that exercise out.',
+    },
+    practitioner: {
+      finding: 'A planned drill loads the position of an anterior dislocation.',
+      intervention: 'Take the drill out of the plan.',
+    },
+    clinician: {
+      finding: 'Planned drill loads combined abduction and external rotation with anterior instability on file.',
+      intervention: 'Remove the drill from the programme.',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [
@@ -20,6 +33,8 @@ export const drillLoadsArmOutAndBack = {
       effect: 'replace',
       change:
         'Narrow short-range floor press, neutral-grip rows, front-held squat and rotation work with the arm at the side, in place of wide or behind-neck pressing, flyes, low-bar squats and cocked throws.',
+      plain:
+        'Short narrow press lying on the floor, rows, squat with the weight in front, turning your arm with the elbow at your side. No wide press, no press behind your neck, no throws.',
       unsafeFor: ['posterior-shoulder-instability', 'multidirectional-shoulder-instability'],
     },
   ],

@@ -10,8 +10,21 @@ export const drillPivotsBeforeClearance = {
     { measure: 'drill.pivotContact', comparator: 'is', threshold: true, unit: null },
     { measure: 'history.anterior-cruciate-ligament', comparator: 'is', threshold: true, unit: null },
   ],
-  finding: 'Pivoting or contact is planned before the knee is cleared.',
-  intervention: 'Take the drill out of the plan.',
+  wording: {
+    athlete: {
+      finding: 'Turning or contact is planned before your knee is cleared.',
+      intervention: 'Leave that exercise out.',
+    },
+    practitioner: {
+      finding: 'Pivoting or contact is planned before the knee is cleared.',
+      intervention: 'Take the drill out of the plan.',
+    },
+    clinician: {
+      finding: 'Pivoting or contact planned before clearance of an anterior cruciate ligament injury.',
+      intervention: 'Remove the drill from the programme.',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [

@@ -10,8 +10,21 @@ export const drillPushesShoulderBack = {
     { measure: 'drill.loadedFlexAddIr', comparator: 'is', threshold: true, unit: null },
     { measure: 'history.posterior-shoulder-instability', comparator: 'is', threshold: true, unit: null },
   ],
-  finding: 'A planned drill pushes the head of the upper arm backward.',
-  intervention: 'Take the drill out of the plan.',
+  wording: {
+    athlete: {
+      finding: 'One planned exercise pushes your upper arm backward.',
+      intervention: 'Leave that exercise out.',
+    },
+    practitioner: {
+      finding: 'A planned drill pushes the head of the upper arm backward.',
+      intervention: 'Take the drill out of the plan.',
+    },
+    clinician: {
+      finding: 'Planned drill imposes a posterior humeral load with posterior instability on file.',
+      intervention: 'Remove the drill from the programme.',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [
@@ -20,6 +33,8 @@ export const drillPushesShoulderBack = {
       effect: 'replace',
       change:
         'Rows, external rotation and raises in the plane of the shoulder blade in place of push-ups, bench lock-out, blocking and cross-body work.',
+      plain:
+        'Rows, turning your arm out and lifts a little to the side, and no push-ups, bench press, blocking or work across your body.',
       unsafeFor: ['multidirectional-shoulder-instability'],
     },
   ],

@@ -7,9 +7,24 @@ export const emergencySign = {
   phase: 'session',
   region: 'whole-body',
   all: [{ measure: 'flag.emergency', comparator: 'is', threshold: true, unit: null }],
-  finding: 'An emergency sign is recorded.',
-  intervention:
-    'End the session. Call emergency services or send to the emergency department now. No testing and no exercise advice.',
+  wording: {
+    athlete: {
+      finding: 'There is a sign of an emergency.',
+      intervention:
+        'Stop now. Call emergency services or go to the emergency department now. No tests and no training.',
+    },
+    practitioner: {
+      finding: 'An emergency sign is recorded.',
+      intervention:
+        'End the session. Call emergency services or send to the emergency department now. No testing and no exercise advice.',
+    },
+    clinician: {
+      finding: 'Emergency sign recorded.',
+      intervention:
+        'Terminate the session; emergency services or emergency department now. No testing and no exercise advice.',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [],

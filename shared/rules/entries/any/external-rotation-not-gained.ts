@@ -7,9 +7,23 @@ export const externalRotationNotGained = {
   phase: 'profile',
   region: 'shoulder',
   all: [{ measure: 'shoulder.erGain', comparator: '<', threshold: 5, unit: 'deg' }],
-  finding: 'The throwing arm has gained little external rotation: {value}.',
-  intervention:
-    'Record it and talk it over with a clinician; work on what trunk and shoulder blade give, and never force the shoulder.',
+  wording: {
+    athlete: {
+      finding: 'Your throwing arm turns out hardly more than the other one: {value}.',
+      intervention:
+        'Talk it over with a doctor or physiotherapist. Use your upper body more, and never force your shoulder.',
+    },
+    practitioner: {
+      finding: 'The throwing arm has gained little external rotation: {value}.',
+      intervention:
+        'Record it and talk it over with a clinician; work on what trunk and shoulder blade give, and never force the shoulder.',
+    },
+    clinician: {
+      finding: 'Limited external-rotation gain of the throwing arm: {value} (criterion below {threshold}).',
+      intervention: 'Record and discuss; address trunk and scapular contribution; no forced external rotation.',
+    },
+  },
+  drill: null,
   retest: { measure: 'shoulder.erGain', afterDays: 56 },
   loads: ['practice'],
   effects: [
@@ -17,6 +31,8 @@ export const externalRotationNotGained = {
       condition: 'anterior-shoulder-instability',
       effect: 'replace',
       change: 'No stretching into external rotation at all. Control of the shoulder blade with the arm at the side.',
+      plain:
+        'Do not stretch your arm turned out at all. Practise control of your shoulder blade with the arm at your side.',
       unsafeFor: [],
     },
     {
@@ -24,6 +40,8 @@ export const externalRotationNotGained = {
       effect: 'replace',
       change:
         'Low-load control in the mid-range, shoulder blade first, in the steps of a physiotherapist. No stretching, hanging or long-lever load.',
+      plain:
+        'Easy control in the middle of the movement, shoulder blade first, in the steps of your physiotherapist. No stretching, no hanging and no weight far from your body.',
       unsafeFor: [],
     },
     { condition: 'posterior-shoulder-instability', effect: 'keep', change: '', unsafeFor: [] },

@@ -7,9 +7,23 @@ export const frontReachDiffers = {
   phase: 'profile',
   region: 'ankle',
   all: [{ measure: 'reach.anteriorDiff', comparator: '>', threshold: 4, unit: 'cm' }],
-  finding: 'The front reach differs by {value} between the legs.',
-  intervention:
-    'Repeat with practice trials; if it stays, look at ankle bend and balance. A third of healthy people are over this line.',
+  wording: {
+    athlete: {
+      finding: 'You reach farther forward on one leg than on the other: by {value}.',
+      intervention: 'Do it again after some practice. Many healthy people differ as much.',
+    },
+    practitioner: {
+      finding: 'The front reach differs by {value} between the legs.',
+      intervention:
+        'Repeat with practice trials; if it stays, look at ankle bend and balance. A third of healthy people are over this line.',
+    },
+    clinician: {
+      finding: 'Anterior reach asymmetry: {value} (criterion above {threshold}).',
+      intervention:
+        'Repeat after familiarisation; if persistent, assess dorsiflexion and balance. A third of healthy people exceed this line.',
+    },
+  },
+  drill: null,
   retest: { measure: 'reach.anteriorDiff', afterDays: 7 },
   loads: ['practice'],
   effects: [

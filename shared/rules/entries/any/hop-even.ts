@@ -7,8 +7,21 @@ export const hopEven = {
   phase: 'profile',
   region: 'knee',
   all: [{ measure: 'hop.lsi', comparator: '>=', threshold: 90, unit: '%' }],
-  finding: 'Hop symmetry {value}. No change needed; this is no clearance to return to sport.',
-  intervention: '',
+  wording: {
+    athlete: {
+      finding: 'You hop almost as far on both legs: {value}. This alone does not mean you may go back to sport.',
+      intervention: '',
+    },
+    practitioner: {
+      finding: 'Hop symmetry {value}. No change needed; this is no clearance to return to sport.',
+      intervention: '',
+    },
+    clinician: {
+      finding: 'Hop limb symmetry index {value}. No intervention indicated; not a return-to-sport clearance.',
+      intervention: '',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [

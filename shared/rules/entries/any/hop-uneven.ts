@@ -7,9 +7,21 @@ export const hopUneven = {
   phase: 'profile',
   region: 'knee',
   all: [{ measure: 'hop.lsi', comparator: '<', threshold: 90, unit: '%' }],
-  finding: 'Hop symmetry under 90 %: {value}.',
-  intervention:
-    'Single-leg strength before more hopping, 3 sets of 6, twice a week; compare with the leg’s own earlier values too.',
+  wording: {
+    athlete: {
+      finding: 'You hop less far on one leg: {value} of the other one.',
+      intervention: 'Get the weaker leg stronger first, before more hopping.',
+    },
+    practitioner: {
+      finding: 'Hop symmetry under 90 %: {value}.',
+      intervention: 'Single-leg strength before more hopping; compare with the leg’s own earlier values too.',
+    },
+    clinician: {
+      finding: 'Hop limb symmetry index {value}, below {threshold}.',
+      intervention: 'Unilateral strengthening before more hopping; compare with the limb’s own earlier values.',
+    },
+  },
+  drill: 'one-leg-strength',
   retest: { measure: 'hop.lsi', afterDays: 42 },
   loads: ['leg-strength', 'practice'],
   effects: [
@@ -18,6 +30,8 @@ export const hopUneven = {
       effect: 'replace',
       change:
         'No pivoting sport. Knee-extensor strength in the range the surgeon allows; hop tests only when the clinician allows.',
+      plain:
+        'No sport with turns. Train the front of your thigh as far as the surgeon allows. Hop tests only when the clinician allows.',
       unsafeFor: ['patellar-tendinopathy'],
     },
   ],

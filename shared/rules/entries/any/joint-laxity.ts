@@ -7,9 +7,24 @@ export const jointLaxity = {
   phase: 'profile',
   region: 'shoulder',
   all: [{ measure: 'hyper.beightonOverCut', comparator: '>=', threshold: 0, unit: '{points}' }],
-  finding: 'Joint laxity at or over the cut-off for this age. Laxity is a trait; instability is a symptom.',
-  intervention:
-    'Favour strength and control over stretching, and ask about slipping or giving way. A score alone is no diagnosis.',
+  wording: {
+    athlete: {
+      finding: 'Your joints bend farther than most. That is how you are built and not an illness.',
+      intervention: 'Train strength and control more than stretching. Say if a joint slips or gives way.',
+    },
+    practitioner: {
+      finding: 'Joint laxity at or over the cut-off for this age. Laxity is a trait; instability is a symptom.',
+      intervention:
+        'Favour strength and control over stretching, and ask about slipping or giving way. A score alone is no diagnosis.',
+    },
+    clinician: {
+      finding:
+        'Generalised joint laxity at or over the cut-off for this age. Laxity is a trait; instability is a symptom.',
+      intervention:
+        'Strength and control over stretching; enquire about instability symptoms. A score alone is not diagnostic.',
+    },
+  },
+  drill: null,
   retest: null,
   loads: ['practice'],
   effects: [
@@ -23,6 +38,7 @@ export const jointLaxity = {
       condition: 'multidirectional-shoulder-instability',
       effect: 'replace',
       change: 'No end-range stretching; a clinician leads the programme.',
+      plain: 'No stretching to the end. A clinician leads what you do.',
       unsafeFor: [],
     },
     { condition: 'posterior-shoulder-instability', effect: 'keep', change: '', unsafeFor: [] },

@@ -7,8 +7,15 @@ export const lungeEven = {
   phase: 'profile',
   region: 'ankle',
   all: [{ measure: 'wblt.diff', comparator: '<', threshold: 1.5, unit: 'cm' }],
-  finding: 'The ankles bend alike under weight: {value} apart. No change needed.',
-  intervention: '',
+  wording: {
+    athlete: { finding: 'Your ankles bend alike: {value} apart. Keep it up.', intervention: '' },
+    practitioner: { finding: 'The ankles bend alike under weight: {value} apart. No change needed.', intervention: '' },
+    clinician: {
+      finding: 'Weight-bearing dorsiflexion symmetric: difference {value}. No intervention indicated.',
+      intervention: '',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [],

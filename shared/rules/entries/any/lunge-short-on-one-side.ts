@@ -10,9 +10,21 @@ export const lungeShortOnOneSide = {
     { measure: 'wblt.distance', comparator: '<', threshold: 9, unit: 'cm' },
     { measure: 'wblt.diff', comparator: '>=', threshold: 1.5, unit: 'cm' },
   ],
-  finding: 'The {side} ankle bends less under weight: {value}.',
-  intervention:
-    'Calf and joint mobility under body weight, 3 sets of 10 every day for four weeks, then the same rater again.',
+  wording: {
+    athlete: {
+      finding: 'Your {side} ankle bends less than the other one: {value}.',
+      intervention: 'Push your knee over your toes with the heel down, and stretch your calf.',
+    },
+    practitioner: {
+      finding: 'The {side} ankle bends less under weight: {value}.',
+      intervention: 'Calf and joint mobility under body weight, then the same rater again.',
+    },
+    clinician: {
+      finding: 'Reduced weight-bearing dorsiflexion, {side}: {value}.',
+      intervention: 'Weight-bearing dorsiflexion mobility, calf and joint; re-measure by the same rater.',
+    },
+  },
+  drill: 'knee-over-toes',
   retest: { measure: 'wblt.distance', afterDays: 28 },
   loads: ['ankle-mobility', 'practice'],
   effects: [],

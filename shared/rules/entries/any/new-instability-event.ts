@@ -7,9 +7,24 @@ export const newInstabilityEvent = {
   phase: 'profile',
   region: 'shoulder',
   all: [{ measure: 'flag.instabilityEvent', comparator: 'is', threshold: true, unit: null }],
-  finding: 'The shoulder has slipped, come out or given way since the last visit.',
-  intervention:
-    'Stop overhead and contact work. Same-day emergency care if it is not back in place, numb, weak, cold or deformed; otherwise a clinician within days.',
+  wording: {
+    athlete: {
+      finding: 'Your shoulder has slipped, come out or given way since the last visit.',
+      intervention:
+        'No overhead and no contact work. Go to emergency care today if it is not back in place, numb, weak, cold or looks wrong. Otherwise see a doctor or physiotherapist within days.',
+    },
+    practitioner: {
+      finding: 'The shoulder has slipped, come out or given way since the last visit.',
+      intervention:
+        'Stop overhead and contact work. Same-day emergency care if it is not back in place, numb, weak, cold or deformed; otherwise a clinician within days.',
+    },
+    clinician: {
+      finding: 'New shoulder instability event since the last visit.',
+      intervention:
+        'No overhead or contact work. Same-day emergency care if unreduced, or with sensory, motor, vascular or bony signs; otherwise clinical review within days.',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [
@@ -17,6 +32,7 @@ export const newInstabilityEvent = {
       condition: 'posterior-shoulder-instability',
       effect: 'stop',
       change: 'After a seizure or electric shock take it for a locked posterior dislocation until it has been imaged.',
+      plain: 'After a seizure or an electric shock go to emergency care: the shoulder may still be out at the back.',
       unsafeFor: [],
     },
   ],

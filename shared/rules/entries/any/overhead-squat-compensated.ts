@@ -7,9 +7,22 @@ export const overheadSquatCompensated = {
   phase: 'session',
   region: 'whole-body',
   all: [{ measure: 'squat.overheadGrade', comparator: 'is', threshold: 'met-with-compensation', unit: null }],
-  finding: 'The squat with arms overhead was met with compensation.',
-  intervention:
-    'Write down which compensation it was, look at ankle and shoulder ranges before training anything, and repeat on another day.',
+  wording: {
+    athlete: {
+      finding: 'The squat with your arms up worked, but not quite as it should.',
+      intervention: 'Have your ankles and shoulders looked at before you train anything. Do it again on another day.',
+    },
+    practitioner: {
+      finding: 'The squat with arms overhead was met with compensation.',
+      intervention:
+        'Write down which compensation it was, look at ankle and shoulder ranges before training anything, and repeat on another day.',
+    },
+    clinician: {
+      finding: 'Overhead squat: met with compensation.',
+      intervention: 'Record the compensation; assess ankle and shoulder range before training; repeat on another day.',
+    },
+  },
+  drill: null,
   retest: { measure: 'squat.overheadGrade', afterDays: 14 },
   loads: ['practice'],
   effects: [

@@ -7,9 +7,22 @@ export const overheadSquatNotMet = {
   phase: 'session',
   region: 'whole-body',
   all: [{ measure: 'squat.overheadGrade', comparator: 'is', threshold: 'not-met', unit: null }],
-  finding: 'The squat with arms overhead was not met.',
-  intervention:
-    'Box squat with a weight held in front, to a depth that holds position: 3 sets of 6, twice a week. Measure ankle and shoulder ranges.',
+  wording: {
+    athlete: {
+      finding: 'The squat with your arms up did not work yet.',
+      intervention: 'Squat to a box with a weight held in front, only as deep as you stay in position.',
+    },
+    practitioner: {
+      finding: 'The squat with arms overhead was not met.',
+      intervention:
+        'Box squat with a weight held in front, to a depth that holds position. Measure ankle and shoulder ranges.',
+    },
+    clinician: {
+      finding: 'Overhead squat: standard not met.',
+      intervention: 'Front-loaded box squat to a depth that maintains position; measure ankle and shoulder range.',
+    },
+  },
+  drill: 'box-squat',
   retest: { measure: 'squat.overheadGrade', afterDays: 28 },
   loads: ['leg-strength', 'practice'],
   effects: [
@@ -17,6 +30,7 @@ export const overheadSquatNotMet = {
       condition: 'low-back-pain',
       effect: 'replace',
       change: 'Box squat to a short range without load, or split squat, trunk near mid-range.',
+      plain: 'Squat to a high box without weight, or a split squat, your back near its middle position.',
       unsafeFor: ['anterior-cruciate-ligament', 'bone-stress'],
     },
     {

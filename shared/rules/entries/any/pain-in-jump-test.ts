@@ -8,8 +8,21 @@ export const painInJumpTest = {
   phase: 'session',
   region: 'whole-body',
   all: [{ measure: 'pain.jumpTest', comparator: '>=', threshold: 1, unit: '{score}' }],
-  finding: 'Pain {value} in a jump test.',
-  intervention: 'Stop jumping, write down site and side, do not load it, and arrange for it to be seen.',
+  wording: {
+    athlete: {
+      finding: 'Jumping hurt: {value}.',
+      intervention: 'Stop jumping. Say where it hurts. Do not train through it, and have it looked at.',
+    },
+    practitioner: {
+      finding: 'Pain {value} in a jump test.',
+      intervention: 'Stop jumping, write down site and side, do not load it, and arrange for it to be seen.',
+    },
+    clinician: {
+      finding: 'Pain {value} on jump testing.',
+      intervention: 'Discontinue jumping, record site and side, unload, and arrange assessment.',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [
@@ -23,6 +36,7 @@ export const painInJumpTest = {
       condition: 'patellar-tendinopathy',
       effect: 'modify',
       change: 'For a diagnosed tendon the clinician may set a ceiling, usually about 3 of 10.',
+      plain: 'Your clinician may say how much it may hurt, usually about 3 of 10.',
       unsafeFor: [],
     },
   ],

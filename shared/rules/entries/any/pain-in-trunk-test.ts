@@ -7,8 +7,21 @@ export const painInTrunkTest = {
   phase: 'session',
   region: 'lumbosacral',
   all: [{ measure: 'pain.trunk', comparator: '>=', threshold: 1, unit: '{score}' }],
-  finding: 'Pain {value} in a test of the trunk.',
-  intervention: 'Stop that test, write down site and side, do not load it, and arrange for it to be seen.',
+  wording: {
+    athlete: {
+      finding: 'A test of your back or belly hurt: {value}.',
+      intervention: 'Stop that test. Say where it hurts. Do not train through it, and have it looked at.',
+    },
+    practitioner: {
+      finding: 'Pain {value} in a test of the trunk.',
+      intervention: 'Stop that test, write down site and side, do not load it, and arrange for it to be seen.',
+    },
+    clinician: {
+      finding: 'Pain {value} on a trunk test.',
+      intervention: 'Discontinue the test, record site and side, unload, and arrange assessment.',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [],

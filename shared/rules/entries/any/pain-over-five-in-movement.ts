@@ -7,8 +7,21 @@ export const painOverFiveInMovement = {
   phase: 'session',
   region: 'whole-body',
   all: [{ measure: 'pain.nrs', comparator: '>', threshold: 5, unit: '{score}' }],
-  finding: 'Pain {value} during the movement.',
-  intervention: 'Stop the movement today and arrange for it to be seen before the next loaded session.',
+  wording: {
+    athlete: {
+      finding: 'The movement hurt a lot: {value}.',
+      intervention: 'Stop the movement today. Have it looked at before you train it again.',
+    },
+    practitioner: {
+      finding: 'Pain {value} during the movement.',
+      intervention: 'Stop the movement today and arrange for it to be seen before the next loaded session.',
+    },
+    clinician: {
+      finding: 'Pain {value} during the movement.',
+      intervention: 'Discontinue today; assessment before the next loaded session.',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [

@@ -10,9 +10,19 @@ export const patternsMet = {
     { measure: 'grade.lowest', comparator: 'is', threshold: 'met', unit: null },
     { measure: 'grade.sidesDiffer', comparator: 'is', threshold: false, unit: null },
   ],
-  finding:
-    'All graded tests met their standard on both sides. Keep current training and screen again on the planned day.',
-  intervention: '',
+  wording: {
+    athlete: { finding: 'You met every graded test on both sides. Keep training as you do.', intervention: '' },
+    practitioner: {
+      finding:
+        'All graded tests met their standard on both sides. Keep current training and screen again on the planned day.',
+      intervention: '',
+    },
+    clinician: {
+      finding: 'All graded tests met bilaterally. No intervention indicated; rescreen as planned.',
+      intervention: '',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [],

@@ -7,8 +7,21 @@ export const putShort = {
   phase: 'profile',
   region: 'shoulder',
   all: [{ measure: 'shotput.lsi', comparator: '<', threshold: 0.92, unit: '1' }],
-  finding: 'The dominant arm puts less far than expected: ratio {value}.',
-  intervention: 'Ask about pain and history first; then one-arm push strength in steps, 3 sets of 8, twice a week.',
+  wording: {
+    athlete: {
+      finding: 'Your stronger arm pushes the ball less far than expected: ratio {value}.',
+      intervention: 'Say first if anything hurts or was hurt before. Then train pushing with one arm, step by step.',
+    },
+    practitioner: {
+      finding: 'The dominant arm puts less far than expected: ratio {value}.',
+      intervention: 'Ask about pain and history first; then one-arm push strength in steps.',
+    },
+    clinician: {
+      finding: 'Reduced seated one-arm put ratio, dominant to other: {value} (criterion below {threshold}).',
+      intervention: 'Enquire about pain and history first; then graded unilateral push strengthening.',
+    },
+  },
+  drill: 'one-arm-push',
   retest: { measure: 'shotput.lsi', afterDays: 42 },
   loads: ['arm-support', 'shoulder-strength', 'practice'],
   effects: [],

@@ -7,9 +7,24 @@ export const redFlagBeforeTakingPart = {
   phase: 'profile',
   region: 'whole-body',
   all: [{ measure: 'flag.preparticipation', comparator: 'is', threshold: true, unit: null }],
-  finding: 'A red flag is recorded in the questions asked before taking part.',
-  intervention:
-    'Hold maximal tests and hard sessions until a physician has seen the athlete; symptoms now mean emergency services.',
+  wording: {
+    athlete: {
+      finding: 'One of your answers before the tests means a doctor should see you first.',
+      intervention:
+        'No hard tests and no hard training until a doctor has seen you. If you feel ill now, call emergency services.',
+    },
+    practitioner: {
+      finding: 'A red flag is recorded in the questions asked before taking part.',
+      intervention:
+        'Hold maximal tests and hard sessions until a physician has seen the athlete; symptoms now mean emergency services.',
+    },
+    clinician: {
+      finding: 'Positive red-flag item on pre-participation screening.',
+      intervention:
+        'Defer maximal testing and hard sessions pending physician review; current symptoms warrant emergency services.',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [],

@@ -10,9 +10,23 @@ export const rotationAndArcLost = {
     { measure: 'shoulder.irDeficit', comparator: '>=', threshold: 18, unit: 'deg' },
     { measure: 'shoulder.arcDeficit', comparator: '>', threshold: 5, unit: 'deg' },
   ],
-  finding: 'Internal rotation is down by {value} on the dominant side, and the whole arc is smaller too.',
-  intervention:
-    'Mobility for the back of the shoulder several days a week, a look at the weekly load, and the same rater again in four weeks.',
+  wording: {
+    athlete: {
+      finding: 'Your throwing shoulder turns in less than the other one by {value}, and turns less in all.',
+      intervention:
+        'Do the mobility work for the back of your shoulder that you were shown. Write down how hard your week was.',
+    },
+    practitioner: {
+      finding: 'Internal rotation is down by {value} on the dominant side, and the whole arc is smaller too.',
+      intervention:
+        'Mobility for the back of the shoulder, a look at the weekly load, and the same rater again in four weeks.',
+    },
+    clinician: {
+      finding: 'Internal-rotation deficit of {value} with loss of total arc on the dominant side.',
+      intervention: 'Posterior shoulder mobility; review weekly load; re-measure by the same rater in four weeks.',
+    },
+  },
+  drill: 'back-of-shoulder-mobility',
   retest: { measure: 'shoulder.arcDeficit', afterDays: 28 },
   loads: ['shoulder-stretch', 'practice'],
   effects: [],

@@ -10,10 +10,24 @@ export const rotationLostArcKept = {
     { measure: 'shoulder.irDeficit', comparator: '>=', threshold: 18, unit: 'deg' },
     { measure: 'shoulder.arcDeficit', comparator: '<=', threshold: 5, unit: 'deg' },
   ],
-  finding:
-    'Internal rotation is down by {value} on the dominant side, the whole arc is kept: outside both published categories.',
-  intervention:
-    'Record as baseline, same rater again in four weeks, ask about symptoms. No stretching on this number alone.',
+  wording: {
+    athlete: {
+      finding: 'Your throwing shoulder turns in less than the other one by {value}, but it turns as much in all.',
+      intervention: 'Nothing to stretch. Say if it hurts or slips. It is measured again in four weeks.',
+    },
+    practitioner: {
+      finding:
+        'Internal rotation is down by {value} on the dominant side, the whole arc is kept: outside both published categories.',
+      intervention:
+        'Record as baseline, same rater again in four weeks, ask about symptoms. No stretching on this number alone.',
+    },
+    clinician: {
+      finding: 'Internal-rotation deficit of {value}, total arc preserved: outside both published categories.',
+      intervention:
+        'Record as baseline; same rater in four weeks; enquire about symptoms. No stretching on this value alone.',
+    },
+  },
+  drill: null,
   retest: { measure: 'shoulder.irDeficit', afterDays: 28 },
   loads: ['practice'],
   effects: [

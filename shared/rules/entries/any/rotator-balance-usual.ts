@@ -10,8 +10,21 @@ export const rotatorBalanceUsual = {
     { measure: 'shoulder.erIrRatio', comparator: '>=', threshold: 0.75, unit: '1' },
     { measure: 'shoulder.erSideDeficit', comparator: '<', threshold: 10, unit: '%' },
   ],
-  finding: 'The balance of the rotators is in the usual range: {value}. Keep it up.',
-  intervention: '',
+  wording: {
+    athlete: {
+      finding: 'The muscles that turn your arm in and out are well balanced: {value}. Keep it up.',
+      intervention: '',
+    },
+    practitioner: {
+      finding: 'The balance of the rotators is in the usual range: {value}. Keep it up.',
+      intervention: '',
+    },
+    clinician: {
+      finding: 'External-to-internal rotation ratio within the usual range: {value}. No intervention indicated.',
+      intervention: '',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [],

@@ -7,8 +7,23 @@ export const sidesGradedDifferently = {
   phase: 'session',
   region: 'knee',
   all: [{ measure: 'grade.sidesDiffer', comparator: 'is', threshold: true, unit: null }],
-  finding: 'Left and right were graded differently in one test.',
-  intervention: 'Repeat on another day; if it stays, measure the joint that may explain it. It is no label of risk.',
+  wording: {
+    athlete: {
+      finding: 'You did one test better on one side than on the other.',
+      intervention: 'Do it again on another day. It does not mean that you will get hurt.',
+    },
+    practitioner: {
+      finding: 'Left and right were graded differently in one test.',
+      intervention:
+        'Repeat on another day; if it stays, measure the joint that may explain it. It is no label of risk.',
+    },
+    clinician: {
+      finding: 'Side-to-side difference in grade on one test.',
+      intervention:
+        'Repeat on another day; if persistent, measure the joint that may account for it. Not a risk label.',
+    },
+  },
+  drill: null,
   retest: { measure: 'grade.sidesDiffer', afterDays: 7 },
   loads: ['practice'],
   effects: [

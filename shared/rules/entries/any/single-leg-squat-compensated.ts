@@ -7,8 +7,21 @@ export const singleLegSquatCompensated = {
   phase: 'session',
   region: 'knee',
   all: [{ measure: 'squat.singleLegGrade', comparator: 'is', threshold: 'met-with-compensation', unit: null }],
-  finding: 'The single-leg squat on the {side} leg was met with compensation.',
-  intervention: 'Look at ankle bend and hip control before training anything; repeat on another day.',
+  wording: {
+    athlete: {
+      finding: 'The squat on your {side} leg worked, but not quite as it should.',
+      intervention: 'Have your ankle and hip looked at before you train anything. Do it again on another day.',
+    },
+    practitioner: {
+      finding: 'The single-leg squat on the {side} leg was met with compensation.',
+      intervention: 'Look at ankle bend and hip control before training anything; repeat on another day.',
+    },
+    clinician: {
+      finding: 'Single-leg squat, {side}: met with compensation.',
+      intervention: 'Assess ankle dorsiflexion and hip control before training; repeat on another day.',
+    },
+  },
+  drill: null,
   retest: { measure: 'squat.singleLegGrade', afterDays: 14 },
   loads: ['practice'],
   effects: [

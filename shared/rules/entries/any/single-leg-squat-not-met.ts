@@ -7,9 +7,23 @@ export const singleLegSquatNotMet = {
   phase: 'session',
   region: 'knee',
   all: [{ measure: 'squat.singleLegGrade', comparator: 'is', threshold: 'not-met', unit: null }],
-  finding: 'The single-leg squat on the {side} leg was not met.',
-  intervention:
-    'Control first: squat to a high seat on one leg with a hand on the wall, 3 sets of 6, three times a week; lower the seat as it gets steady.',
+  wording: {
+    athlete: {
+      finding: 'The squat on your {side} leg did not work yet.',
+      intervention: 'Sit down to a high seat on one leg with a hand on the wall. Use a lower seat as you get steady.',
+    },
+    practitioner: {
+      finding: 'The single-leg squat on the {side} leg was not met.',
+      intervention:
+        'Control first: squat to a high seat on one leg with a hand on the wall; lower the seat as it gets steady.',
+    },
+    clinician: {
+      finding: 'Single-leg squat, {side}: standard not met.',
+      intervention:
+        'Motor control first: assisted single-leg squat to a high seat; lower the seat as control improves.',
+    },
+  },
+  drill: 'seat-squat-one-leg',
   retest: { measure: 'squat.singleLegGrade', afterDays: 28 },
   loads: ['leg-strength', 'practice'],
   effects: [],

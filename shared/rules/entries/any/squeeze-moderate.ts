@@ -7,9 +7,24 @@ export const squeezeModerate = {
   phase: 'session',
   region: 'hip-groin',
   all: [{ measure: 'pain.squeezeNrs', comparator: 'between', threshold: [3, 5], unit: '{score}' }],
-  finding: 'Moderate groin pain on the squeeze: {value}.',
-  intervention:
-    'Less side-stepping, kicking and sprinting today; graded adductor strength; ask again before each session.',
+  wording: {
+    athlete: {
+      finding: 'Your groin hurts when you squeeze: {value}.',
+      intervention:
+        'Do less side-stepping, kicking and sprinting today. Train squeezing softly. Say how it feels before each session.',
+    },
+    practitioner: {
+      finding: 'Moderate groin pain on the squeeze: {value}.',
+      intervention:
+        'Less side-stepping, kicking and sprinting today; graded adductor strength; ask again before each session.',
+    },
+    clinician: {
+      finding: 'Moderate adductor squeeze pain: {value}.',
+      intervention:
+        'Reduce change of direction, kicking and sprinting today; graded adductor strengthening; repeat the squeeze before each session.',
+    },
+  },
+  drill: 'graded-squeeze',
   retest: { measure: 'pain.squeezeNrs', afterDays: 7 },
   loads: ['leg-strength', 'practice'],
   effects: [

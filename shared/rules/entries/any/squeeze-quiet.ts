@@ -7,8 +7,21 @@ export const squeezeQuiet = {
   phase: 'session',
   region: 'hip-groin',
   all: [{ measure: 'pain.squeezeNrs', comparator: '<=', threshold: 2, unit: '{score}' }],
-  finding: 'Little or no groin pain on the squeeze: {value}. No change for the groin needed today.',
-  intervention: '',
+  wording: {
+    athlete: {
+      finding: 'Your groin hardly hurts or does not hurt when you squeeze: {value}. Nothing to change today.',
+      intervention: '',
+    },
+    practitioner: {
+      finding: 'Little or no groin pain on the squeeze: {value}. No change for the groin needed today.',
+      intervention: '',
+    },
+    clinician: {
+      finding: 'Adductor squeeze pain {value}. No intervention indicated for the groin today.',
+      intervention: '',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [],

@@ -7,8 +7,21 @@ export const squeezeSevere = {
   phase: 'session',
   region: 'hip-groin',
   all: [{ measure: 'pain.squeezeNrs', comparator: '>=', threshold: 6, unit: '{score}' }],
-  finding: 'Marked groin pain on the squeeze: {value}.',
-  intervention: 'Stop sport today and arrange for it to be seen.',
+  wording: {
+    athlete: {
+      finding: 'Your groin hurts a lot when you squeeze: {value}.',
+      intervention: 'Stop sport today and have it looked at.',
+    },
+    practitioner: {
+      finding: 'Marked groin pain on the squeeze: {value}.',
+      intervention: 'Stop sport today and arrange for it to be seen.',
+    },
+    clinician: {
+      finding: 'Marked adductor squeeze pain: {value}.',
+      intervention: 'No sport today; arrange assessment.',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [

@@ -7,8 +7,21 @@ export const suspectedConcussion = {
   phase: 'session',
   region: 'whole-body',
   all: [{ measure: 'flag.suspectedConcussion', comparator: 'is', threshold: true, unit: null }],
-  finding: 'Concussion is suspected.',
-  intervention: 'Remove from activity for the day; medical assessment; graded return only on advice.',
+  wording: {
+    athlete: {
+      finding: 'You may have a concussion (a shaken brain).',
+      intervention: 'Stop for today and see a doctor. You go back step by step, and only when the doctor says so.',
+    },
+    practitioner: {
+      finding: 'Concussion is suspected.',
+      intervention: 'Remove from activity for the day; medical assessment; graded return only on advice.',
+    },
+    clinician: {
+      finding: 'Suspected concussion.',
+      intervention: 'Remove from activity for the day; medical assessment; graded return on advice only.',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [],

@@ -7,9 +7,22 @@ export const throwingLoadJumped = {
   phase: 'profile',
   region: 'shoulder',
   all: [{ measure: 'throw.weeklyRise', comparator: '>', threshold: 60, unit: '%' }],
-  finding: 'Throwing this week is {value} above the mean of the last four weeks.',
-  intervention:
-    'Come back to within about 20 % of the four-week mean and rebuild from there; check external rotation strength.',
+  wording: {
+    athlete: {
+      finding: 'You threw {value} more this week than in your last four weeks.',
+      intervention: 'Throw less: at most about a fifth more than your usual week. Build up again from there.',
+    },
+    practitioner: {
+      finding: 'Throwing this week is {value} above the mean of the last four weeks.',
+      intervention:
+        'Come back to within about 20 % of the four-week mean and rebuild from there; check external rotation strength.',
+    },
+    clinician: {
+      finding: 'Acute throwing load {value} above the four-week mean (criterion above {threshold}).',
+      intervention: 'Return to within about 20 % of the four-week mean and rebuild; check external-rotation strength.',
+    },
+  },
+  drill: 'throwing-rebuild',
   retest: { measure: 'throw.weeklyRise', afterDays: 7 },
   loads: ['practice'],
   effects: [
@@ -23,6 +36,7 @@ export const throwingLoadJumped = {
       condition: 'posterior-shoulder-instability',
       effect: 'replace',
       change: 'No throwing load until cleared; legs and cuff work as the physiotherapist says.',
+      plain: 'No throwing until cleared. Train your legs and turning your arm as the physiotherapist says.',
       unsafeFor: [],
     },
     {
@@ -30,6 +44,8 @@ export const throwingLoadJumped = {
       effect: 'replace',
       change:
         'Low-load control in the mid-range, shoulder blade first, in the steps of a physiotherapist. No stretching, hanging or long-lever load.',
+      plain:
+        'Easy control in the middle of the movement, shoulder blade first, in the steps of your physiotherapist. No stretching, no hanging and no weight far from your body.',
       unsafeFor: [],
     },
     {
@@ -37,6 +53,8 @@ export const throwingLoadJumped = {
       effect: 'replace',
       change:
         'No throwing or hitting. Cuff work with the arm at the side and forearm flexors; graded throwing only after clearance.',
+      plain:
+        'No throwing or hitting. Train turning your arm with the elbow at your side, and your grip. Throwing comes back step by step, only when you are cleared.',
       unsafeFor: ['multidirectional-shoulder-instability'],
     },
     {

@@ -7,8 +7,21 @@ export const throwingLoadSteady = {
   phase: 'profile',
   region: 'shoulder',
   all: [{ measure: 'throw.weeklyRise', comparator: '<', threshold: 20, unit: '%' }],
-  finding: 'Throwing has not risen by 20 % or more over the last four weeks: {value}. No change needed.',
-  intervention: '',
+  wording: {
+    athlete: {
+      finding: 'You have not thrown much more than in your last four weeks: {value}. Keep it that way.',
+      intervention: '',
+    },
+    practitioner: {
+      finding: 'Throwing has not risen by 20 % or more over the last four weeks: {value}. No change needed.',
+      intervention: '',
+    },
+    clinician: {
+      finding: 'Throwing load change {value} over four weeks. No intervention indicated.',
+      intervention: '',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [],

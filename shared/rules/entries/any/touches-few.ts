@@ -7,9 +7,22 @@ export const touchesFew = {
   phase: 'profile',
   region: 'shoulder',
   all: [{ measure: 'ckc.touches', comparator: '<', threshold: { female: 18, male: 22 }, unit: '{touches}' }],
-  finding: 'Fewer closed-chain touches than usual in college athletes: {value}, below {threshold}.',
-  intervention:
-    'Support on the hands in steps: wall, incline, floor, 3 sets of 20 s, three times a week; three practice sessions before the next count.',
+  wording: {
+    athlete: {
+      finding: 'You made fewer hand touches than college athletes usually do: {value}, below {threshold}.',
+      intervention: 'Hold yourself on your hands: first on a wall, then on a bench, then on the floor.',
+    },
+    practitioner: {
+      finding: 'Fewer closed-chain touches than usual in college athletes: {value}, below {threshold}.',
+      intervention:
+        'Support on the hands in steps: wall, incline, floor; three practice sessions before the next count.',
+    },
+    clinician: {
+      finding: 'Closed-chain upper-limb touches: {value}, below the college reference of {threshold}.',
+      intervention: 'Graded closed-chain support: wall, incline, floor; three familiarisation sessions before re-test.',
+    },
+  },
+  drill: 'hand-support',
   retest: { measure: 'ckc.touches', afterDays: 28 },
   loads: ['arm-support', 'practice'],
   effects: [

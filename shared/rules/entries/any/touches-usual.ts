@@ -7,8 +7,21 @@ export const touchesUsual = {
   phase: 'profile',
   region: 'shoulder',
   all: [{ measure: 'ckc.touches', comparator: '>=', threshold: { female: 18, male: 22 }, unit: '{touches}' }],
-  finding: 'Closed-chain touches in the usual range of college athletes: {value}. No change needed.',
-  intervention: '',
+  wording: {
+    athlete: {
+      finding: 'You made as many hand touches as college athletes usually do: {value}. Keep it up.',
+      intervention: '',
+    },
+    practitioner: {
+      finding: 'Closed-chain touches in the usual range of college athletes: {value}. No change needed.',
+      intervention: '',
+    },
+    clinician: {
+      finding: 'Closed-chain upper-limb touches within the college reference: {value}. No intervention indicated.',
+      intervention: '',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [],

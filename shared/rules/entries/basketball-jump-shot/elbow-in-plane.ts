@@ -7,8 +7,15 @@ export const elbowInPlane = {
   phase: 'ball-elevation',
   region: 'shoulder',
   all: [{ measure: 'elbow.lateralDeviation', comparator: '<=', threshold: 15, unit: 'deg' }],
-  finding: 'The elbow stays in the shooting plane as the ball rises: {value}. No change needed.',
-  intervention: '',
+  wording: {
+    athlete: { finding: 'Your elbow stays under the ball as it rises: {value}. Keep it there.', intervention: '' },
+    practitioner: {
+      finding: 'The elbow stays in the shooting plane as the ball rises: {value}. No change needed.',
+      intervention: '',
+    },
+    clinician: { finding: 'Elbow within the shooting plane: {value}. No intervention indicated.', intervention: '' },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [],

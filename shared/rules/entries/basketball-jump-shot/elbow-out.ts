@@ -7,9 +7,24 @@ export const elbowOut = {
   phase: 'ball-elevation',
   region: 'shoulder',
   all: [{ measure: 'elbow.lateralDeviation', comparator: '>', threshold: 15, unit: 'deg' }],
-  finding: 'The elbow travels outside the shooting plane as the ball rises: {value}.',
-  intervention:
-    'Form shots near the basket with the elbow under the ball; turn the feet a little to suit the shoulder: 50 shots, three times a week.',
+  wording: {
+    athlete: {
+      finding: 'Your elbow goes out to the side as the ball rises: {value}.',
+      intervention:
+        'Shoot from close to the basket with your elbow under the ball. Turn your feet a little if that feels easier.',
+    },
+    practitioner: {
+      finding: 'The elbow travels outside the shooting plane as the ball rises: {value}.',
+      intervention:
+        'Form shots near the basket with the elbow under the ball; turn the feet a little to suit the shoulder.',
+    },
+    clinician: {
+      finding: 'Lateral elbow deviation from the shooting plane: {value} (criterion above {threshold}).',
+      intervention:
+        'Close-range form shooting with the elbow beneath the ball; adjust foot orientation to available shoulder range.',
+    },
+  },
+  drill: 'form-shots',
   retest: { measure: 'elbow.lateralDeviation', afterDays: 28 },
   loads: ['overhead-light', 'practice'],
   effects: [

@@ -7,9 +7,21 @@ export const flatRelease = {
   phase: 'release',
   region: 'shoulder',
   all: [{ measure: 'ball.releaseAngle', comparator: '<', threshold: 45, unit: 'deg' }],
-  finding: 'Flat release: {value}.',
-  intervention:
-    'A higher finish with arc targets near the basket, and check that leg drive is not missing: 50 shots, three times a week.',
+  wording: {
+    athlete: {
+      finding: 'Your shot starts flat: {value}.',
+      intervention: 'Finish higher: shoot over a target near the basket. Push more from your legs.',
+    },
+    practitioner: {
+      finding: 'Flat release: {value}.',
+      intervention: 'A higher finish with arc targets near the basket, and check that leg drive is not missing.',
+    },
+    clinician: {
+      finding: 'Low release angle: {value} (criterion below {threshold}).',
+      intervention: 'Higher finish with arc constraints at short range; screen for deficient leg drive.',
+    },
+  },
+  drill: 'arc-targets',
   retest: { measure: 'ball.releaseAngle', afterDays: 28 },
   loads: ['overhead-light', 'practice'],
   effects: [],

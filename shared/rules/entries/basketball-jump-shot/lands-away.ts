@@ -7,9 +7,22 @@ export const landsAway = {
   phase: 'inertia',
   region: 'whole-body',
   all: [{ measure: 'landing.drift', comparator: 'outside', threshold: [-30, 30], unit: 'cm' }],
-  finding: 'Lands well away from the place of take-off: {value}.',
-  intervention:
-    'Stop-and-set footwork, straight-up jumps and two-foot landings without a ball: 30 a session, three times a week.',
+  wording: {
+    athlete: {
+      finding: 'You land away from where you jumped: {value}.',
+      intervention:
+        'Practise stopping and setting your feet, jumping straight up and landing on both feet, without a ball.',
+    },
+    practitioner: {
+      finding: 'Lands well away from the place of take-off: {value}.',
+      intervention: 'Stop-and-set footwork, straight-up jumps and two-foot landings without a ball.',
+    },
+    clinician: {
+      finding: 'Landing displacement outside {threshold}: {value}.',
+      intervention: 'Stop-and-set footwork, vertical jumps and bilateral landings without a ball.',
+    },
+  },
+  drill: 'straight-up-take-offs',
   retest: { measure: 'landing.drift', afterDays: 28 },
   loads: ['jumping', 'practice', 'trunk'],
   effects: [

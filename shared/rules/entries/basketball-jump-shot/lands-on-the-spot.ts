@@ -7,8 +7,15 @@ export const landsOnTheSpot = {
   phase: 'inertia',
   region: 'whole-body',
   all: [{ measure: 'landing.drift', comparator: 'between', threshold: [-30, 30], unit: 'cm' }],
-  finding: 'Lands where the jump began: {value} away. No change needed.',
-  intervention: '',
+  wording: {
+    athlete: { finding: 'You land where you jumped: {value} away. Keep it that way.', intervention: '' },
+    practitioner: { finding: 'Lands where the jump began: {value} away. No change needed.', intervention: '' },
+    clinician: {
+      finding: 'Landing displacement within {threshold}: {value}. No intervention indicated.',
+      intervention: '',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [],

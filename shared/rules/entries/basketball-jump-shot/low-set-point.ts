@@ -7,9 +7,23 @@ export const lowSetPoint = {
   phase: 'stability',
   region: 'shoulder',
   all: [{ measure: 'arm.elevation', comparator: '<', threshold: 80, unit: 'deg' }],
-  finding: 'Low set point: the upper arm is at {value}.',
-  intervention:
-    'Raise the set point in small steps with shots near the basket, and strengthen overhead in front of the body: twice a week.',
+  wording: {
+    athlete: {
+      finding: 'You hold the ball low before you shoot: your upper arm is at {value}.',
+      intervention:
+        'Shoot from close to the basket and start a little higher each week. Train lifting in front of your body.',
+    },
+    practitioner: {
+      finding: 'Low set point: the upper arm is at {value}.',
+      intervention:
+        'Raise the set point in small steps with shots near the basket, and strengthen overhead in front of the body.',
+    },
+    clinician: {
+      finding: 'Low set point: humeral elevation {value} (criterion below {threshold}).',
+      intervention: 'Graded elevation of the set point at short range; overhead strengthening anterior to the trunk.',
+    },
+  },
+  drill: 'higher-set-point',
   retest: { measure: 'arm.elevation', afterDays: 28 },
   loads: ['overhead-light', 'practice'],
   effects: [

@@ -7,8 +7,22 @@ export const releaseAngleUsual = {
   phase: 'release',
   region: 'shoulder',
   all: [{ measure: 'ball.releaseAngle', comparator: 'between', threshold: [48, 56], unit: 'deg' }],
-  finding: 'Release angle in the range reported for skilled shooters: {value}. No change to arc needed.',
-  intervention: '',
+  wording: {
+    athlete: {
+      finding: 'Your shot leaves as steeply as that of skilled shooters: {value}. Keep your arc.',
+      intervention: '',
+    },
+    practitioner: {
+      finding: 'Release angle in the range reported for skilled shooters: {value}. No change to arc needed.',
+      intervention: '',
+    },
+    clinician: {
+      finding:
+        'Release angle within {threshold}, the range reported for skilled shooters: {value}. No intervention indicated.',
+      intervention: '',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [],

@@ -7,8 +7,24 @@ export const releaseJustOverLeastSpeed = {
   phase: 'release',
   region: 'shoulder',
   all: [{ measure: 'ball.angleAboveLeastSpeed', comparator: 'between', threshold: [0, 8.5], unit: 'deg' }],
-  finding: 'The ball leaves {value} above the angle of least speed, as in skilled shooters. No change to arc needed.',
-  intervention: '',
+  wording: {
+    athlete: {
+      finding:
+        'Your shot leaves at a good angle: {value} above the easiest one, as in skilled shooters. Keep your arc.',
+      intervention: '',
+    },
+    practitioner: {
+      finding:
+        'The ball leaves {value} above the angle of least speed, as in skilled shooters. No change to arc needed.',
+      intervention: '',
+    },
+    clinician: {
+      finding:
+        'Release {value} above the angle of least speed, as reported in skilled shooters. No intervention indicated.',
+      intervention: '',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [],

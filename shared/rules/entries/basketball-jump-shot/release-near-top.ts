@@ -7,8 +7,18 @@ export const releaseNearTop = {
   phase: 'release',
   region: 'whole-body',
   all: [{ measure: 'release.apexOffset', comparator: 'between', threshold: [-120, 50], unit: 'ms' }],
-  finding: 'The ball leaves near the top of the jump: {value}. No change to timing needed.',
-  intervention: '',
+  wording: {
+    athlete: { finding: 'You let the ball go near the top of your jump: {value}. Keep that timing.', intervention: '' },
+    practitioner: {
+      finding: 'The ball leaves near the top of the jump: {value}. No change to timing needed.',
+      intervention: '',
+    },
+    clinician: {
+      finding: 'Release offset from apex within {threshold}: {value}. No intervention indicated.',
+      intervention: '',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [],

@@ -7,8 +7,21 @@ export const releaseOffTop = {
   phase: 'release',
   region: 'whole-body',
   all: [{ measure: 'release.apexOffset', comparator: 'outside', threshold: [-120, 50], unit: 'ms' }],
-  finding: 'The ball leaves too early or on the way down: {value} from the top.',
-  intervention: 'Rhythm work: one-count shots at short range, then add distance: 30 shots, three times a week.',
+  wording: {
+    athlete: {
+      finding: 'You let the ball go too early or on the way down: {value} from the top.',
+      intervention: 'Practise your rhythm: shoot on one count from close by, then from farther away.',
+    },
+    practitioner: {
+      finding: 'The ball leaves too early or on the way down: {value} from the top.',
+      intervention: 'Rhythm work: one-count shots at short range, then add distance.',
+    },
+    clinician: {
+      finding: 'Release offset from apex outside {threshold}: {value}.',
+      intervention: 'Rhythm training: one-count shots at short range, distance added progressively.',
+    },
+  },
+  drill: 'one-count-shots',
   retest: { measure: 'release.apexOffset', afterDays: 28 },
   loads: ['overhead-light', 'jumping', 'practice', 'trunk'],
   effects: [],

@@ -7,8 +7,21 @@ export const setPointHigh = {
   phase: 'stability',
   region: 'shoulder',
   all: [{ measure: 'arm.elevation', comparator: '>=', threshold: 80, unit: 'deg' }],
-  finding: 'The set point is near or above shoulder height: {value}. No change needed.',
-  intervention: '',
+  wording: {
+    athlete: {
+      finding: 'You set the ball high enough: your upper arm is at {value}. Keep it there.',
+      intervention: '',
+    },
+    practitioner: {
+      finding: 'The set point is near or above shoulder height: {value}. No change needed.',
+      intervention: '',
+    },
+    clinician: {
+      finding: 'Humeral elevation at set point adequate: {value}. No intervention indicated.',
+      intervention: '',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [],

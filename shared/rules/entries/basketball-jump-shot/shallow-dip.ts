@@ -7,8 +7,21 @@ export const shallowDip = {
   phase: 'preparation',
   region: 'whole-body',
   all: [{ measure: 'knee.flexPeak', comparator: '<', threshold: 45, unit: 'deg' }],
-  finding: 'Little knee bend before take-off: {value}.',
-  intervention: 'A deeper, quicker dip in jumps without a ball, and leg power work: 3 sets of 5, twice a week.',
+  wording: {
+    athlete: {
+      finding: 'Your knees bend only a little before you jump: {value}.',
+      intervention: 'Practise a deeper and quicker dip in jumps without a ball, and train your leg power.',
+    },
+    practitioner: {
+      finding: 'Little knee bend before take-off: {value}.',
+      intervention: 'A deeper, quicker dip in jumps without a ball, and leg power work.',
+    },
+    clinician: {
+      finding: 'Limited knee flexion in the preparatory phase: {value} (criterion below {threshold}).',
+      intervention: 'Deeper, faster countermovement in jumps without a ball; lower-limb power training.',
+    },
+  },
+  drill: 'deeper-dip',
   retest: { measure: 'knee.flexPeak', afterDays: 28 },
   loads: ['jumping', 'trunk', 'effort'],
   effects: [

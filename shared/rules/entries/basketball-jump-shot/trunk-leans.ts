@@ -7,9 +7,21 @@ export const trunkLeans = {
   phase: 'stability',
   region: 'whole-body',
   all: [{ measure: 'trunk.lean', comparator: 'outside', threshold: [-10, 10], unit: 'deg' }],
-  finding: 'The trunk leans away from the vertical while the ball is set: {value}.',
-  intervention:
-    'Balance, then straight-up take-offs with the shooter’s footwork, without a ball: 30 a session, three times a week.',
+  wording: {
+    athlete: {
+      finding: 'Your upper body leans while you set the ball: {value} from straight up.',
+      intervention: 'Practise your balance first. Then use your usual footwork and jump straight up, without a ball.',
+    },
+    practitioner: {
+      finding: 'The trunk leans away from the vertical while the ball is set: {value}.',
+      intervention: 'Balance, then straight-up take-offs with the shooter’s footwork, without a ball.',
+    },
+    clinician: {
+      finding: 'Trunk inclination while the ball is set outside {threshold}: {value}.',
+      intervention: 'Balance training, then vertical take-offs from the player’s footwork without a ball.',
+    },
+  },
+  drill: 'straight-up-take-offs',
   retest: { measure: 'trunk.lean', afterDays: 28 },
   loads: ['jumping', 'trunk', 'practice'],
   effects: [

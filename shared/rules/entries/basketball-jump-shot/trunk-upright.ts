@@ -7,8 +7,21 @@ export const trunkUpright = {
   phase: 'stability',
   region: 'whole-body',
   all: [{ measure: 'trunk.lean', comparator: 'between', threshold: [-10, 10], unit: 'deg' }],
-  finding: 'The trunk is upright while the ball is set: {value}. No change needed.',
-  intervention: '',
+  wording: {
+    athlete: {
+      finding: 'Your upper body is upright while you set the ball: {value}. Keep it that way.',
+      intervention: '',
+    },
+    practitioner: {
+      finding: 'The trunk is upright while the ball is set: {value}. No change needed.',
+      intervention: '',
+    },
+    clinician: {
+      finding: 'Trunk inclination within {threshold}: {value}. No intervention indicated.',
+      intervention: '',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [],

@@ -7,8 +7,15 @@ export const dipDeepEnough = {
   phase: 'countermovement',
   region: 'knee',
   all: [{ measure: 'knee.flexPeak', comparator: '>=', threshold: 60, unit: 'deg' }],
-  finding: 'The {side} knee bends to {value} in the dip. No change needed.',
-  intervention: '',
+  wording: {
+    athlete: { finding: 'Your {side} knee bends enough in the dip: {value}. Keep it that way.', intervention: '' },
+    practitioner: { finding: 'The {side} knee bends to {value} in the dip. No change needed.', intervention: '' },
+    clinician: {
+      finding: 'Countermovement knee flexion adequate, {side}: {value}. No intervention indicated.',
+      intervention: '',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [],

@@ -7,9 +7,24 @@ export const heightDropped = {
   phase: 'flight',
   region: 'whole-body',
   all: [{ measure: 'cmj.changePct', comparator: '<', threshold: -8, unit: '%' }],
-  finding: 'Jump height has dropped, {value} against the athlete’s own baseline: more than test error.',
-  intervention:
-    'Lighten the next hard session, ask about sleep, soreness and illness, and jump again within 48 to 72 h.',
+  wording: {
+    athlete: {
+      finding: 'You jump lower than you usually do: {value}. That is more than chance.',
+      intervention:
+        'Take the next hard session easier. Say how you sleep and whether you are sore or ill. Jump again in two to three days.',
+    },
+    practitioner: {
+      finding: 'Jump height has dropped, {value} against the athlete’s own baseline: more than test error.',
+      intervention:
+        'Lighten the next hard session, ask about sleep, soreness and illness, and jump again within 48 to 72 h.',
+    },
+    clinician: {
+      finding: 'Jump height {value} against own baseline, beyond test error.',
+      intervention:
+        'Reduce the next high-intensity session; enquire about sleep, soreness and illness; repeat the jump test within 48 to 72 h.',
+    },
+  },
+  drill: 'lighter-session',
   retest: { measure: 'cmj.changePct', afterDays: 3 },
   loads: ['practice'],
   effects: [
@@ -34,6 +49,7 @@ export const heightDropped = {
       condition: 'patellar-tendinopathy',
       effect: 'replace',
       change: 'Lighten the next session and leave out jumping; no jump test until the tendon has settled.',
+      plain: 'Take the next session easier and leave out jumping. No jump test until your knee has settled.',
       unsafeFor: [],
     },
     {
@@ -53,6 +69,7 @@ export const heightDropped = {
       condition: 'pregnancy',
       effect: 'replace',
       change: 'Lighten the next session; no maximal jump test.',
+      plain: 'Take the next session easier, and no full jump test.',
       unsafeFor: [],
     },
   ],

@@ -7,8 +7,18 @@ export const heightSteady = {
   phase: 'flight',
   region: 'whole-body',
   all: [{ measure: 'cmj.changePct', comparator: 'between', threshold: [-8, 8], unit: '%' }],
-  finding: 'Jump height is unchanged within test error: {value} against the own baseline. Train as planned.',
-  intervention: '',
+  wording: {
+    athlete: { finding: 'You jump as high as you usually do: {value}. Train as planned.', intervention: '' },
+    practitioner: {
+      finding: 'Jump height is unchanged within test error: {value} against the own baseline. Train as planned.',
+      intervention: '',
+    },
+    clinician: {
+      finding: 'Jump height unchanged within test error: {value} against own baseline. No intervention indicated.',
+      intervention: '',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [],

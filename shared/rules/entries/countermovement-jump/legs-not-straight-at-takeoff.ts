@@ -7,8 +7,21 @@ export const legsNotStraightAtTakeoff = {
   phase: 'propulsion',
   region: 'knee',
   all: [{ measure: 'knee.flexAtTakeoff', comparator: '>', threshold: 25, unit: 'deg' }],
-  finding: 'The {side} knee is still bent at take-off: {value}.',
-  intervention: 'Submaximal jumps that finish tall on the toes: 3 sets of 4, twice a week.',
+  wording: {
+    athlete: {
+      finding: 'Your {side} knee is still bent when you leave the floor: {value}.',
+      intervention: 'Practise easy jumps and push until you are tall on your toes.',
+    },
+    practitioner: {
+      finding: 'The {side} knee is still bent at take-off: {value}.',
+      intervention: 'Submaximal jumps that finish tall on the toes.',
+    },
+    clinician: {
+      finding: 'Incomplete knee extension at take-off, {side}: {value} of flexion (criterion above {threshold}).',
+      intervention: 'Submaximal jumps with complete triple extension.',
+    },
+  },
+  drill: 'tall-jumps',
   retest: { measure: 'knee.flexAtTakeoff', afterDays: 28 },
   loads: ['jumping', 'effort'],
   effects: [],

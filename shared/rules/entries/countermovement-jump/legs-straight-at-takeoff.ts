@@ -7,8 +7,18 @@ export const legsStraightAtTakeoff = {
   phase: 'propulsion',
   region: 'knee',
   all: [{ measure: 'knee.flexAtTakeoff', comparator: '<=', threshold: 25, unit: 'deg' }],
-  finding: 'The {side} knee is straight at take-off: {value}. No change needed.',
-  intervention: '',
+  wording: {
+    athlete: {
+      finding: 'Your {side} knee is straight when you leave the floor: {value}. Keep it that way.',
+      intervention: '',
+    },
+    practitioner: { finding: 'The {side} knee is straight at take-off: {value}. No change needed.', intervention: '' },
+    clinician: {
+      finding: 'Knee extension at take-off adequate, {side}: {value} of flexion. No intervention indicated.',
+      intervention: '',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [],

@@ -7,8 +7,21 @@ export const lowInSquad = {
   phase: 'flight',
   region: 'whole-body',
   all: [{ measure: 'cmj.percentile', comparator: '<', threshold: 25, unit: '{percentile}' }],
-  finding: 'Jump height in the lowest quarter of the own squad.',
-  intervention: 'Leg strength block first, 3 sets of 5, twice a week for eight weeks, then jump training.',
+  wording: {
+    athlete: {
+      finding: 'Your jump is among the lower quarter of your team on this test.',
+      intervention: 'Get your legs stronger first. Jump training comes after that.',
+    },
+    practitioner: {
+      finding: 'Jump height in the lowest quarter of the own squad.',
+      intervention: 'Leg strength block first, then jump training.',
+    },
+    clinician: {
+      finding: 'Jump height below the 25th percentile of the own squad, same device and method: percentile {value}.',
+      intervention: 'Lower-limb strength block, followed by jump training.',
+    },
+  },
+  drill: 'leg-strength-block',
   retest: { measure: 'cmj.percentile', afterDays: 56 },
   loads: ['leg-strength', 'jumping', 'trunk', 'effort'],
   effects: [

@@ -7,8 +7,15 @@ export const pushGoesUp = {
   phase: 'propulsion',
   region: 'knee',
   all: [{ measure: 'takeoff.horizontalVelocity', comparator: 'between', threshold: [-0.4, 0.4], unit: 'm/s' }],
-  finding: 'The push goes straight up: {value} forward. No change needed.',
-  intervention: '',
+  wording: {
+    athlete: { finding: 'You push straight up: {value} forward. Keep it that way.', intervention: '' },
+    practitioner: { finding: 'The push goes straight up: {value} forward. No change needed.', intervention: '' },
+    clinician: {
+      finding: 'Horizontal velocity at take-off within {threshold}: {value}. No intervention indicated.',
+      intervention: '',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [],

@@ -7,8 +7,21 @@ export const shallowDip = {
   phase: 'countermovement',
   region: 'knee',
   all: [{ measure: 'knee.flexPeak', comparator: '<', threshold: 60, unit: 'deg' }],
-  finding: 'Shallow dip: the {side} knee bends to {value}.',
-  intervention: 'A deeper, still quick dip in submaximal jumps: 3 sets of 4, twice a week.',
+  wording: {
+    athlete: {
+      finding: 'You dip only a little before you jump: your {side} knee bends to {value}.',
+      intervention: 'Practise easy jumps with a deeper dip that stays quick.',
+    },
+    practitioner: {
+      finding: 'Shallow dip: the {side} knee bends to {value}.',
+      intervention: 'A deeper, still quick dip in submaximal jumps.',
+    },
+    clinician: {
+      finding: 'Shallow countermovement, {side}: knee flexion {value} (criterion below {threshold}).',
+      intervention: 'Submaximal jumps with a deeper countermovement at maintained speed.',
+    },
+  },
+  drill: 'deeper-dip',
   retest: { measure: 'knee.flexPeak', afterDays: 28 },
   loads: ['jumping', 'effort'],
   effects: [],

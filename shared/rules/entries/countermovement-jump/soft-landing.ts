@@ -7,8 +7,15 @@ export const softLanding = {
   phase: 'landing',
   region: 'knee',
   all: [{ measure: 'landing.kneeFlexPeak', comparator: '>=', threshold: 45, unit: 'deg' }],
-  finding: 'A soft landing: the {side} knee bends to {value}. No change needed.',
-  intervention: '',
+  wording: {
+    athlete: { finding: 'You land softly: your {side} knee bends to {value}. Keep it that way.', intervention: '' },
+    practitioner: { finding: 'A soft landing: the {side} knee bends to {value}. No change needed.', intervention: '' },
+    clinician: {
+      finding: 'Peak knee flexion on landing adequate, {side}: {value}. No intervention indicated.',
+      intervention: '',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [],

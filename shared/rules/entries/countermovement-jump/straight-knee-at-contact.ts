@@ -7,8 +7,21 @@ export const straightKneeAtContact = {
   phase: 'landing',
   region: 'knee',
   all: [{ measure: 'knee.flexAtContact', comparator: '<', threshold: 10, unit: 'deg' }],
-  finding: 'The {side} knee is nearly straight as the foot lands: {value}.',
-  intervention: 'Softer, quieter landings from a low box, then higher: 3 sets of 5, twice a week.',
+  wording: {
+    athlete: {
+      finding: 'Your {side} knee is almost straight when your foot lands: {value}.',
+      intervention: 'Land softly and quietly with bent knees: first from a low box, then from a higher one.',
+    },
+    practitioner: {
+      finding: 'The {side} knee is nearly straight as the foot lands: {value}.',
+      intervention: 'Softer, quieter landings from a low box, then higher.',
+    },
+    clinician: {
+      finding: 'Near-extended knee at initial contact, {side}: {value} of flexion (criterion below {threshold}).',
+      intervention: 'Landing retraining from a low box, cueing knee flexion before contact; height progressed.',
+    },
+  },
+  drill: 'quiet-landings',
   retest: { measure: 'knee.flexAtContact', afterDays: 28 },
   loads: ['jumping', 'effort'],
   effects: [],

@@ -7,8 +7,21 @@ export const trialsScatter = {
   phase: 'flight',
   region: 'knee',
   all: [{ measure: 'cmj.trialSpread', comparator: '>', threshold: 6, unit: '%' }],
-  finding: 'The trials scatter by {value}: too much to read a small change.',
-  intervention: 'Repeat the test after practice trials and use the mean of at least three.',
+  wording: {
+    athlete: {
+      finding: 'Your jumps differ from each other by {value}. That is too much to see a small change.',
+      intervention: 'Do the test again after some practice jumps. At least three jumps count.',
+    },
+    practitioner: {
+      finding: 'The trials scatter by {value}: too much to read a small change.',
+      intervention: 'Repeat the test after practice trials and use the mean of at least three.',
+    },
+    clinician: {
+      finding: 'Between-trial variation {value}: insufficient precision for a small change.',
+      intervention: 'Repeat after familiarisation; use the mean of at least three trials.',
+    },
+  },
+  drill: null,
   retest: { measure: 'cmj.trialSpread', afterDays: 7 },
   loads: ['practice'],
   effects: [
@@ -29,6 +42,7 @@ export const trialsScatter = {
       condition: 'patellar-tendinopathy',
       effect: 'replace',
       change: 'No repeat until the tendon has settled.',
+      plain: 'Not again until your knee has settled.',
       unsafeFor: [],
     },
     { condition: 'ankle-sprain', effect: 'modify', change: 'No repeat while landing hurts.', unsafeFor: [] },

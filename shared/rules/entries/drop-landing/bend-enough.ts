@@ -7,8 +7,15 @@ export const bendEnough = {
   phase: 'absorption',
   region: 'knee',
   all: [{ measure: 'landing.kneeFlexPeak', comparator: '>=', threshold: 45, unit: 'deg' }],
-  finding: 'The {side} knee bends to {value} after contact. No change needed.',
-  intervention: '',
+  wording: {
+    athlete: { finding: 'Your {side} knee bends enough after you land: {value}. Keep it that way.', intervention: '' },
+    practitioner: { finding: 'The {side} knee bends to {value} after contact. No change needed.', intervention: '' },
+    clinician: {
+      finding: 'Peak knee flexion after contact adequate, {side}: {value}. No intervention indicated.',
+      intervention: '',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [],

@@ -7,8 +7,18 @@ export const bentKneeAtContact = {
   phase: 'initial-contact',
   region: 'knee',
   all: [{ measure: 'knee.flexAtContact', comparator: '>=', threshold: 30, unit: 'deg' }],
-  finding: 'The {side} knee is bent as the foot lands: {value}. No change needed.',
-  intervention: '',
+  wording: {
+    athlete: { finding: 'Your {side} knee is bent when your foot lands: {value}. Keep it that way.', intervention: '' },
+    practitioner: {
+      finding: 'The {side} knee is bent as the foot lands: {value}. No change needed.',
+      intervention: '',
+    },
+    clinician: {
+      finding: 'Knee flexion at initial contact adequate, {side}: {value}. No intervention indicated.',
+      intervention: '',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [],

@@ -7,8 +7,21 @@ export const fewerThanFiveErrors = {
   phase: 'whole',
   region: 'knee',
   all: [{ measure: 'landing.errors', comparator: '<', threshold: 5, unit: '{errors}' }],
-  finding: 'Fewer than five landing errors: {value}. No landing work needed beyond the team warm-up.',
-  intervention: '',
+  wording: {
+    athlete: {
+      finding: 'Your landing had {value} of the listed mistakes, fewer than five. The team warm-up is enough.',
+      intervention: '',
+    },
+    practitioner: {
+      finding: 'Fewer than five landing errors: {value}. No landing work needed beyond the team warm-up.',
+      intervention: '',
+    },
+    clinician: {
+      finding: 'Landing error count {value}, below five. No landing intervention beyond the team warm-up.',
+      intervention: '',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [],

@@ -7,8 +7,21 @@ export const fiveErrorsOrMore = {
   phase: 'whole',
   region: 'knee',
   all: [{ measure: 'landing.errors', comparator: '>=', threshold: 5, unit: '{errors}' }],
-  finding: 'Five or more landing errors: {value}.',
-  intervention: 'A warm-up with landing, trunk and hip control, two to three times a week for at least six weeks.',
+  wording: {
+    athlete: {
+      finding: 'Your landing had {value} of the listed mistakes. Five or more can be trained.',
+      intervention: 'Warm up with landings and with control of your middle and hips.',
+    },
+    practitioner: {
+      finding: 'Five or more landing errors: {value}.',
+      intervention: 'A warm-up with landing, trunk and hip control.',
+    },
+    clinician: {
+      finding: 'Landing error count {value} (criterion at least {threshold}).',
+      intervention: 'Neuromuscular warm-up: landing technique, trunk and hip control.',
+    },
+  },
+  drill: 'landing-warm-up',
   retest: { measure: 'landing.errors', afterDays: 42 },
   loads: ['jumping', 'effort'],
   effects: [],

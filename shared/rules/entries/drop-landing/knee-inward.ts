@@ -7,9 +7,22 @@ export const kneeInward = {
   phase: 'absorption',
   region: 'knee',
   all: [{ measure: 'fppa', comparator: '>', threshold: { female: 13, male: 8 }, unit: 'deg' }],
-  finding: 'The {side} knee moves inward on landing: {value}, past {threshold}.',
-  intervention:
-    'Hip and trunk strength, landings led by film or mirror from a low box, and a look at ankle bend: 3 sets of 6, twice a week.',
+  wording: {
+    athlete: {
+      finding: 'Your {side} knee moves inward when you land: {value}. It should stay over your foot.',
+      intervention:
+        'Land from a low box in front of a mirror or on film and keep your knee over your foot. Train your hips and middle.',
+    },
+    practitioner: {
+      finding: 'The {side} knee moves inward on landing: {value}, past {threshold}.',
+      intervention: 'Hip and trunk strength, landings led by film or mirror from a low box, and a look at ankle bend.',
+    },
+    clinician: {
+      finding: 'Increased frontal-plane projection angle on landing, {side}: {value} (criterion above {threshold}).',
+      intervention: 'Hip and trunk strengthening; low-box landings with visual feedback; assess dorsiflexion.',
+    },
+  },
+  drill: 'landings-with-mirror',
   retest: { measure: 'fppa', afterDays: 42 },
   loads: ['leg-strength', 'jumping', 'practice'],
   effects: [],

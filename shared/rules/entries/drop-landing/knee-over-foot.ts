@@ -7,8 +7,21 @@ export const kneeOverFoot = {
   phase: 'absorption',
   region: 'knee',
   all: [{ measure: 'fppa', comparator: '<=', threshold: { female: 13, male: 8 }, unit: 'deg' }],
-  finding: 'The {side} knee stays over the foot on landing: {value}. No change needed.',
-  intervention: '',
+  wording: {
+    athlete: {
+      finding: 'Your {side} knee stays over your foot when you land: {value}. Keep it that way.',
+      intervention: '',
+    },
+    practitioner: {
+      finding: 'The {side} knee stays over the foot on landing: {value}. No change needed.',
+      intervention: '',
+    },
+    clinician: {
+      finding: 'Frontal-plane projection angle within {threshold}, {side}: {value}. No intervention indicated.',
+      intervention: '',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [],

@@ -7,8 +7,21 @@ export const trunkNotOverFeet = {
   phase: 'stabilisation',
   region: 'whole-body',
   all: [{ measure: 'trunk.lean', comparator: 'outside', threshold: [-10, 45], unit: 'deg' }],
-  finding: 'The trunk comes to rest away from the feet: {value} from the vertical.',
-  intervention: 'Land and hold for three seconds from a step, then from a low box: 3 sets of 5, twice a week.',
+  wording: {
+    athlete: {
+      finding: 'Your upper body ends away from your feet: {value} from straight up.',
+      intervention: 'Land from a step and stand still for three seconds. Use a low box later.',
+    },
+    practitioner: {
+      finding: 'The trunk comes to rest away from the feet: {value} from the vertical.',
+      intervention: 'Land and hold for three seconds from a step, then from a low box.',
+    },
+    clinician: {
+      finding: 'Trunk inclination at rest outside {threshold}: {value}.',
+      intervention: 'Land-and-hold for three seconds from a step, then a low box.',
+    },
+  },
+  drill: 'land-and-hold',
   retest: { measure: 'trunk.lean', afterDays: 28 },
   loads: ['jumping', 'trunk', 'practice'],
   effects: [

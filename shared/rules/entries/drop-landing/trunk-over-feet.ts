@@ -7,8 +7,21 @@ export const trunkOverFeet = {
   phase: 'stabilisation',
   region: 'whole-body',
   all: [{ measure: 'trunk.lean', comparator: 'between', threshold: [-10, 45], unit: 'deg' }],
-  finding: 'The trunk comes to rest over the feet: {value} from the vertical. No change needed.',
-  intervention: '',
+  wording: {
+    athlete: {
+      finding: 'Your upper body ends over your feet: {value} from straight up. Keep it that way.',
+      intervention: '',
+    },
+    practitioner: {
+      finding: 'The trunk comes to rest over the feet: {value} from the vertical. No change needed.',
+      intervention: '',
+    },
+    clinician: {
+      finding: 'Trunk inclination at rest within {threshold}: {value}. No intervention indicated.',
+      intervention: '',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [],

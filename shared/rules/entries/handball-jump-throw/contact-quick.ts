@@ -7,8 +7,15 @@ export const contactQuick = {
   phase: 'take-off',
   region: 'whole-body',
   all: [{ measure: 'takeoff.contactTime', comparator: '<=', threshold: 350, unit: 'ms' }],
-  finding: 'The take-off is quick: {value}. No change needed.',
-  intervention: '',
+  wording: {
+    athlete: { finding: 'You leave the floor quickly: {value}. Keep it that way.', intervention: '' },
+    practitioner: { finding: 'The take-off is quick: {value}. No change needed.', intervention: '' },
+    clinician: {
+      finding: 'Take-off contact time within the convention: {value}. No intervention indicated.',
+      intervention: '',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [],

@@ -7,8 +7,18 @@ export const elbowOpened = {
   phase: 'acceleration',
   region: 'shoulder',
   all: [{ measure: 'elbow.flexAtRelease', comparator: '<=', threshold: 50, unit: 'deg' }],
-  finding: 'The elbow has opened by release: {value}. No change needed.',
-  intervention: '',
+  wording: {
+    athlete: {
+      finding: 'Your elbow has opened by the time the ball leaves: {value}. Keep it that way.',
+      intervention: '',
+    },
+    practitioner: { finding: 'The elbow has opened by release: {value}. No change needed.', intervention: '' },
+    clinician: {
+      finding: 'Elbow extension at release adequate: {value} of flexion. No intervention indicated.',
+      intervention: '',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [],

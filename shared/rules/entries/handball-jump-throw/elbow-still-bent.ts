@@ -7,9 +7,23 @@ export const elbowStillBent = {
   phase: 'acceleration',
   region: 'shoulder',
   all: [{ measure: 'elbow.flexAtRelease', comparator: '>', threshold: 50, unit: 'deg' }],
-  finding: 'The elbow is still well bent as the ball leaves: {value}.',
-  intervention:
-    'Throws with both feet on the floor and a light ball that let the elbow open late and fully: 3 sets of 8, twice a week; full speed last.',
+  wording: {
+    athlete: {
+      finding: 'Your elbow is still well bent when the ball leaves your hand: {value}.',
+      intervention:
+        'Throw a light ball with both feet on the floor. Let your elbow open late and all the way. Full speed comes last.',
+    },
+    practitioner: {
+      finding: 'The elbow is still well bent as the ball leaves: {value}.',
+      intervention:
+        'Throws with both feet on the floor and a light ball that let the elbow open late and fully; full speed last.',
+    },
+    clinician: {
+      finding: 'Residual elbow flexion at release: {value} (criterion above {threshold}).',
+      intervention: 'Standing throws with a light ball to late, complete elbow extension; maximal velocity last.',
+    },
+  },
+  drill: 'standing-light-throws',
   retest: { measure: 'elbow.flexAtRelease', afterDays: 28 },
   loads: ['throwing-overhead', 'trunk', 'practice'],
   effects: [],

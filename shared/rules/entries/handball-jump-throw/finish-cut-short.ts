@@ -7,9 +7,22 @@ export const finishCutShort = {
   phase: 'follow-through-and-landing',
   region: 'shoulder',
   all: [{ measure: 'trunk.finishFlexion', comparator: '<', threshold: 20, unit: 'deg' }],
-  finding: 'The follow-through is cut short: the trunk finishes at {value}.',
-  intervention:
-    'Let trunk and arm come through after release, then slow-lowering external rotation with a band: 3 sets of 8, twice a week.',
+  wording: {
+    athlete: {
+      finding: 'You stop your throw short: your upper body ends at {value}.',
+      intervention:
+        'Let your body and arm swing through after the throw. Then turn your arm out against a band and let it back slowly.',
+    },
+    practitioner: {
+      finding: 'The follow-through is cut short: the trunk finishes at {value}.',
+      intervention: 'Let trunk and arm come through after release, then slow-lowering external rotation with a band.',
+    },
+    clinician: {
+      finding: 'Truncated follow-through: trunk flexion at finish {value} (criterion below {threshold}).',
+      intervention: 'Full trunk and arm follow-through; eccentric external-rotation loading with a band.',
+    },
+  },
+  drill: 'follow-through-and-band',
   retest: { measure: 'trunk.finishFlexion', afterDays: 28 },
   loads: ['throwing-overhead', 'trunk', 'practice'],
   effects: [
@@ -18,6 +31,8 @@ export const finishCutShort = {
       effect: 'replace',
       change:
         'No finish across the body at speed and no catching drills. Slow external rotation with the arm at the side.',
+      plain:
+        'No fast finish across your body and no catching exercises. Turn your arm out slowly with the elbow at your side.',
       unsafeFor: ['multidirectional-shoulder-instability'],
     },
   ],

@@ -7,8 +7,12 @@ export const finishRunsOut = {
   phase: 'follow-through-and-landing',
   region: 'shoulder',
   all: [{ measure: 'trunk.finishFlexion', comparator: '>=', threshold: 20, unit: 'deg' }],
-  finding: 'The trunk runs out after release, to {value}. No change needed.',
-  intervention: '',
+  wording: {
+    athlete: { finding: 'You let your body run out after the throw, to {value}. Keep it that way.', intervention: '' },
+    practitioner: { finding: 'The trunk runs out after release, to {value}. No change needed.', intervention: '' },
+    clinician: { finding: 'Trunk flexion at finish adequate: {value}. No intervention indicated.', intervention: '' },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [

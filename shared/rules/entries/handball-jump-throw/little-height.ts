@@ -7,9 +7,21 @@ export const littleHeight = {
   phase: 'take-off',
   region: 'whole-body',
   all: [{ measure: 'takeoff.verticalVelocity', comparator: '<', threshold: 1.8, unit: 'm/s' }],
-  finding: 'Little height comes from the take-off: {value} upward, worth less than 17 cm of rise.',
-  intervention:
-    'Leg strength first: squats and split squats, 3 sets of 6, twice a week for eight weeks; then jumps from one foot.',
+  wording: {
+    athlete: {
+      finding: 'Your jump does not take you very high: {value} upward, less than 17 cm.',
+      intervention: 'Get your legs stronger first with squats and split squats. Jumps off one foot come after that.',
+    },
+    practitioner: {
+      finding: 'Little height comes from the take-off: {value} upward, worth less than 17 cm of rise.',
+      intervention: 'Leg strength first: squats and split squats; then jumps from one foot.',
+    },
+    clinician: {
+      finding: 'Low vertical take-off velocity: {value}, equivalent to a rise of less than 17 cm.',
+      intervention: 'Lower-limb strength block (bilateral and split squat) before single-leg jump training.',
+    },
+  },
+  drill: 'leg-strength-block',
   retest: { measure: 'takeoff.verticalVelocity', afterDays: 56 },
   loads: ['leg-strength', 'jumping', 'trunk', 'effort'],
   effects: [

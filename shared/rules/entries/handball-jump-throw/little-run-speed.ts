@@ -7,8 +7,21 @@ export const littleRunSpeed = {
   phase: 'approach',
   region: 'whole-body',
   all: [{ measure: 'takeoff.horizontalVelocity', comparator: '<', threshold: 1.5, unit: 'm/s' }],
-  finding: 'Little speed is carried into the jump: {value}.',
-  intervention: 'Three quick steps with the last but one longest, without a ball: 3 sets of 4, twice a week.',
+  wording: {
+    athlete: {
+      finding: 'You slow down before you jump: {value} forward.',
+      intervention: 'Practise three quick steps, the second to last one the longest, without a ball.',
+    },
+    practitioner: {
+      finding: 'Little speed is carried into the jump: {value}.',
+      intervention: 'Three quick steps with the last but one longest, without a ball.',
+    },
+    clinician: {
+      finding: 'Low horizontal velocity at take-off: {value} (criterion below {threshold}).',
+      intervention: 'Approach retraining without a ball: three steps, accelerating, with a long penultimate step.',
+    },
+  },
+  drill: 'quick-approach',
   retest: { measure: 'takeoff.horizontalVelocity', afterDays: 28 },
   loads: ['running', 'jumping', 'trunk', 'effort'],
   effects: [

@@ -7,8 +7,22 @@ export const longContact = {
   phase: 'take-off',
   region: 'whole-body',
   all: [{ measure: 'takeoff.contactTime', comparator: '>', threshold: 350, unit: 'ms' }],
-  finding: 'The take-off foot stays long on the floor: {value}.',
-  intervention: 'Quick single-leg take-offs from two steps over a low line, few and fresh: 3 sets of 4, twice a week.',
+  wording: {
+    athlete: {
+      finding: 'Your jumping foot stays on the floor for a long time: {value}.',
+      intervention:
+        'Practise quick jumps off one foot over a low line from two steps. Do only a few, and stop when you get tired.',
+    },
+    practitioner: {
+      finding: 'The take-off foot stays long on the floor: {value}.',
+      intervention: 'Quick single-leg take-offs from two steps over a low line, few and fresh.',
+    },
+    clinician: {
+      finding: 'Prolonged take-off contact: {value} (criterion above {threshold}).',
+      intervention: 'Short-contact single-leg take-offs from a two-step approach, low volume, unfatigued.',
+    },
+  },
+  drill: 'quick-take-offs',
   retest: { measure: 'takeoff.contactTime', afterDays: 28 },
   loads: ['jumping', 'effort'],
   effects: [

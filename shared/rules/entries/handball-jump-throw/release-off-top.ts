@@ -7,8 +7,22 @@ export const releaseOffTop = {
   phase: 'release',
   region: 'whole-body',
   all: [{ measure: 'release.apexOffset', comparator: 'outside', threshold: [-100, 60], unit: 'ms' }],
-  finding: 'The ball leaves well away from the top of the jump: {value} (negative: on the way up).',
-  intervention: 'Rhythm of step, jump and throw with a light ball, calling the top aloud: 3 sets of 5, twice a week.',
+  wording: {
+    athlete: {
+      finding: 'The ball leaves your hand too far from the top of your jump: {value} (minus means on the way up).',
+      intervention:
+        'Practise the rhythm of step, jump, throw with a light ball. Call out loud when you are at the top.',
+    },
+    practitioner: {
+      finding: 'The ball leaves well away from the top of the jump: {value} (negative: on the way up).',
+      intervention: 'Rhythm of step, jump and throw with a light ball, calling the top aloud.',
+    },
+    clinician: {
+      finding: 'Release offset from apex outside {threshold}: {value} (negative: before apex).',
+      intervention: 'Timing practice with a light ball and self-called apex; external rhythm cue.',
+    },
+  },
+  drill: 'call-the-top',
   retest: { measure: 'release.apexOffset', afterDays: 28 },
   loads: ['throwing-overhead', 'jumping', 'trunk', 'effort'],
   effects: [],

@@ -7,9 +7,23 @@ export const stiffLanding = {
   phase: 'follow-through-and-landing',
   region: 'knee',
   all: [{ measure: 'landing.kneeFlexPeak', comparator: '<', threshold: 45, unit: 'deg' }],
-  finding: 'A stiff landing: the {side} knee bends no further than {value}.',
-  intervention:
-    'Quiet landings from a low box, then after a jump off one foot without a ball: 3 sets of 5, twice a week.',
+  wording: {
+    athlete: {
+      finding: 'You land stiffly: your {side} knee bends only to {value}.',
+      intervention:
+        'Land so softly that nobody hears it: first from a low box, later after a jump off one foot without a ball.',
+    },
+    practitioner: {
+      finding: 'A stiff landing: the {side} knee bends no further than {value}.',
+      intervention: 'Quiet landings from a low box, then after a jump off one foot without a ball.',
+    },
+    clinician: {
+      finding: 'Reduced peak knee flexion on landing, {side}: {value} (criterion below {threshold}).',
+      intervention:
+        'Landing retraining: low bilateral drop to unilateral take-off, cueing greater hip and knee flexion.',
+    },
+  },
+  drill: 'quiet-landings',
   retest: { measure: 'landing.kneeFlexPeak', afterDays: 28 },
   loads: ['jumping', 'effort'],
   effects: [],

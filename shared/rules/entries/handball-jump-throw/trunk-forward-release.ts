@@ -7,8 +7,18 @@ export const trunkForwardRelease = {
   phase: 'release',
   region: 'whole-body',
   all: [{ measure: 'trunk.lean', comparator: '>=', threshold: 0, unit: 'deg' }],
-  finding: 'The trunk has come forward by release: {value}. No change needed.',
-  intervention: '',
+  wording: {
+    athlete: {
+      finding: 'Your upper body has come forward when the ball leaves: {value}. Keep it that way.',
+      intervention: '',
+    },
+    practitioner: { finding: 'The trunk has come forward by release: {value}. No change needed.', intervention: '' },
+    clinician: {
+      finding: 'Trunk at or in front of the vertical at release: {value}. No intervention indicated.',
+      intervention: '',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [],

@@ -7,9 +7,23 @@ export const armsFall = {
   phase: 'bottom',
   region: 'shoulder',
   all: [{ measure: 'squat.armDrift', comparator: '>', threshold: 20, unit: 'deg' }],
-  finding: 'The arms fall forward at the bottom: {value}.',
-  intervention:
-    'Upper-back and shoulder mobility overhead, unloaded; squats with the weight held in front meanwhile: twice a week.',
+  wording: {
+    athlete: {
+      finding: 'Your arms fall forward in the squat: {value}.',
+      intervention:
+        'Do the upper-back and shoulder mobility work without weight. Hold the weight in front when you squat.',
+    },
+    practitioner: {
+      finding: 'The arms fall forward at the bottom: {value}.',
+      intervention:
+        'Upper-back and shoulder mobility overhead, unloaded; squats with the weight held in front meanwhile.',
+    },
+    clinician: {
+      finding: 'Forward arm drift at the bottom: {value} (criterion above {threshold}).',
+      intervention: 'Thoracic and overhead shoulder mobility, unloaded; front-loaded squats meanwhile.',
+    },
+  },
+  drill: 'overhead-mobility',
   retest: { measure: 'squat.armDrift', afterDays: 28 },
   loads: ['overhead-light', 'practice'],
   effects: [

@@ -7,8 +7,21 @@ export const armsInLine = {
   phase: 'bottom',
   region: 'shoulder',
   all: [{ measure: 'squat.armDrift', comparator: '<=', threshold: 20, unit: 'deg' }],
-  finding: 'The arms stay in line with the trunk at the bottom: {value}. No change needed.',
-  intervention: '',
+  wording: {
+    athlete: {
+      finding: 'Your arms stay in line with your body in the squat: {value}. Keep it that way.',
+      intervention: '',
+    },
+    practitioner: {
+      finding: 'The arms stay in line with the trunk at the bottom: {value}. No change needed.',
+      intervention: '',
+    },
+    clinician: {
+      finding: 'Arms in line with the trunk at the bottom: drift {value}. No intervention indicated.',
+      intervention: '',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [],

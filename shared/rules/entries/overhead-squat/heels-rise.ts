@@ -10,9 +10,22 @@ export const heelsRise = {
     { measure: 'wblt.distance', comparator: '<', threshold: 9, unit: 'cm' },
     { measure: 'squat.heelLift', comparator: 'is', threshold: true, unit: null },
   ],
-  finding: 'The heels rise, and the {side} ankle bends little under weight: {value}.',
-  intervention:
-    'Calf and joint mobility under body weight, 3 sets of 10 a day; a small wedge under the heels meanwhile.',
+  wording: {
+    athlete: {
+      finding: 'Your heels come up, and your {side} ankle bends little: {value}.',
+      intervention:
+        'Push your knee over your toes with the heel down. Put a small wedge under your heels until it gets better.',
+    },
+    practitioner: {
+      finding: 'The heels rise, and the {side} ankle bends little under weight: {value}.',
+      intervention: 'Calf and joint mobility under body weight; a small wedge under the heels meanwhile.',
+    },
+    clinician: {
+      finding: 'Heel rise with reduced weight-bearing dorsiflexion, {side}: {value}.',
+      intervention: 'Weight-bearing dorsiflexion mobility; heel wedge meanwhile.',
+    },
+  },
+  drill: 'knee-over-toes',
   retest: { measure: 'wblt.distance', afterDays: 28 },
   loads: ['ankle-mobility', 'practice'],
   effects: [],

@@ -7,8 +7,22 @@ export const kneeOverFoot = {
   phase: 'ascent',
   region: 'knee',
   all: [{ measure: 'fppa', comparator: '<=', threshold: 10, unit: 'deg' }],
-  finding: 'The {side} knee stays over the foot on the way up: {value}. No change needed.',
-  intervention: '',
+  wording: {
+    athlete: {
+      finding: 'Your {side} knee stays over your foot on the way up: {value}. Keep it that way.',
+      intervention: '',
+    },
+    practitioner: {
+      finding: 'The {side} knee stays over the foot on the way up: {value}. No change needed.',
+      intervention: '',
+    },
+    clinician: {
+      finding:
+        'Frontal-plane projection angle on the ascent within the convention, {side}: {value}. No intervention indicated.',
+      intervention: '',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [],

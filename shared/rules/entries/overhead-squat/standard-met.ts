@@ -7,8 +7,21 @@ export const standardMet = {
   phase: 'whole',
   region: 'whole-body',
   all: [{ measure: 'squat.faultCount', comparator: 'is', threshold: 0, unit: '{errors}' }],
-  finding: 'The squat met its written standard. It may be loaded if the history allows.',
-  intervention: '',
+  wording: {
+    athlete: {
+      finding: 'Your squat met its standard. You may add weight if nothing in your history speaks against it.',
+      intervention: '',
+    },
+    practitioner: {
+      finding: 'The squat met its written standard. It may be loaded if the history allows.',
+      intervention: '',
+    },
+    clinician: {
+      finding: 'Written standard of the squat met. Loading permissible subject to the history.',
+      intervention: '',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [

@@ -7,8 +7,21 @@ export const trunkDrops = {
   phase: 'descent',
   region: 'whole-body',
   all: [{ measure: 'squat.trunkTibiaDiff', comparator: '>', threshold: 10, unit: 'deg' }],
-  finding: 'The trunk drops forward of the shin line: {value}.',
-  intervention: 'Look at hip and ankle range; box squat to a depth that holds position, 3 sets of 6, twice a week.',
+  wording: {
+    athlete: {
+      finding: 'Your upper body tips forward in the squat: {value} more than your shins.',
+      intervention: 'Squat to a box, only as deep as you stay in position. Have your hips and ankles looked at.',
+    },
+    practitioner: {
+      finding: 'The trunk drops forward of the shin line: {value}.',
+      intervention: 'Look at hip and ankle range; box squat to a depth that holds position.',
+    },
+    clinician: {
+      finding: 'Trunk inclination exceeds that of the shin by {value} (criterion above {threshold}).',
+      intervention: 'Assess hip and ankle range; box squat to a depth that maintains position.',
+    },
+  },
+  drill: 'box-squat',
   retest: { measure: 'squat.trunkTibiaDiff', afterDays: 28 },
   loads: ['leg-strength', 'practice'],
   effects: [
@@ -23,6 +36,7 @@ export const trunkDrops = {
       condition: 'low-back-pain',
       effect: 'replace',
       change: 'Box or split squat to a short range with little load, trunk near mid-range.',
+      plain: 'A high box squat or a split squat with little weight, your back near its middle position.',
       unsafeFor: ['anterior-cruciate-ligament', 'bone-stress'],
     },
   ],

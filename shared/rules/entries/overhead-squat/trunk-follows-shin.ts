@@ -7,8 +7,15 @@ export const trunkFollowsShin = {
   phase: 'descent',
   region: 'whole-body',
   all: [{ measure: 'squat.trunkTibiaDiff', comparator: '<=', threshold: 10, unit: 'deg' }],
-  finding: 'The trunk stays in line with the shin: {value}. No change needed.',
-  intervention: '',
+  wording: {
+    athlete: { finding: 'Your upper body stays in line with your shins: {value}. Keep it that way.', intervention: '' },
+    practitioner: { finding: 'The trunk stays in line with the shin: {value}. No change needed.', intervention: '' },
+    clinician: {
+      finding: 'Trunk in line with the shin: difference {value}. No intervention indicated.',
+      intervention: '',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [],

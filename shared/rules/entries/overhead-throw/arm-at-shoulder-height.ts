@@ -7,8 +7,21 @@ export const armAtShoulderHeight = {
   phase: 'late-cocking',
   region: 'shoulder',
   all: [{ measure: 'arm.elevation', comparator: 'between', threshold: [75, 110], unit: 'deg' }],
-  finding: 'The upper arm is near shoulder height in late cocking: {value}. No change needed.',
-  intervention: '',
+  wording: {
+    athlete: {
+      finding: 'Your upper arm is near shoulder height just before you throw: {value}. Keep it there.',
+      intervention: '',
+    },
+    practitioner: {
+      finding: 'The upper arm is near shoulder height in late cocking: {value}. No change needed.',
+      intervention: '',
+    },
+    clinician: {
+      finding: 'Humeral elevation in late cocking within {threshold}: {value}. No intervention indicated.',
+      intervention: '',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [],

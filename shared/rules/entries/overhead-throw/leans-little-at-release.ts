@@ -7,8 +7,21 @@ export const leansLittleAtRelease = {
   phase: 'release',
   region: 'whole-body',
   all: [{ measure: 'trunk.contralateralLean', comparator: '<=', threshold: 30, unit: 'deg' }],
-  finding: 'Little lean away from the throwing arm at release: {value}. No change needed.',
-  intervention: '',
+  wording: {
+    athlete: {
+      finding: 'You lean only a little away from your throwing arm: {value}. Keep it that way.',
+      intervention: '',
+    },
+    practitioner: {
+      finding: 'Little lean away from the throwing arm at release: {value}. No change needed.',
+      intervention: '',
+    },
+    clinician: {
+      finding: 'Contralateral trunk lean at release within the convention: {value}. No intervention indicated.',
+      intervention: '',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [],

@@ -7,8 +7,21 @@ export const trunkWaitsInStride = {
   phase: 'stride',
   region: 'whole-body',
   all: [{ measure: 'trunk.lean', comparator: '<=', threshold: 25, unit: 'deg' }],
-  finding: 'The trunk waits for the front foot: {value} at most. No change needed.',
-  intervention: '',
+  wording: {
+    athlete: {
+      finding: 'Your upper body waits until your front foot is down: {value} at most. Keep it that way.',
+      intervention: '',
+    },
+    practitioner: {
+      finding: 'The trunk waits for the front foot: {value} at most. No change needed.',
+      intervention: '',
+    },
+    clinician: {
+      finding: 'Trunk inclination in the stride within the convention: {value} at most. No intervention indicated.',
+      intervention: '',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [],

@@ -7,8 +7,15 @@ export const windUpBalanced = {
   phase: 'wind-up',
   region: 'whole-body',
   all: [{ measure: 'trunk.lean', comparator: 'between', threshold: [-15, 15], unit: 'deg' }],
-  finding: 'The trunk is upright in the wind-up: {value}. No change needed.',
-  intervention: '',
+  wording: {
+    athlete: { finding: 'Your upper body is upright as you wind up: {value}. Keep it that way.', intervention: '' },
+    practitioner: { finding: 'The trunk is upright in the wind-up: {value}. No change needed.', intervention: '' },
+    clinician: {
+      finding: 'Trunk inclination in the wind-up within {threshold}: {value}. No intervention indicated.',
+      intervention: '',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [],

@@ -7,8 +7,21 @@ export const windUpOffBalance = {
   phase: 'wind-up',
   region: 'whole-body',
   all: [{ measure: 'trunk.lean', comparator: 'outside', threshold: [-15, 15], unit: 'deg' }],
-  finding: 'The trunk leans away from the vertical in the wind-up: {value}.',
-  intervention: 'Hold the balance point for two seconds without a ball, arms low: 3 sets of 6, three times a week.',
+  wording: {
+    athlete: {
+      finding: 'Your upper body leans as you wind up: {value} from straight up.',
+      intervention: 'Lift your front leg and hold your balance for two seconds, without a ball, arms low.',
+    },
+    practitioner: {
+      finding: 'The trunk leans away from the vertical in the wind-up: {value}.',
+      intervention: 'Hold the balance point for two seconds without a ball, arms low.',
+    },
+    clinician: {
+      finding: 'Trunk inclination in the wind-up outside {threshold}: {value}.',
+      intervention: 'Static balance at the balance point for two seconds, without a ball, arms low.',
+    },
+  },
+  drill: 'balance-point',
   retest: { measure: 'trunk.lean', afterDays: 28 },
   loads: ['leg-strength', 'trunk', 'practice'],
   effects: [

@@ -7,8 +7,21 @@ export const fewFaults = {
   phase: 'whole',
   region: 'whole-body',
   all: [{ measure: 'cut.score', comparator: '<=', threshold: 3, unit: '{points}' }],
-  finding: 'Cutting technique is in the low-fault band: {value} of 11. No change needed.',
-  intervention: '',
+  wording: {
+    athlete: {
+      finding: 'Your cut shows few of the listed mistakes: {value} of 11. Keep it that way.',
+      intervention: '',
+    },
+    practitioner: {
+      finding: 'Cutting technique is in the low-fault band: {value} of 11. No change needed.',
+      intervention: '',
+    },
+    clinician: {
+      finding: 'Cutting score in the low-fault band: {value} of 11. No intervention indicated.',
+      intervention: '',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [],

@@ -7,8 +7,15 @@ export const firstStrideLeans = {
   phase: 'sprint',
   region: 'whole-body',
   all: [{ measure: 'trunk.lean', comparator: '>=', threshold: 5, unit: 'deg' }],
-  finding: 'The first stride away leans into the run: {value}. No change needed.',
-  intervention: '',
+  wording: {
+    athlete: { finding: 'You lean into your first stride: {value}. Keep it that way.', intervention: '' },
+    practitioner: { finding: 'The first stride away leans into the run: {value}. No change needed.', intervention: '' },
+    clinician: {
+      finding: 'Forward trunk inclination in the first stride adequate: {value}. No intervention indicated.',
+      intervention: '',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [],

@@ -7,8 +7,22 @@ export const manyFaults = {
   phase: 'whole',
   region: 'whole-body',
   all: [{ measure: 'cut.score', comparator: '>=', threshold: 7, unit: '{points}' }],
-  finding: 'Cutting technique is in the high-fault band: {value} of 11.',
-  intervention: 'Six weeks of technique: braking step, trunk, foot placement, twice a week; then film again.',
+  wording: {
+    athlete: {
+      finding: 'Your cut shows many of the listed mistakes: {value} of 11.',
+      intervention:
+        'Practise how you cut: brake on the step before, keep your upper body steady, place your foot well. Then film again.',
+    },
+    practitioner: {
+      finding: 'Cutting technique is in the high-fault band: {value} of 11.',
+      intervention: 'Cutting technique: braking step, trunk, foot placement; then film again.',
+    },
+    clinician: {
+      finding: 'Cutting score in the high-fault band: {value} of 11.',
+      intervention: 'Cutting technique: penultimate braking, trunk control, foot placement; then film again.',
+    },
+  },
+  drill: 'cutting-technique',
   retest: { measure: 'cut.score', afterDays: 42 },
   loads: ['running', 'trunk', 'effort'],
   effects: [

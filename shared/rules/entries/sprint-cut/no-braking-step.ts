@@ -7,8 +7,21 @@ export const noBrakingStep = {
   phase: 'penultimate-contact',
   region: 'knee',
   all: [{ measure: 'cut.brakingStep', comparator: 'is', threshold: false, unit: null }],
-  finding: 'There is no braking on the step before the plant.',
-  intervention: 'Planned slowing-down runs and slow-lowering leg strength: 3 sets of 5, twice a week.',
+  wording: {
+    athlete: {
+      finding: 'You do not brake on the step before you turn.',
+      intervention: 'Run and slow down at a place you know beforehand. Train your legs by lowering slowly.',
+    },
+    practitioner: {
+      finding: 'There is no braking on the step before the plant.',
+      intervention: 'Planned slowing-down runs and slow-lowering leg strength.',
+    },
+    clinician: {
+      finding: 'Absent braking on the penultimate step.',
+      intervention: 'Preplanned deceleration runs; eccentric lower-limb strengthening.',
+    },
+  },
+  drill: 'slowing-down',
   retest: { measure: 'cut.brakingStep', afterDays: 42 },
   loads: ['running', 'leg-strength', 'effort'],
   effects: [],

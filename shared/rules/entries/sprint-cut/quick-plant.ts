@@ -7,8 +7,15 @@ export const quickPlant = {
   phase: 'push-off',
   region: 'knee',
   all: [{ measure: 'takeoff.contactTime', comparator: '<=', threshold: 350, unit: 'ms' }],
-  finding: 'The planting foot leaves quickly: {value}. No change needed.',
-  intervention: '',
+  wording: {
+    athlete: { finding: 'The foot you turn on leaves the floor quickly: {value}. Keep it that way.', intervention: '' },
+    practitioner: { finding: 'The planting foot leaves quickly: {value}. No change needed.', intervention: '' },
+    clinician: {
+      finding: 'Plant contact time within the convention: {value}. No intervention indicated.',
+      intervention: '',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [],

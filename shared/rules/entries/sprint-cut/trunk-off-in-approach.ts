@@ -7,8 +7,21 @@ export const trunkOffInApproach = {
   phase: 'approach',
   region: 'whole-body',
   all: [{ measure: 'trunk.lean', comparator: 'outside', threshold: [-5, 35], unit: 'deg' }],
-  finding: 'The trunk is far off the running line before the cut: {value}.',
-  intervention: 'Run-throughs at half speed into a marked stop, trunk over the hips: 3 sets of 4, twice a week.',
+  wording: {
+    athlete: {
+      finding: 'Your upper body is tipped too far before you cut: {value}.',
+      intervention: 'Run at half speed into a marked stop with your upper body over your hips.',
+    },
+    practitioner: {
+      finding: 'The trunk is far off the running line before the cut: {value}.',
+      intervention: 'Run-throughs at half speed into a marked stop, trunk over the hips.',
+    },
+    clinician: {
+      finding: 'Trunk inclination in the approach outside {threshold}: {value}.',
+      intervention: 'Half-speed run-throughs to a marked stop, trunk over the pelvis.',
+    },
+  },
+  drill: 'run-and-stop',
   retest: { measure: 'trunk.lean', afterDays: 42 },
   loads: ['running', 'trunk', 'effort'],
   effects: [

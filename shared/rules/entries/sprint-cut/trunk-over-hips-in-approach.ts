@@ -7,8 +7,21 @@ export const trunkOverHipsInApproach = {
   phase: 'approach',
   region: 'whole-body',
   all: [{ measure: 'trunk.lean', comparator: 'between', threshold: [-5, 35], unit: 'deg' }],
-  finding: 'The trunk is over the hips before the cut: {value}. No change needed.',
-  intervention: '',
+  wording: {
+    athlete: {
+      finding: 'Your upper body is over your hips before you cut: {value}. Keep it that way.',
+      intervention: '',
+    },
+    practitioner: {
+      finding: 'The trunk is over the hips before the cut: {value}. No change needed.',
+      intervention: '',
+    },
+    clinician: {
+      finding: 'Trunk inclination in the approach within {threshold}: {value}. No intervention indicated.',
+      intervention: '',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [],

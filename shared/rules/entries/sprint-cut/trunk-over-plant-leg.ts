@@ -7,9 +7,23 @@ export const trunkOverPlantLeg = {
   phase: 'plant',
   region: 'whole-body',
   all: [{ measure: 'trunk.lateralLean', comparator: '>', threshold: 15, unit: 'deg' }],
-  finding: 'The trunk leans over the plant leg in the cut: {value}.',
-  intervention:
-    'Planned low-speed cuts with a trunk cue, lateral strength, unplanned cuts last: 3 sets of 5, twice a week for six weeks.',
+  wording: {
+    athlete: {
+      finding: 'Your upper body leans over the leg you turn on: {value}.',
+      intervention:
+        'Make slow cuts that you know beforehand and lean where you want to go. Train your side. Surprise cuts come last.',
+    },
+    practitioner: {
+      finding: 'The trunk leans over the plant leg in the cut: {value}.',
+      intervention: 'Planned low-speed cuts with a trunk cue, lateral strength, unplanned cuts last.',
+    },
+    clinician: {
+      finding: 'Lateral trunk lean over the plant leg: {value} (criterion above {threshold}).',
+      intervention:
+        'Preplanned low-speed cuts with a trunk cue; lateral trunk and hip strengthening; unplanned cuts last.',
+    },
+  },
+  drill: 'planned-cuts',
   retest: { measure: 'trunk.lateralLean', afterDays: 42 },
   loads: ['running', 'trunk', 'effort'],
   effects: [

@@ -7,8 +7,21 @@ export const trunkTowardsNewDirection = {
   phase: 'plant',
   region: 'whole-body',
   all: [{ measure: 'trunk.lateralLean', comparator: '<=', threshold: 15, unit: 'deg' }],
-  finding: 'The trunk is not over the plant leg in the cut: {value}. No change needed.',
-  intervention: '',
+  wording: {
+    athlete: {
+      finding: 'Your upper body is not over the leg you turn on: {value}. Keep it that way.',
+      intervention: '',
+    },
+    practitioner: {
+      finding: 'The trunk is not over the plant leg in the cut: {value}. No change needed.',
+      intervention: '',
+    },
+    clinician: {
+      finding: 'Lateral trunk lean over the plant leg within the convention: {value}. No intervention indicated.',
+      intervention: '',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [],

@@ -7,8 +7,21 @@ export const uprightFirstStride = {
   phase: 'sprint',
   region: 'whole-body',
   all: [{ measure: 'trunk.lean', comparator: '<', threshold: 5, unit: 'deg' }],
-  finding: 'The first stride away is upright: {value}.',
-  intervention: 'Falling starts and three-stride sprints from a stop: 3 sets of 3, twice a week.',
+  wording: {
+    athlete: {
+      finding: 'Your first stride away is upright: {value}.',
+      intervention: 'Lean forward until you must run, and sprint three strides from a stop.',
+    },
+    practitioner: {
+      finding: 'The first stride away is upright: {value}.',
+      intervention: 'Falling starts and three-stride sprints from a stop.',
+    },
+    clinician: {
+      finding: 'Reduced forward trunk inclination in the first stride: {value} (criterion below {threshold}).',
+      intervention: 'Falling starts and three-stride accelerations from a stop.',
+    },
+  },
+  drill: 'falling-starts',
   retest: { measure: 'trunk.lean', afterDays: 42 },
   loads: ['running', 'trunk', 'effort'],
   effects: [

@@ -7,8 +7,21 @@ export const armAtShoulderHeight = {
   phase: 'cocking',
   region: 'shoulder',
   all: [{ measure: 'arm.elevation', comparator: 'between', threshold: [75, 125], unit: 'deg' }],
-  finding: 'The upper arm is near shoulder height as the racket drops: {value}. No change needed.',
-  intervention: '',
+  wording: {
+    athlete: {
+      finding: 'Your upper arm is near shoulder height as the racket drops: {value}. Keep it there.',
+      intervention: '',
+    },
+    practitioner: {
+      finding: 'The upper arm is near shoulder height as the racket drops: {value}. No change needed.',
+      intervention: '',
+    },
+    clinician: {
+      finding: 'Humeral elevation in cocking within {threshold}: {value}. No intervention indicated.',
+      intervention: '',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [],

@@ -7,8 +7,21 @@ export const armOffShoulderHeight = {
   phase: 'cocking',
   region: 'shoulder',
   all: [{ measure: 'arm.elevation', comparator: 'outside', threshold: [75, 125], unit: 'deg' }],
-  finding: 'The upper arm is well off shoulder height as the racket drops: {value}.',
-  intervention: 'Racket path slowly without a ball, led by the trunk: 3 sets of 8, three times a week.',
+  wording: {
+    athlete: {
+      finding: 'Your upper arm is too high or too low as the racket drops: {value}.',
+      intervention: 'Practise the racket path slowly without a ball. Let your body turn first.',
+    },
+    practitioner: {
+      finding: 'The upper arm is well off shoulder height as the racket drops: {value}.',
+      intervention: 'Racket path slowly without a ball, led by the trunk.',
+    },
+    clinician: {
+      finding: 'Humeral elevation in cocking outside {threshold}: {value}.',
+      intervention: 'Low-speed racket-path practice without a ball, trunk rotation initiating.',
+    },
+  },
+  drill: 'slow-arm-path',
   retest: { measure: 'arm.elevation', afterDays: 28 },
   loads: ['throwing-overhead', 'trunk', 'practice'],
   effects: [],

@@ -7,8 +7,18 @@ export const contactHeightUsual = {
   phase: 'contact',
   region: 'shoulder',
   all: [{ measure: 'arm.abductionAtContact', comparator: 'between', threshold: [90, 125], unit: 'deg' }],
-  finding: 'Arm height at contact is in the usual range: {value}. No change needed.',
-  intervention: '',
+  wording: {
+    athlete: { finding: 'Your arm height at the hit is usual: {value}. Keep it there.', intervention: '' },
+    practitioner: {
+      finding: 'Arm height at contact is in the usual range: {value}. No change needed.',
+      intervention: '',
+    },
+    clinician: {
+      finding: 'Shoulder abduction at contact within {threshold}: {value}. No intervention indicated.',
+      intervention: '',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [],

@@ -7,8 +7,18 @@ export const leansWithinReason = {
   phase: 'acceleration',
   region: 'whole-body',
   all: [{ measure: 'trunk.contralateralLean', comparator: '<=', threshold: 45, unit: 'deg' }],
-  finding: 'The sideways lean on the way up is moderate: {value}. No change needed.',
-  intervention: '',
+  wording: {
+    athlete: { finding: 'You lean only moderately to the side: {value}. Keep it that way.', intervention: '' },
+    practitioner: {
+      finding: 'The sideways lean on the way up is moderate: {value}. No change needed.',
+      intervention: '',
+    },
+    clinician: {
+      finding: 'Contralateral trunk lean within the convention: {value}. No intervention indicated.',
+      intervention: '',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [],

@@ -7,8 +7,18 @@ export const legDrive = {
   phase: 'loading',
   region: 'whole-body',
   all: [{ measure: 'knee.flexPeak', comparator: '>=', threshold: 15, unit: 'deg' }],
-  finding: 'The {side} knee bends clearly in loading: {value}. No change to leg drive needed.',
-  intervention: '',
+  wording: {
+    athlete: { finding: 'Your {side} knee bends clearly before you hit: {value}. Keep it that way.', intervention: '' },
+    practitioner: {
+      finding: 'The {side} knee bends clearly in loading: {value}. No change to leg drive needed.',
+      intervention: '',
+    },
+    clinician: {
+      finding: 'Knee flexion in loading adequate, {side}: {value}. No intervention indicated.',
+      intervention: '',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [],

@@ -7,8 +7,21 @@ export const noLegDrive = {
   phase: 'loading',
   region: 'whole-body',
   all: [{ measure: 'knee.flexPeak', comparator: '<', threshold: 10, unit: 'deg' }],
-  finding: 'The {side} knee hardly bends in loading: {value}.',
-  intervention: 'Leg drive with the arms low, and strength in squat and split squat: 3 sets of 6, twice a week.',
+  wording: {
+    athlete: {
+      finding: 'Your {side} knee hardly bends before you hit: {value}.',
+      intervention: 'Bend and push up from your legs with your arms low. Train squats and split squats.',
+    },
+    practitioner: {
+      finding: 'The {side} knee hardly bends in loading: {value}.',
+      intervention: 'Leg drive with the arms low, and strength in squat and split squat.',
+    },
+    clinician: {
+      finding: 'Minimal knee flexion in loading, {side}: {value} (criterion below {threshold}).',
+      intervention: 'Leg-drive practice with arms low; squat and split-squat strengthening.',
+    },
+  },
+  drill: 'leg-drive',
   retest: { measure: 'knee.flexPeak', afterDays: 42 },
   loads: ['leg-strength', 'jumping', 'trunk', 'effort'],
   effects: [

@@ -7,8 +7,15 @@ export const startBalanced = {
   phase: 'start',
   region: 'whole-body',
   all: [{ measure: 'trunk.lean', comparator: 'between', threshold: [-15, 15], unit: 'deg' }],
-  finding: 'The trunk is upright before the toss: {value}. No change needed.',
-  intervention: '',
+  wording: {
+    athlete: { finding: 'Your upper body is upright before the toss: {value}. Keep it that way.', intervention: '' },
+    practitioner: { finding: 'The trunk is upright before the toss: {value}. No change needed.', intervention: '' },
+    clinician: {
+      finding: 'Trunk inclination before the toss within {threshold}: {value}. No intervention indicated.',
+      intervention: '',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [],

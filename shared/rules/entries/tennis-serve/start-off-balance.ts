@@ -7,9 +7,21 @@ export const startOffBalance = {
   phase: 'start',
   region: 'whole-body',
   all: [{ measure: 'trunk.lean', comparator: 'outside', threshold: [-15, 15], unit: 'deg' }],
-  finding: 'The trunk leans away from the vertical before the toss: {value}.',
-  intervention:
-    'Stance and first movement slowly, weight over both feet, without a ball: 20 a session, three times a week.',
+  wording: {
+    athlete: {
+      finding: 'Your upper body leans before the toss: {value} from straight up.',
+      intervention: 'Practise how you stand and start, slowly, with your weight on both feet, without a ball.',
+    },
+    practitioner: {
+      finding: 'The trunk leans away from the vertical before the toss: {value}.',
+      intervention: 'Stance and first movement slowly, weight over both feet, without a ball.',
+    },
+    clinician: {
+      finding: 'Trunk inclination before the toss outside {threshold}: {value}.',
+      intervention: 'Stance and initiation at low speed, weight over both feet, without a ball.',
+    },
+  },
+  drill: 'slow-start',
   retest: { measure: 'trunk.lean', afterDays: 28 },
   loads: ['leg-strength', 'trunk', 'practice'],
   effects: [

@@ -7,8 +7,21 @@ export const tossLeans = {
   phase: 'release',
   region: 'shoulder',
   all: [{ measure: 'ball.releaseAngle', comparator: '<', threshold: 70, unit: 'deg' }],
-  finding: 'The toss leaves well off the vertical: {value} above the horizontal.',
-  intervention: 'Toss along a wall or line without hitting: 20 a session, three times a week.',
+  wording: {
+    athlete: {
+      finding: 'Your toss does not go straight up: {value}, where 90° would be straight up.',
+      intervention: 'Toss the ball along a wall or a line, without the racket.',
+    },
+    practitioner: {
+      finding: 'The toss leaves well off the vertical: {value} above the horizontal.',
+      intervention: 'Toss along a wall or line without hitting.',
+    },
+    clinician: {
+      finding: 'Toss angle {value} above the horizontal (criterion below {threshold}).',
+      intervention: 'Toss practice along a vertical reference, no stroke.',
+    },
+  },
+  drill: 'toss-along-a-line',
   retest: { measure: 'ball.releaseAngle', afterDays: 28 },
   loads: ['overhead-light', 'practice'],
   effects: [],

@@ -7,8 +7,18 @@ export const tossUpright = {
   phase: 'release',
   region: 'shoulder',
   all: [{ measure: 'ball.releaseAngle', comparator: '>=', threshold: 70, unit: 'deg' }],
-  finding: 'The toss goes up straight enough: {value} above the horizontal. No change needed.',
-  intervention: '',
+  wording: {
+    athlete: { finding: 'Your toss goes up straight enough: {value}. Keep it that way.', intervention: '' },
+    practitioner: {
+      finding: 'The toss goes up straight enough: {value} above the horizontal. No change needed.',
+      intervention: '',
+    },
+    clinician: {
+      finding: 'Toss angle adequate: {value} above the horizontal. No intervention indicated.',
+      intervention: '',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [],

@@ -7,9 +7,21 @@ export const armFarBehind = {
   phase: 'arm-cocking',
   region: 'shoulder',
   all: [{ measure: 'arm.horizontalAbduction', comparator: '>', threshold: 30, unit: 'deg' }],
-  finding: 'The upper arm is drawn far behind the shoulder line: {value}.',
-  intervention:
-    'Turn the trunk more and draw the arm less; few hard swings while learning: 3 sets of 8 without a ball, three times a week.',
+  wording: {
+    athlete: {
+      finding: 'You draw your upper arm far behind your shoulder: {value}.',
+      intervention: 'Turn your body more and draw your arm back less. Make few hard swings while you learn it.',
+    },
+    practitioner: {
+      finding: 'The upper arm is drawn far behind the shoulder line: {value}.',
+      intervention: 'Turn the trunk more and draw the arm less; few hard swings while learning.',
+    },
+    clinician: {
+      finding: 'Excessive horizontal abduction: {value} (criterion above {threshold}).',
+      intervention: 'More trunk rotation, less horizontal abduction; few maximal swings while learning.',
+    },
+  },
+  drill: 'slow-arm-path',
   retest: { measure: 'arm.horizontalAbduction', afterDays: 28 },
   loads: ['throwing-overhead', 'trunk', 'practice'],
   effects: [

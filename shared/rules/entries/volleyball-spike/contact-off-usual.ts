@@ -7,9 +7,21 @@ export const contactOffUsual = {
   phase: 'contact',
   region: 'shoulder',
   all: [{ measure: 'arm.abductionAtContact', comparator: 'outside', threshold: [115, 145], unit: 'deg' }],
-  finding: 'Arm height at contact is away from that of healthy college players: {value}.',
-  intervention:
-    'Contact point over the hitting shoulder with standing hits off a low toss, off-speed: 3 sets of 8, three times a week.',
+  wording: {
+    athlete: {
+      finding: 'Your arm is higher or lower at the hit than in healthy college players: {value}.',
+      intervention: 'Stand, toss the ball low and hit it softly above your hitting shoulder.',
+    },
+    practitioner: {
+      finding: 'Arm height at contact is away from that of healthy college players: {value}.',
+      intervention: 'Contact point over the hitting shoulder with standing hits off a low toss, off-speed.',
+    },
+    clinician: {
+      finding: 'Shoulder abduction at contact outside {threshold}, the range of healthy college players: {value}.',
+      intervention: 'Standing submaximal hits off a low toss, contact above the hitting shoulder.',
+    },
+  },
+  drill: 'standing-hits',
   retest: { measure: 'arm.abductionAtContact', afterDays: 28 },
   loads: ['throwing-overhead', 'trunk', 'practice'],
   effects: [],

@@ -7,8 +7,21 @@ export const contactUsual = {
   phase: 'contact',
   region: 'shoulder',
   all: [{ measure: 'arm.abductionAtContact', comparator: 'between', threshold: [115, 145], unit: 'deg' }],
-  finding: 'Arm height at contact is close to that of healthy college players: {value}. No change needed.',
-  intervention: '',
+  wording: {
+    athlete: {
+      finding: 'Your arm is about as high at the hit as in healthy college players: {value}. Keep it there.',
+      intervention: '',
+    },
+    practitioner: {
+      finding: 'Arm height at contact is close to that of healthy college players: {value}. No change needed.',
+      intervention: '',
+    },
+    clinician: {
+      finding: 'Shoulder abduction at contact within {threshold}: {value}. No intervention indicated.',
+      intervention: '',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [],

@@ -7,8 +7,21 @@ export const elbowHigh = {
   phase: 'arm-cocking',
   region: 'shoulder',
   all: [{ measure: 'arm.elevation', comparator: '>=', threshold: 80, unit: 'deg' }],
-  finding: 'The elbow is at the shoulder line or above as the arm is drawn back: {value}. No change needed.',
-  intervention: '',
+  wording: {
+    athlete: {
+      finding: 'Your elbow is high enough as you draw your arm back: {value}. Keep it there.',
+      intervention: '',
+    },
+    practitioner: {
+      finding: 'The elbow is at the shoulder line or above as the arm is drawn back: {value}. No change needed.',
+      intervention: '',
+    },
+    clinician: {
+      finding: 'Humeral elevation in cocking adequate: {value}. No intervention indicated.',
+      intervention: '',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [],

@@ -7,8 +7,15 @@ export const heightCarried = {
   phase: 'take-off',
   region: 'whole-body',
   all: [{ measure: 'takeoff.verticalVelocity', comparator: '>=', threshold: 2.2, unit: 'm/s' }],
-  finding: 'The take-off gives height: {value} upward. No change needed.',
-  intervention: '',
+  wording: {
+    athlete: { finding: 'Your jump gives you height: {value} upward. Keep it that way.', intervention: '' },
+    practitioner: { finding: 'The take-off gives height: {value} upward. No change needed.', intervention: '' },
+    clinician: {
+      finding: 'Adequate vertical take-off velocity: {value}. No intervention indicated.',
+      intervention: '',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [],

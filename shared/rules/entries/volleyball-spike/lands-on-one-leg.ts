@@ -7,9 +7,21 @@ export const landsOnOneLeg = {
   phase: 'landing',
   region: 'knee',
   all: [{ measure: 'landing.singleLegShare', comparator: '>', threshold: 50, unit: '%' }],
-  finding: 'Most landings are on one leg: {value}.',
-  intervention:
-    'Approach jumps without a ball so that both feet land, and landing practice in the warm-up: 3 sets of 5, three times a week.',
+  wording: {
+    athlete: {
+      finding: 'You land on one leg most of the time: {value}.',
+      intervention: 'Jump with your run-up but without a ball, and land on both feet. Practise landing in the warm-up.',
+    },
+    practitioner: {
+      finding: 'Most landings are on one leg: {value}.',
+      intervention: 'Approach jumps without a ball so that both feet land, and landing practice in the warm-up.',
+    },
+    clinician: {
+      finding: 'Predominantly single-leg landings: {value}.',
+      intervention: 'Approach jumps without a ball to bilateral landing; landing practice in the warm-up.',
+    },
+  },
+  drill: 'two-foot-landings',
   retest: { measure: 'landing.singleLegShare', afterDays: 28 },
   loads: ['jumping', 'effort'],
   effects: [],

@@ -7,8 +7,15 @@ export const landsOnTwoLegs = {
   phase: 'landing',
   region: 'knee',
   all: [{ measure: 'landing.singleLegShare', comparator: '<=', threshold: 50, unit: '%' }],
-  finding: 'Most landings are on both legs: {value} on one. No change needed.',
-  intervention: '',
+  wording: {
+    athlete: { finding: 'You mostly land on both legs: {value} on one. Keep it that way.', intervention: '' },
+    practitioner: { finding: 'Most landings are on both legs: {value} on one. No change needed.', intervention: '' },
+    clinician: {
+      finding: 'Predominantly bilateral landings: {value} on one leg. No intervention indicated.',
+      intervention: '',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [],

@@ -7,8 +7,21 @@ export const littleHeight = {
   phase: 'take-off',
   region: 'whole-body',
   all: [{ measure: 'takeoff.verticalVelocity', comparator: '<', threshold: 2.2, unit: 'm/s' }],
-  finding: 'Little height comes from the take-off: {value} upward, worth less than 25 cm of rise.',
-  intervention: 'Leg strength first, 3 sets of 6, twice a week for eight weeks; then approach jumps without a ball.',
+  wording: {
+    athlete: {
+      finding: 'Your jump does not take you very high: {value} upward, less than 25 cm.',
+      intervention: 'Get your legs stronger first. Jumps with a run-up, without a ball, come after that.',
+    },
+    practitioner: {
+      finding: 'Little height comes from the take-off: {value} upward, worth less than 25 cm of rise.',
+      intervention: 'Leg strength first; then approach jumps without a ball.',
+    },
+    clinician: {
+      finding: 'Low vertical take-off velocity: {value}, equivalent to a rise of less than 25 cm.',
+      intervention: 'Lower-limb strength block before approach jumps without a ball.',
+    },
+  },
+  drill: 'leg-strength-block',
   retest: { measure: 'takeoff.verticalVelocity', afterDays: 56 },
   loads: ['leg-strength', 'jumping', 'trunk', 'effort'],
   effects: [

@@ -7,8 +7,21 @@ export const littleRunSpeed = {
   phase: 'approach',
   region: 'whole-body',
   all: [{ measure: 'takeoff.horizontalVelocity', comparator: '<', threshold: 1.5, unit: 'm/s' }],
-  finding: 'Little speed is carried into the jump: {value}.',
-  intervention: 'Three-step approach, slow then quick, without a ball: 3 sets of 4, twice a week.',
+  wording: {
+    athlete: {
+      finding: 'You slow down before you jump: {value} forward.',
+      intervention: 'Practise your three steps, slow then quick, without a ball.',
+    },
+    practitioner: {
+      finding: 'Little speed is carried into the jump: {value}.',
+      intervention: 'Three-step approach, slow then quick, without a ball.',
+    },
+    clinician: {
+      finding: 'Low horizontal velocity at take-off: {value} (criterion below {threshold}).',
+      intervention: 'Three-step approach, slow to fast, without a ball.',
+    },
+  },
+  drill: 'quick-approach',
   retest: { measure: 'takeoff.horizontalVelocity', afterDays: 28 },
   loads: ['running', 'jumping', 'trunk', 'effort'],
   effects: [

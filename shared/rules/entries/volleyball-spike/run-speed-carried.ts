@@ -7,8 +7,18 @@ export const runSpeedCarried = {
   phase: 'approach',
   region: 'whole-body',
   all: [{ measure: 'takeoff.horizontalVelocity', comparator: '>=', threshold: 1.5, unit: 'm/s' }],
-  finding: 'Speed is carried into the jump: {value}. No change to the approach needed.',
-  intervention: '',
+  wording: {
+    athlete: { finding: 'You take your speed into the jump: {value}. Keep it that way.', intervention: '' },
+    practitioner: {
+      finding: 'Speed is carried into the jump: {value}. No change to the approach needed.',
+      intervention: '',
+    },
+    clinician: {
+      finding: 'Adequate horizontal velocity at take-off: {value}. No intervention indicated.',
+      intervention: '',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [],

@@ -7,9 +7,24 @@ export const soreOnHardSwings = {
   phase: 'contact',
   region: 'shoulder',
   all: [{ measure: 'pain.nrs', comparator: 'between', threshold: [3, 5], unit: '{score}' }],
-  finding: 'Shoulder pain {value} on hard swings.',
-  intervention:
-    'Swap part of the hard spikes for roll shots and standing float serves, the hits with the lowest shoulder load, and have it looked at within the week.',
+  wording: {
+    athlete: {
+      finding: 'Your shoulder hurts on hard swings: {value}.',
+      intervention:
+        'Swap part of your hard spikes for soft roll shots and standing float serves. Have your shoulder looked at this week.',
+    },
+    practitioner: {
+      finding: 'Shoulder pain {value} on hard swings.',
+      intervention:
+        'Swap part of the hard spikes for roll shots and standing float serves, the hits with the lowest shoulder load, and have it looked at within the week.',
+    },
+    clinician: {
+      finding: 'Shoulder pain {value} on hard swings.',
+      intervention:
+        'Substitute part of maximal spikes by roll shots and standing float serves, the lowest shoulder loads; assessment within the week.',
+    },
+  },
+  drill: 'fewer-hard-swings',
   retest: { measure: 'pain.nrs', afterDays: 7 },
   loads: ['throwing-overhead', 'practice'],
   effects: [

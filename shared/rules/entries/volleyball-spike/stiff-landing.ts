@@ -7,8 +7,22 @@ export const stiffLanding = {
   phase: 'landing',
   region: 'knee',
   all: [{ measure: 'landing.kneeFlexPeak', comparator: '<', threshold: 45, unit: 'deg' }],
-  finding: 'A stiff landing: the {side} knee bends no further than {value}.',
-  intervention: 'Quiet landings from a low box, then after an approach without a ball: 3 sets of 5, twice a week.',
+  wording: {
+    athlete: {
+      finding: 'You land stiffly: your {side} knee bends only to {value}.',
+      intervention: 'Land so softly that nobody hears it: first from a low box, later after a run-up without a ball.',
+    },
+    practitioner: {
+      finding: 'A stiff landing: the {side} knee bends no further than {value}.',
+      intervention: 'Quiet landings from a low box, then after an approach without a ball.',
+    },
+    clinician: {
+      finding: 'Reduced peak knee flexion on landing, {side}: {value} (criterion below {threshold}).',
+      intervention:
+        'Landing retraining: low box, then after an approach without a ball, cueing greater hip and knee flexion.',
+    },
+  },
+  drill: 'quiet-landings',
   retest: { measure: 'landing.kneeFlexPeak', afterDays: 28 },
   loads: ['jumping', 'effort'],
   effects: [],

@@ -7,8 +7,15 @@ export const trunkComesForward = {
   phase: 'follow-through',
   region: 'whole-body',
   all: [{ measure: 'trunk.finishFlexion', comparator: '>=', threshold: 5, unit: 'deg' }],
-  finding: 'The trunk comes forward after the hit: {value}. No change needed.',
-  intervention: '',
+  wording: {
+    athlete: { finding: 'Your upper body comes forward after the hit: {value}. Keep it that way.', intervention: '' },
+    practitioner: { finding: 'The trunk comes forward after the hit: {value}. No change needed.', intervention: '' },
+    clinician: {
+      finding: 'Trunk flexion after contact adequate: {value}. No intervention indicated.',
+      intervention: '',
+    },
+  },
+  drill: null,
   retest: null,
   loads: [],
   effects: [],

@@ -7,9 +7,21 @@ export const trunkStaysBehind = {
   phase: 'follow-through',
   region: 'whole-body',
   all: [{ measure: 'trunk.finishFlexion', comparator: '<', threshold: 5, unit: 'deg' }],
-  finding: 'The trunk stays behind after the hit: {value}.',
-  intervention:
-    'Hits from standing that let the trunk come forward with the arm, off-speed: 3 sets of 8, twice a week.',
+  wording: {
+    athlete: {
+      finding: 'Your upper body stays behind after the hit: {value}.',
+      intervention: 'Stand, hit softly and let your upper body come forward with your arm.',
+    },
+    practitioner: {
+      finding: 'The trunk stays behind after the hit: {value}.',
+      intervention: 'Hits from standing that let the trunk come forward with the arm, off-speed.',
+    },
+    clinician: {
+      finding: 'Reduced trunk flexion after contact: {value} (criterion below {threshold}).',
+      intervention: 'Standing submaximal hits with trunk flexion following the arm.',
+    },
+  },
+  drill: 'standing-hits',
   retest: { measure: 'trunk.finishFlexion', afterDays: 28 },
   loads: ['throwing-overhead', 'leg-strength', 'trunk', 'practice'],
   effects: [
@@ -18,6 +30,8 @@ export const trunkStaysBehind = {
       effect: 'modify',
       change:
         'No arching back with a hard hit; nothing that hurts in extension. Change in bladder, bowel, saddle feeling or leg strength is an emergency.',
+      plain:
+        'No arching back with a hard hit, and nothing that hurts when you arch. A change when you pee or poo, numbness between your legs or weak legs is an emergency.',
       unsafeFor: [],
     },
   ],

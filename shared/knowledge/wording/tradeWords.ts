@@ -1,0 +1,63 @@
+/** Trade words that an athlete cannot be expected to know, and the plain words that explain each where it has to stand. */
+export const TRADE_WORDS: readonly { readonly word: RegExp; readonly plain: string }[] = [
+  { word: /\babduct\b/i, plain: 'away from the body' },
+  { word: /\badduct\b/i, plain: 'towards the body' },
+  { word: /\bflexion\b/i, plain: 'bending' },
+  { word: /\bextension\b/i, plain: 'straightening' },
+  { word: /\bdorsiflexion\b/i, plain: 'bending of the ankle' },
+  { word: /\brotat(?:ion|or)s?\b/i, plain: 'turning' },
+  { word: /\bisometric\b/i, plain: 'holding without moving' },
+  { word: /\beccentric\b/i, plain: 'lowering slowly' },
+  { word: /\bconcentric\b/i, plain: 'lifting' },
+  { word: /\bclosed.chain\b/i, plain: 'with the hand or foot on the floor' },
+  { word: /\bopen.chain\b/i, plain: 'with the hand or foot free' },
+  { word: /\bcuff\b/i, plain: 'the small muscles around the shoulder' },
+  { word: /\bscapular?\b/i, plain: 'shoulder blade' },
+  { word: /\binstability\b/i, plain: 'slips or gives way' },
+  { word: /\bapprehension\b/i, plain: 'fear that it slips' },
+  { word: /\btendinopathy\b/i, plain: 'sore tendon' },
+  { word: /\btendon\b/i, plain: 'the cord between muscle and bone' },
+  { word: /\bligament\b/i, plain: 'the band that holds a joint' },
+  { word: /\blaxity\b/i, plain: 'joints that bend far' },
+  { word: /\bsymptom-limited\b/i, plain: 'until it hurts' },
+  { word: /\bacute phase\b/i, plain: 'the first days' },
+  { word: /\bsubmaximal\b/i, plain: 'not with full strength' },
+  { word: /\bmaximal\b/i, plain: 'with full strength' },
+  { word: /\bunilateral\b/i, plain: 'one side' },
+  { word: /\bbilateral\b/i, plain: 'both sides' },
+  { word: /\bproximal\b/i, plain: 'nearer to the body' },
+  { word: /\bdistal\b/i, plain: 'farther from the body' },
+  { word: /\banterior\b/i, plain: 'front' },
+  { word: /\bposterior\b/i, plain: 'back' },
+  { word: /\blateral\b/i, plain: 'to the side' },
+  { word: /\bcontralateral\b/i, plain: 'of the other side' },
+  { word: /\bhumer(?:al|us)\b/i, plain: 'upper arm' },
+  { word: /\bcentre of mass\b/i, plain: 'the middle of your weight' },
+  { word: /\bpercentile\b/i, plain: 'place among a hundred' },
+  { word: /\basymmetry\b/i, plain: 'difference between the sides' },
+  { word: /\bneuromuscular\b/i, plain: 'of nerves and muscles' },
+  { word: /\bkinematic\w*\b/i, plain: 'of movement' },
+  { word: /\bkinetic\w*\b/i, plain: 'of forces' },
+  { word: /\bpostpartum\b/i, plain: 'after birth' },
+  { word: /\bobstetric\b/i, plain: 'for pregnancy and birth' },
+  { word: /\bconcussion\b/i, plain: 'shaken brain' },
+  { word: /\bpalpation\b/i, plain: 'feeling with the fingers' },
+  { word: /\bprophyla\w*\b/i, plain: 'to prevent' },
+  { word: /\brehabilitation\b/i, plain: 'getting well again' },
+  { word: /\breactive strength\b/i, plain: 'how well you bounce' },
+  { word: /\bamortisation\b/i, plain: 'the turn from down to up' },
+  { word: /\bmid-range\b/i, plain: 'the middle of the movement' },
+  { word: /\bend-range\b/i, plain: 'the end of the movement' },
+  { word: /\bimpingement\b/i, plain: 'pinching' },
+  { word: /\bcapsul\w*\b/i, plain: 'the sleeve around a joint' },
+  { word: /\bacromioclavicular\b/i, plain: 'on top of the shoulder' },
+  { word: /\blabrum\b/i, plain: 'the rim of the shoulder socket' },
+];
+
+/** Trade words in a text that is for the athlete and does not explain them. */
+export function unexplainedIn(text: string): string[] {
+  return TRADE_WORDS.flatMap(({ word, plain }) => {
+    const found = word.exec(text)?.[0];
+    return found === undefined || text.includes(plain) ? [] : [found];
+  });
+}
