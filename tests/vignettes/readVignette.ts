@@ -236,6 +236,7 @@ export function checkCaseFile(told: Omit<Vignette, 'title' | 'expect' | 'stops'>
     })),
     landmarkTracks: [],
     trialEvents: [],
+    ownMovements: [],
     enteredMeasures: [
       ...trials.flatMap((trial) => trial.values.map((value) => ({ ...value, trialId: trial.id }))),
       ...told.entered.map((value) => ({ ...value, trialId: null, phase: null })),

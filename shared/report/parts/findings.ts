@@ -2,7 +2,7 @@ import type { Fact, Finding, TestResult } from '../../assess/assessment.ts';
 import { GROUND_WORDS, groundOf } from '../../assess/groundOf.ts';
 import { groupFindings, type TrialFindings } from '../../assess/groupFindings.ts';
 import { standingOf } from '../../assess/standing.ts';
-import { BASIS_WORDS, OUTCOME_WORDS } from '../../assess/words.ts';
+import { BASIS_WORDS, doseWords, OUTCOME_WORDS } from '../../assess/words.ts';
 import { addDays, counted, formatDate, formatQuantity, type Quantified, withUnit } from '../../format/number.ts';
 import type { Athlete } from '../../model/athlete.ts';
 import type { FindingDecision } from '../../model/outcome.ts';
@@ -172,6 +172,16 @@ function adviceBlocks(finding: Finding, advice: string | null): Block[] {
   }
   if (advice !== null) {
     blocks.push(paragraph([...strong(adviceHead(finding)), ...plain(advice)]));
+    if (finding.drill !== null && advice === finding.intervention) {
+      blocks.push(
+        paragraph([
+          ...strong('How much: '),
+          ...plain(`${doseWords(finding.drill)}. `),
+          ...strong('Harder: '),
+          ...plain(finding.drill.progression),
+        ]),
+      );
+    }
     if (finding.adjustments.length > 0) {
       blocks.push(
         paragraph(strong('Adjusted because of the history:'), { keepWithNext: true }),

@@ -37,7 +37,8 @@ export function firstSteps(writing: Writing): Block[] {
       list(
         steps.slice(0, AT_MOST).map(({ finding, advice }): Runs => {
           const again = finding.retest === null ? '' : ` Test again after ${counted(finding.retest.afterDays, 'day')}.`;
-          return [...plain(advice), ...quiet(again)];
+          const dose = finding.drill === null || advice !== finding.intervention ? '' : ` ${finding.drill.dose}.`;
+          return [...plain(advice), ...plain(dose), ...quiet(again)];
         }),
         { isNumbered: true },
       ),
