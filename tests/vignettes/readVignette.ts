@@ -223,6 +223,8 @@ export function checkCaseFile(told: Omit<Vignette, 'title' | 'expect' | 'stops'>
       label: '',
       side: trial.side,
       captureRateHz: null,
+      captureRateFrom: null,
+      calibrationDraft: null,
       playbackRateHz: null,
       clipSha256: null,
       calibration: null,
