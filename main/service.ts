@@ -10,6 +10,7 @@ import { jumpHandlers } from './handlers/jumpHandlers.ts';
 import { mediaHandlers } from './handlers/mediaHandlers.ts';
 import { reportHandlers } from './handlers/reportHandlers.ts';
 import { runHandlers } from './handlers/runHandlers.ts';
+import { stillHandlers } from './handlers/stillHandlers.ts';
 import { trialHandlers } from './handlers/trialHandlers.ts';
 import { openMediaStore } from './media/mediaStore.ts';
 import { openSqliteCaseStore } from './store/sqliteCaseStore.ts';
@@ -19,6 +20,7 @@ const HANDLERS: Handlers<Channel> = {
   ...caseHandlers,
   ...jumpHandlers,
   ...trialHandlers,
+  ...stillHandlers,
   ...mediaHandlers,
   ...reportHandlers,
   ...runHandlers,

@@ -15,11 +15,13 @@ interface Target {
 /**
  * Edits that put samples of one point into the track of one origin, and take the same frames out of its other tracks:
  * a point is in one place, obtained in one way. One step of undo.
+ * @param uPx standard uncertainty of one coordinate where it is known apart from the trial's
  */
 export function putSamples(
   { trialId, point, tracks, newId }: Target,
   origin: Origin,
   samples: readonly Sample[],
+  uPx: number | null = null,
 ): Edit[] {
   if (samples.length === 0) return [];
   const frames = new Set(samples.map(([frame]) => frame));
@@ -27,14 +29,16 @@ export function putSamples(
   const home = ofPoint.find((track) => track.origin === origin);
   const others = ofPoint.filter((track) => track !== home).flatMap((track) => without(track, frames));
   if (home === undefined) {
-    const record: LandmarkTrack = { id: newId(), trialId, point, origin, samples: sorted(samples) };
+    const record: LandmarkTrack = { id: newId(), trialId, point, origin, samples: sorted(samples), uPx };
     return [...others, { op: 'create', kind: 'landmarkTrack', record }];
   }
   const kept = home.samples.filter(([frame]) => !frames.has(frame));
-  return [
-    ...others,
-    { op: 'patch', kind: 'landmarkTrack', id: home.id, fields: { samples: sorted([...kept, ...samples]) } },
-  ];
+  const fields = {
+    samples: sorted([...kept, ...samples]),
+    // One figure stands for the whole track, so the larger of the two.
+    ...(uPx !== null && uPx > (home.uPx ?? 0) ? { uPx } : {}),
+  };
+  return [...others, { op: 'patch', kind: 'landmarkTrack', id: home.id, fields }];
 }
 
 /** Edits that take a point out of one frame. */

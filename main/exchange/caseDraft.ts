@@ -17,11 +17,12 @@ const KINDS = [
   'ownMovement',
   'movementTrial',
   'landmarkTrack',
+  'pointRepeat',
   'trialEvent',
   'enteredMeasure',
 ] as const;
-/** Part of a whole case file, as case show --json writes it, and left out here. */
-const LEFT_OUT = ['revision', 'findingDecisions', 'reports', 'media'];
+/** Part of a whole case file, as case show --json writes it, and left out here. A still is nothing without its picture. */
+const LEFT_OUT = ['revision', 'stills', 'findingDecisions', 'reports', 'media'];
 
 export interface CaseDraft {
   readonly athlete: Partial<Omit<Athlete, 'id'>>;

@@ -4,7 +4,7 @@ import { purpose } from '../model/case.ts';
 import { PAPERS, REPORT_KINDS } from '../model/outcome.ts';
 import { day, id, instant, line } from '../model/parts.ts';
 import { forceSummary } from '../model/jump.ts';
-import { caseFile } from '../model/records.ts';
+import { caseFile, RECORDS } from '../model/records.ts';
 import { roster, rosterColumn, rosterRow } from '../exchange/roster.ts';
 
 /**
@@ -68,6 +68,13 @@ const rosterFile = z.strictObject({
 
 /** A piece of a film in base64, three bytes in four characters: 6 MB, well below what the hosts take in one request. */
 const MOST_PIECE_CHARACTERS = 8_000_000;
+
+/** A picture in base64, up to 24 MB. */
+const png = z.base64().min(4).max(32_000_000);
+const exported = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('png'), base64: png }),
+  z.strictObject({ kind: z.literal('csv'), text: z.string().max(8_000_000) }),
+]);
 
 export const CHANNELS = {
   'app.info': {
@@ -168,6 +175,16 @@ export const CHANNELS = {
     answer: z.strictObject({ sha256: z.string(), edits: editState }),
   },
   'media.cancel': { request: z.strictObject({ uploadId: id }), answer: none },
+  /** Keeps a picture of one frame, with what was drawn on it, as a still of a trial. One step of undo. */
+  'still.keep': {
+    request: z.strictObject({ caseId: id, ...RECORDS.still.schema.omit({ id: true, mediaSha: true }).shape, png }),
+    answer: z.strictObject({ stillId: id, edits: editState }),
+  },
+  /** Keeps something made from a case as a file of that case, and says where the host serves it. */
+  'export.keep': {
+    request: z.strictObject({ caseId: id, fileName: line.min(1), file: exported }),
+    answer: z.strictObject({ href: z.string(), edits: editState }),
+  },
   /** Reads a squad without storing anything. */
   'roster.preview': {
     request: rosterFile,

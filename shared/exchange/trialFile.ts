@@ -166,7 +166,9 @@ export function trialFileToRecords(
     },
     landmarkTracks: Object.entries(file.points).flatMap(([point, samples]) => {
       const seen = seenSamples(samples);
-      return seen.length === 0 ? [] : [{ id: ids(), trialId, point, origin: 'imported' as const, samples: seen }];
+      return seen.length === 0
+        ? []
+        : [{ id: ids(), trialId, point, origin: 'imported' as const, samples: seen, uPx: null }];
     }),
     trialEvents: file.events.map((event) => ({ id: ids(), trialId, origin: 'imported' as const, ...event })),
     enteredMeasures: file.measures.map((entry) => {

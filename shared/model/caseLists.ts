@@ -14,6 +14,8 @@ export const LISTS = {
   ownMovement: 'ownMovements',
   movementTrial: 'movementTrials',
   landmarkTrack: 'landmarkTracks',
+  pointRepeat: 'pointRepeats',
+  still: 'stills',
   trialEvent: 'trialEvents',
   enteredMeasure: 'enteredMeasures',
   findingDecision: 'findingDecisions',

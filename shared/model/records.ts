@@ -6,7 +6,7 @@ import { jumpTest, jumpTrial } from './jump.ts';
 import { findingDecision, mediaRecord, reportRecord } from './outcome.ts';
 import { ownMovement } from './ownMovement.ts';
 import { screeningResult, screeningSession } from './screening.ts';
-import { enteredMeasure, landmarkTrack, movementTrial, trialEvent } from './trial.ts';
+import { enteredMeasure, landmarkTrack, movementTrial, pointRepeat, still, trialEvent } from './trial.ts';
 
 /**
  * Every kind of record a practitioner can change, with its schema and the record it belongs to. One list serves the
@@ -24,6 +24,8 @@ export const RECORDS = {
   ownMovement: { schema: ownMovement, parent: ['case', 'caseId'] },
   movementTrial: { schema: movementTrial, parent: ['case', 'caseId'] },
   landmarkTrack: { schema: landmarkTrack, parent: ['movementTrial', 'trialId'] },
+  pointRepeat: { schema: pointRepeat, parent: ['movementTrial', 'trialId'] },
+  still: { schema: still, parent: ['movementTrial', 'trialId'] },
   trialEvent: { schema: trialEvent, parent: ['movementTrial', 'trialId'] },
   enteredMeasure: { schema: enteredMeasure, parent: ['case', 'caseId'] },
   findingDecision: { schema: findingDecision, parent: ['case', 'caseId'] },
@@ -50,6 +52,8 @@ export const caseFile = z.strictObject({
   ownMovements: z.array(ownMovement),
   movementTrials: z.array(movementTrial),
   landmarkTracks: z.array(landmarkTrack),
+  pointRepeats: z.array(pointRepeat),
+  stills: z.array(still),
   trialEvents: z.array(trialEvent),
   enteredMeasures: z.array(enteredMeasure),
   findingDecisions: z.array(findingDecision),

@@ -148,8 +148,35 @@ export const landmarkTrack = z.strictObject({
   origin: z.enum(POINT_ORIGINS),
   /** [frame, x, y] in the trial's coordinates (pixels y down, or metres y up for calibration `metres`), frames rising. */
   samples: z.array(z.tuple([z.int().min(0), finite, finite])).max(200_000),
+  /** Standard uncertainty of one coordinate of these samples as they were obtained; null: what the trial says. */
+  uPx: nonNegative.nullable(),
 });
 export type LandmarkTrack = z.infer<typeof landmarkTrack>;
+
+/** A point put down a second time in a frame, without sight of the first: what a person's own error is computed from. */
+export const pointRepeat = z.strictObject({
+  id,
+  trialId: id,
+  point: line,
+  frame: z.int().min(0),
+  first: pixel,
+  again: pixel,
+});
+export type PointRepeat = z.infer<typeof pointRepeat>;
+
+/** A frame kept as a picture with what was drawn on it, for the report. */
+export const still = z.strictObject({
+  id,
+  trialId: id,
+  /** Real seconds from frame 0; of the film where the true capture rate is not known. */
+  timeS: finite,
+  caption: text,
+  /** What it shows, for those who cannot see it. */
+  alt: text,
+  /** A PNG in the media store. */
+  mediaSha: sha256,
+});
+export type Still = z.infer<typeof still>;
 
 /** An instant that bounds phases: `take-off`, `release`. Time is real seconds from frame 0. */
 export const trialEvent = z.strictObject({

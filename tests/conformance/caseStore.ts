@@ -130,6 +130,8 @@ export function caseStoreConformance(
           ownMovements: [EXAMPLES.ownMovement],
           movementTrials: [EXAMPLES.movementTrial],
           landmarkTracks: [EXAMPLES.landmarkTrack],
+          pointRepeats: [EXAMPLES.pointRepeat],
+          stills: [EXAMPLES.still],
           trialEvents: [EXAMPLES.trialEvent],
           enteredMeasures: [EXAMPLES.enteredMeasure],
           findingDecisions: [EXAMPLES.findingDecision],

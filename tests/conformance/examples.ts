@@ -204,6 +204,23 @@ export const EXAMPLES: { readonly [K in Kind]: RecordOf<K> } = {
       [0, 101.5, 200.25],
       [2, 103, 198.125],
     ],
+    uPx: 1.25,
+  },
+  pointRepeat: {
+    id: id(16),
+    trialId: id(8),
+    point: 'wrist-right',
+    frame: 2,
+    first: { xPx: 103, yPx: 198.125 },
+    again: { xPx: 104.5, yPx: 197.5 },
+  },
+  still: {
+    id: id(17),
+    trialId: id(8),
+    timeS: 0.4125,
+    caption: 'Release, seen from the right',
+    alt: 'A player in the air, the throwing arm above the head',
+    mediaSha: SHA,
   },
   trialEvent: { id: id(10), trialId: id(8), event: 'release', timeS: 0.4125, uS: 0.002, origin: 'by-hand' },
   enteredMeasure: {

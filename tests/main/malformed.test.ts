@@ -61,6 +61,8 @@ function validRequests(athleteId: string): typeof requests {
     'media.append': [{ uploadId: id(4), offsetBytes: 0, base64: 'AAAA' }],
     'media.finish': [{ uploadId: id(4) }],
     'media.cancel': [{ uploadId: id(4) }],
+    'still.keep': [{ caseId, trialId, timeS: 0.4, caption: 'Release', alt: 'A throw', png: 'iVBORw0KGgo=' }],
+    'export.keep': [{ caseId, fileName: 'measures.csv', file: { kind: 'csv', text: 'a,b' } }],
     'report.preview': [{ caseId: id(5), kind: 'study', paper: 'a4' }],
     'report.make': [{ caseId: id(5), kind: 'study', paper: 'a4' }],
     'store.verify': [{}],

@@ -177,6 +177,8 @@ export function sampleCase(): CaseFile {
       },
     ],
     landmarkTracks: [],
+    pointRepeats: [],
+    stills: [],
     trialEvents: (
       [
         ['approach-start', 0],

@@ -237,6 +237,8 @@ export function checkCaseFile(told: Omit<Vignette, 'title' | 'expect' | 'stops'>
       note: '',
     })),
     landmarkTracks: [],
+    pointRepeats: [],
+    stills: [],
     trialEvents: [],
     ownMovements: [],
     enteredMeasures: [

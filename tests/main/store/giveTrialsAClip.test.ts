@@ -23,6 +23,9 @@ test('a store from before films and uncertain targets opens with every trial, so
     [
       { op: 'patch', kind: 'movementTrial', id: trial.id, fields: unknown },
       { op: 'remove', kind: 'ownMovement', id: EXAMPLES.ownMovement.id },
+      { op: 'remove', kind: 'pointRepeat', id: EXAMPLES.pointRepeat.id },
+      { op: 'remove', kind: 'still', id: EXAMPLES.still.id },
+      { op: 'patch', kind: 'landmarkTrack', id: EXAMPLES.landmarkTrack.id, fields: { uPx: null } },
     ],
     AT,
   );
@@ -47,6 +50,12 @@ test('a store from before films and uncertain targets opens with every trial, so
     ALTER TABLE report DROP COLUMN holds_case;
     ALTER TABLE report DROP COLUMN replaces_id;
     ALTER TABLE report DROP COLUMN changes;
+    UPDATE change SET before = json_remove(before, '$.uPx'), after = json_remove(after, '$.uPx')
+      WHERE kind = 'landmarkTrack';
+    DELETE FROM change WHERE kind IN ('pointRepeat', 'still');
+    DROP TABLE point_repeat;
+    DROP TABLE still;
+    ALTER TABLE landmark_track DROP COLUMN u_px;
     DELETE FROM change WHERE kind = 'ownMovement';
     DROP TABLE own_movement;
     ALTER TABLE movement_trial DROP COLUMN capture_rate_from;
@@ -62,6 +71,7 @@ test('a store from before films and uncertain targets opens with every trial, so
   store = openSqliteCaseStore(folder, HOLDER);
   await store.undo(caseId, after(120_000));
   expect((await store.open(caseId)).movementTrials).toEqual([trial]);
+  expect((await store.open(caseId)).landmarkTracks).toEqual([{ ...EXAMPLES.landmarkTrack, uPx: null }]);
   expect(await store.verify()).toEqual([]);
   await store.close();
 });

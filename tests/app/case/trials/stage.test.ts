@@ -8,6 +8,7 @@ const track = (point: string, samples: LandmarkTrack['samples']): LandmarkTrack 
   point,
   origin: 'imported',
   samples,
+  uPx: null,
 });
 
 test('a frame in which a point was not seen lacks that point and no other', () => {

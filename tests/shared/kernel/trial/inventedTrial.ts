@@ -55,6 +55,7 @@ export function inventedTrial(
       trialId: id,
       point,
       origin: 'imported' as const,
+      uPx: null,
       samples: frames.map((frame) => sample(frame, x + bodyAt(frame).x, y + bodyAt(frame).y)),
     };
   });
@@ -97,7 +98,7 @@ export function inventedTrial(
       painNrs: null,
       note: '',
     },
-    tracks: [...tracks, { id, trialId: id, point: 'ball', origin: 'imported' as const, samples: ball }],
+    tracks: [...tracks, { id, trialId: id, point: 'ball', origin: 'imported' as const, samples: ball, uPx: null }],
     events: [
       event('start', 5),
       event('ball-rise', 15),

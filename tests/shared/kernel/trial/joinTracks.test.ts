@@ -9,6 +9,7 @@ const track = (point: string, origin: LandmarkTrack['origin'], ...frames: number
   point,
   origin,
   samples: frames.map((frame) => [frame, frame, origin === 'by-hand' ? 1 : 2]),
+  uPx: null,
 });
 
 test('law: a point of several tracks is one point with all their frames in order, and the hand holds over the tracker', () => {
