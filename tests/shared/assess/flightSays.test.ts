@@ -30,6 +30,7 @@ function thrown(trueHz: number, saidHz: number, calibration: Calibration = { kin
     point: 'ball',
     origin: 'by-hand',
     samples,
+    uPx: null,
   } as const;
   const release = {
     id: '00000000-0000-4000-8000-000000000902',
