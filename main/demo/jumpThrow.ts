@@ -1,20 +1,10 @@
-import { DE_LEVA_MALE } from '../../shared/kernel/anthropometry/deLeva1996.ts';
-import { wholeBodyCentreOfMass } from '../../shared/kernel/anthropometry/wholeBodyCentreOfMass.ts';
 import { standardGravity } from '../../shared/kernel/constants/standardGravity.ts';
 import { advance, launch, passing } from '../../shared/kernel/flight/path.ts';
 import { BALL, LANDMARKS } from '../../shared/model/trial.ts';
 import { type Curve, curveThrough, motionThrough } from './curves.ts';
-import {
-  type Leg,
-  lengthsFor,
-  plus,
-  type Point,
-  type Points,
-  pointsOf,
-  type Pose,
-  reach,
-  type Side,
-} from './figure.ts';
+import { type Leg, plus, type Point, type Pose, type Side } from './figure.ts';
+import { figureOnPath, type Legs, legThrough, type Stance } from './figureOnPath.ts';
+import type { Motion } from './motion.ts';
 import type { RandomSource } from './randomSource.ts';
 
 const G = standardGravity.value;
@@ -31,6 +21,8 @@ const LAST = 0.35;
 
 /** Frames of free flight before the ball leaves the picture. */
 const BALL_FRAMES = 34;
+/** A ball of 0.57 m around: invented. */
+const BALL_RADIUS_M = 0.0907;
 /** The centre of the ball from the knuckles, along the hand, m. */
 const BALL_BEYOND_KNUCKLES = 0.1;
 
@@ -67,29 +59,51 @@ interface Times {
  * whose centre of mass follows one path, a parabola while in the air, and whose stance leg reaches for the foot on the
  * floor; and a ball that leaves the hand and then obeys gravity and drag.
  */
-export function filmJumpThrow(invented: InventedThrow, random: RandomSource): FilmedThrow {
+export function jumpThrowMotion(invented: InventedThrow): Motion {
   const { path, times } = bodyPath(invented);
-  const figureAt = figureOnPath(invented.statureM, path, times);
+  const figureAt = figureOnPath({
+    statureM: invented.statureM,
+    path,
+    posture: throwingPosture(times),
+    stances: stancesOf(path, times),
+    swinging: (inStance) => swingingLegs(times, inStance),
+  });
   const handAt = (t: number): Point => {
     const { 'wrist-right': wrist, 'knuckle-right': knuckle } = figureAt(t);
     const beyond = BALL_BEYOND_KNUCKLES / Math.hypot(knuckle.x - wrist.x, knuckle.y - wrist.y);
     return plus(knuckle, { x: (knuckle.x - wrist.x) * beyond, y: (knuckle.y - wrist.y) * beyond });
   };
-  const flight = ballFlight(invented, handAt(times.release));
+  const from = handAt(times.release);
+  const { angle, at } = ballFlight(invented, from);
+  return {
+    movementId: 'handball-jump-throw',
+    side: 'right',
+    statureM: invented.statureM,
+    lastsS: times.end + LAST,
+    events: { 'approach-start': APPROACH_START, plant: PLANT, 'take-off': TAKEOFF, cocked: COCKED, ...times },
+    figureAt,
+    ballAt: (t) => (t <= times.release ? handAt(t) : at(t - times.release)),
+    ballRadiusM: BALL_RADIUS_M,
+    release: { timeS: times.release, speedMPerS: invented.ballSpeedMPerS, angleRad: angle, heightM: from.y },
+    riseMPerS: invented.rise,
+  };
+}
 
+/** The same as someone digitised it: points with their scatter, frame by frame, events on whole frames. */
+export function filmJumpThrow(invented: InventedThrow, random: RandomSource): FilmedThrow {
+  const { figureAt, ballAt, events, lastsS, release } = jumpThrowMotion(invented);
   const tracks = new Map<string, [number, number, number][]>([...LANDMARKS, BALL].map((point) => [point, []]));
   const digitise = (point: string, frame: number, { x, y }: Point) => {
     const [seenX, seenY] = [x, y].map((value) => Number((value + random.normal(invented.noiseM)).toFixed(4)));
     tracks.get(point)?.push([frame, seenX ?? x, seenY ?? y]);
   };
-  for (let frame = 0; frame <= (times.end + LAST) * RATE_HZ; frame += 1) {
+  for (let frame = 0; frame <= lastsS * RATE_HZ; frame += 1) {
     const t = frame / RATE_HZ;
     const figure = figureAt(t);
     for (const point of LANDMARKS) digitise(point, frame, figure[point]);
-    if (t <= times.release) digitise(BALL, frame, handAt(t));
-    else if (t <= times.release + BALL_FRAMES / RATE_HZ) digitise(BALL, frame, flight(t - times.release));
+    const ball = ballAt?.(t) ?? null;
+    if (ball !== null && t <= (release?.timeS ?? 0) + BALL_FRAMES / RATE_HZ) digitise(BALL, frame, ball);
   }
-  const events = { 'approach-start': APPROACH_START, plant: PLANT, 'take-off': TAKEOFF, cocked: COCKED, ...times };
   return { tracks, events: Object.fromEntries(Object.entries(events).map(([event, t]) => [event, toFrame(t)])) };
 }
 
@@ -143,16 +157,15 @@ function bodyPath({ statureM, rise, run, releaseBeforeApexS }: InventedThrow): {
   };
 }
 
-/** The figure at any instant, its centre of mass on the path. */
-function figureOnPath(statureM: number, path: (t: number) => Point, times: Times): (t: number) => Points {
-  const lengths = lengthsFor(statureM);
-  const posture = throwingPosture(times);
-  const stances = [
+function stancesOf(path: (t: number) => Point, times: Times): Stance[] {
+  const floorY = 0;
+  return [
     {
       side: 'right',
       from: RIGHT_STANCE[0],
       to: RIGHT_STANCE[1],
       toeX: path(0.36).x + 0.1,
+      floorY,
       lift: curve([0.36, 0], [0.5, 48]),
     },
     {
@@ -160,6 +173,7 @@ function figureOnPath(statureM: number, path: (t: number) => Point, times: Times
       from: PLANT,
       to: TAKEOFF,
       toeX: path(0.73).x + 0.29,
+      floorY,
       lift: curve([PLANT, 3], [0.66, 0], [0.7, 0], [TAKEOFF, 55]),
     },
     {
@@ -167,41 +181,14 @@ function figureOnPath(statureM: number, path: (t: number) => Point, times: Times
       from: times.landing,
       to: Infinity,
       toeX: path(times.landing).x + 0.34,
+      floorY,
       lift: curve([times.landing, 30], [times.landing + 0.07, 0]),
     },
-  ] as const;
-  let swing = swingingLegs(times, () => ({ thigh: 0, knee: 20, foot: 20 }));
-
-  /** The stance leg depends on where the hips are and they on it, through its mass: found in turn. */
-  const solve = (t: number): { pose: Pose; hip: Point } => {
-    const stance = stances.find(({ from, to }) => t >= from && t <= to);
-    let legs: Record<Side, Leg> = { left: swing.left(t), right: swing.right(t) };
-    for (let round = 0; ; round += 1) {
-      const pose = { ...posture(t), legs };
-      const [target, centre] = [path(t), centreOfMass(pointsOf(pose, lengths))];
-      const hip = { x: target.x - centre.x, y: target.y - centre.y };
-      if (stance === undefined || round === 15) return { pose, hip };
-      const foot = stance.lift(t);
-      legs = { ...legs, [stance.side]: { ...reach({ x: stance.toeX - hip.x, y: -hip.y }, foot, lengths), foot } };
-    }
-  };
-  swing = swingingLegs(times, (side, t) => solve(t).pose.legs[side]);
-
-  return (t) => {
-    const { pose, hip } = solve(t);
-    const points = pointsOf(pose, lengths);
-    return Object.fromEntries(LANDMARKS.map((name) => [name, plus(points[name], hip)])) as Points;
-  };
+  ];
 }
 
 function curve(...points: (readonly [number, number])[]): Curve {
   return curveThrough(points);
-}
-
-function centreOfMass(points: Points): Point {
-  const centre = wholeBodyCentreOfMass(points, DE_LEVA_MALE);
-  if ('unknown' in centre) throw new Error(centre.unknown);
-  return centre;
 }
 
 /** Trunk, head and arms. The throwing arm goes back (−90: level behind), up (−180) and over to the front. */
@@ -237,19 +224,11 @@ function throwingPosture({ release, landing, end }: Times): (t: number) => Omit<
 }
 
 /** Legs off the floor, from where one stance leaves them to where the next one takes them. */
-function swingingLegs(
-  { release, landing, end }: Times,
-  inStance: (side: Side, t: number) => Leg,
-): Record<Side, (t: number) => Leg> {
-  const leg = (side: Side, ...keys: (readonly [t: number, thigh: number, knee: number, foot: number] | number)[]) => {
-    const full = keys.map((key) => {
-      if (typeof key !== 'number') return key;
-      const { thigh, knee, foot } = inStance(side, key);
-      return [key, thigh, knee, foot] as const;
-    });
-    const [thigh, knee, foot] = [1, 2, 3].map((i) => curveThrough(full.map((key) => [key[0], key[i] ?? 0])));
-    return (t: number): Leg => ({ thigh: thigh?.(t) ?? 0, knee: knee?.(t) ?? 0, foot: foot?.(t) ?? 0 });
-  };
+function swingingLegs({ release, landing, end }: Times, inStance: (side: Side, t: number) => Leg): Legs {
+  const leg = (
+    side: Side,
+    ...keys: Parameters<typeof legThrough> extends [unknown, unknown, ...infer Keys] ? Keys : never
+  ) => legThrough(inStance, side, ...keys);
   return {
     left: leg(
       'left',
@@ -279,7 +258,7 @@ function swingingLegs(
 }
 
 /** Where the ball is so long after release, thrown so that it meets the target. */
-function ballFlight(invented: InventedThrow, from: Point): (t: number) => Point {
+function ballFlight(invented: InventedThrow, from: Point): { angle: number; at: (t: number) => Point } {
   const air = { drag: invented.ballDragPerM, lift: 0 };
   const missedBy = (angle: number): number => {
     const arrival = passing(launch(invented.ballSpeedMPerS, angle, from.y), invented.targetDistanceM, air);
@@ -293,8 +272,11 @@ function ballFlight(invented: InventedThrow, from: Point): (t: number) => Point 
     else high = middle;
   }
   const start = launch(invented.ballSpeedMPerS, low, from.y);
-  return (t) => {
-    const { x, y } = advance(start, t, air);
-    return { x: from.x + x, y };
+  return {
+    angle: low,
+    at: (t) => {
+      const { x, y } = advance(start, t, air);
+      return { x: from.x + x, y };
+    },
   };
 }
