@@ -1,5 +1,5 @@
 import { standardGravity } from '../../shared/kernel/constants/standardGravity.ts';
-import { type Curve, curveThrough, motionThrough, type State } from '../demo/curves.ts';
+import { type Curve, curveThrough, motionThrough, still } from '../demo/curves.ts';
 import { lengthsFor, type Point, type Points, pointsOf, type Pose } from '../demo/figure.ts';
 import { centreOfMass, figureOnPath, legThrough, type Stance } from '../demo/figureOnPath.ts';
 
@@ -46,7 +46,6 @@ export function uprightMotion(upright: Upright): UprightBody {
     const points = pointsOf(posture, lengths);
     return centreOfMass(points).y - points['toe-right'].y;
   };
-  const still = (t: number, y: number): State => ({ t, x: y, v: 0, a: 0 });
   const isFall = boxM > 0;
   const leavesAt = isFall ? tall(up, 12, 0) + boxM : tall(up, 14, 45);
   const rise = riseMPerS ?? 0;

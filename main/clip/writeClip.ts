@@ -34,7 +34,7 @@ export async function writeClip(clip: Clip, file: string, onFrame: (done: number
   let said = '';
   ffmpeg.stderr.setEncoding('utf8').on('data', (text: string) => (said += text));
   const failed = once(ffmpeg, 'error').then(([thrown]) => {
-    throw new Error(`ffmpeg could not be started: ${String((thrown as Error).message)}. Install it, then try again.`);
+    throw new Error(`ffmpeg could not be started: ${(thrown as Error).message}. Install it, then try again.`);
   });
   const closed = once(ffmpeg, 'close');
   for (let frame = 0; frame < frames; frame += 1) {

@@ -8,6 +8,11 @@ export interface State {
   readonly a: number;
 }
 
+/** At rest at an instant. */
+export function still(t: number, x: number): State {
+  return { t, x, v: 0, a: 0 };
+}
+
 /** The two neighbours of an instant, or the outermost two. */
 function neighbours<T>(
   points: readonly T[],

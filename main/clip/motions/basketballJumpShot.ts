@@ -13,10 +13,10 @@ export function basketballJumpShot(random: RandomSource): Motion {
   const riseMPerS = between(random, 1.9, 2.6);
   const [start, rises, lowest, up] = [0.4, 0.62, 0.78, 1.04];
   const set = up - 0.1;
-  const extends_ = up - 0.04;
+  const straightens = up - 0.04;
   const release = up + riseMPerS / 9.80665 - between(random, 0.01, 0.05);
-  const upper = through([rises, 28], [set, 104], [extends_, 106], [release, 150], [release + 0.15, 158], [2.2, 20]);
-  const fore = through([rises, 112], [set, 196], [extends_, 198], [release, 158], [release + 0.15, 150], [2.2, 40]);
+  const upper = through([rises, 28], [set, 104], [straightens, 106], [release, 150], [release + 0.15, 158], [2.2, 20]);
+  const fore = through([rises, 112], [set, 196], [straightens, 198], [release, 158], [release + 0.15, 150], [2.2, 40]);
   const body = uprightMotion({
     statureM,
     start,
@@ -46,7 +46,7 @@ export function basketballJumpShot(random: RandomSource): Motion {
       start,
       'ball-rise': rises,
       'set-point': set,
-      'elbow-extension': extends_,
+      'elbow-extension': straightens,
       'take-off': up,
       release,
       landing,

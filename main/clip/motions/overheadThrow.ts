@@ -1,4 +1,4 @@
-import { type Curve, curveThrough, motionThrough } from '../../demo/curves.ts';
+import { type Curve, curveThrough, motionThrough, still } from '../../demo/curves.ts';
 import { figureOnPath, legThrough } from '../../demo/figureOnPath.ts';
 import type { Motion } from '../../demo/motion.ts';
 import type { RandomSource } from '../../demo/randomSource.ts';
@@ -14,7 +14,6 @@ export function overheadThrow(random: RandomSource): Motion {
   const release = 1.31;
   const end = 1.75;
   const reach = between(random, 0.36, 0.42) * statureM;
-  const still = (t: number, x: number) => ({ t, x, v: 0, a: 0 });
   const forward = motionThrough([
     still(start, 0),
     { t: plant, x: 0.5 * reach, v: 1.3, a: 0 },
