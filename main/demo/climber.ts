@@ -1,3 +1,4 @@
+import { blankInjury } from '../../shared/model/blank.ts';
 import type { InventedCase } from './inventedCase.ts';
 import { bothSides, screening } from './records.ts';
 
@@ -41,11 +42,8 @@ export const climber: InventedCase = {
       op: 'create',
       kind: 'injury',
       record: {
-        id: random.id(),
-        athleteId,
+        ...blankInjury({ id: random.id(), athleteId }, { region: 'shoulder', side: 'left' }),
         condition: 'anterior-shoulder-instability',
-        region: 'shoulder',
-        side: 'left',
         diagnosis: 'Recurrent anterior subluxation, direction by history; not imaged',
         onset: '2026-02',
         mechanism: 'First time: caught a swing with the arm out and back. Reduced by itself each time.',

@@ -1,3 +1,4 @@
+import { blankInjury } from '../../shared/model/blank.ts';
 import { dragFactor } from '../../shared/kernel/flight/dragFactor.ts';
 import type { TrialFile } from '../../shared/exchange/trialFile.ts';
 import { handball3 } from '../../shared/knowledge/balls/handball-3.ts';
@@ -47,11 +48,8 @@ export const handballPlayer: InventedCase = {
       op: 'create',
       kind: 'injury',
       record: {
-        id: random.id(),
-        athleteId,
+        ...blankInjury({ id: random.id(), athleteId }, { region: 'shoulder', side: 'right' }),
         condition: 'posterior-shoulder-instability',
-        region: 'shoulder',
-        side: 'right',
         diagnosis: 'Posterior subluxation, treated without an operation',
         onset: '2024-10',
         mechanism: 'Arm forward and across in a block, pushed back by an opponent.',

@@ -1,3 +1,4 @@
+import { blankInjury } from '../../shared/model/blank.ts';
 import type { Edit } from '../../shared/model/edit.ts';
 import type { InventedCase } from './inventedCase.ts';
 import type { RandomSource } from './randomSource.ts';
@@ -96,11 +97,8 @@ function sprainedAnkle(athleteId: string, random: RandomSource): Edit {
     op: 'create',
     kind: 'injury',
     record: {
-      id: random.id(),
-      athleteId,
+      ...blankInjury({ id: random.id(), athleteId }, { region: 'ankle', side: 'left' }),
       condition: 'ankle-sprain',
-      region: 'ankle',
-      side: 'left',
       diagnosis: 'Sprain of the outer ligaments',
       onset: '2026-07',
       mechanism: 'Landed on another player’s foot.',

@@ -10,6 +10,12 @@ import { RECORDS } from '../../shared/model/records.ts';
 /** Kinds a draft may hold. Decisions and reports belong to the case they were made in; media are files. */
 const KINDS = [
   'injury',
+  'bodyMeasurement',
+  'shoulderRecord',
+  'instabilityEvent',
+  'neurovascularCheck',
+  'provocationTest',
+  'questionnaireTotal',
   'screeningSession',
   'screeningResult',
   'jumpTest',

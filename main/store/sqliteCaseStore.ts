@@ -4,7 +4,14 @@ import { toFailure } from '../../shared/errors.ts';
 import { emptyCaseFile, isSingle, LISTS } from '../../shared/model/caseLists.ts';
 import type { Change, Edit } from '../../shared/model/edit.ts';
 import type { RecordChange } from '../../shared/model/recordChanges.ts';
-import { type AnyRecord, type CaseFile, type Kind, KINDS, type RecordOf } from '../../shared/model/records.ts';
+import {
+  type AnyRecord,
+  type CaseFile,
+  isOfAthlete,
+  type Kind,
+  KINDS,
+  type RecordOf,
+} from '../../shared/model/records.ts';
 import { notInStore } from '../../shared/ports/notInStore.ts';
 import { numberAfter } from '../../shared/ports/numberAfter.ts';
 import type { CaseStore, EditState, Erased, ShelfRow } from '../../shared/ports/caseStore.ts';
@@ -233,13 +240,14 @@ function readCase(sql: Statements, caseId: string): CaseFile {
   return { ...emptyCaseFile(opened, athlete), ...Object.fromEntries(lists), revision };
 }
 
-function readAthlete(sql: Statements, athleteId: string) {
+/** An athlete with everything on file of theirs, whatever the case. */
+function readAthlete(sql: Statements, athleteId: string): Pick<CaseFile, 'athlete'> & Partial<CaseFile> {
   const row = sql.records.athlete.byId.get(athleteId);
   if (row === undefined) throw notInStore('athlete', athleteId);
-  return {
-    athlete: fromRow(TABLES.athlete, row) as RecordOf<'athlete'>,
-    injuries: sql.injuriesOf.all(athleteId).map((one) => fromRow(TABLES.injury, one) as RecordOf<'injury'>),
-  };
+  const lists = sql.ofAthlete.flatMap(({ kind, rows }) =>
+    isSingle(kind) ? [] : [[LISTS[kind], rows.all({ athleteId }).map((one) => fromRow(TABLES[kind], one))]],
+  );
+  return { ...Object.fromEntries(lists), athlete: fromRow(TABLES.athlete, row) as RecordOf<'athlete'> };
 }
 
 function readState(sql: Statements, caseId: string): EditState {
@@ -287,7 +295,7 @@ function writeRecords(sql: Statements, caseId: string, changes: readonly RecordC
       sql.unindex.run(place);
     } else if (op === 'create') {
       insert.run({ ...toRow(TABLES[kind], record), place });
-      const athleteId = athleteOf(kind, record);
+      const athleteId = athleteOf(sql, caseId, kind, record);
       sql.index.run({ place, body: searchText(record), caseId: athleteId === null ? caseId : null, athleteId });
     } else {
       update.run(toRow(TABLES[kind], record));
@@ -297,15 +305,15 @@ function writeRecords(sql: Statements, caseId: string, changes: readonly RecordC
 }
 
 /** Whose athlete a record describes; null for records of a single case. */
-function athleteOf(kind: Kind, record: AnyRecord): string | null {
+function athleteOf(sql: Statements, caseId: string, kind: Kind, record: AnyRecord): string | null {
   if (kind === 'athlete') return record.id;
-  return kind === 'injury' && 'athleteId' in record ? record.athleteId : null;
+  return isOfAthlete(kind) ? (sql.athleteOf.get(caseId)?.athleteId ?? null) : null;
 }
 
 /** Counts up the revision of every case that shows what was changed. */
 function settle(sql: Statements, caseId: string, changes: readonly RecordChange[], at: string): void {
   sql.touch.run({ caseId, at });
-  if (changes.some(({ kind }) => kind === 'athlete' || kind === 'injury')) sql.countUpSiblings.run({ caseId });
+  if (changes.some(({ kind }) => isOfAthlete(kind))) sql.countUpSiblings.run({ caseId });
 }
 
 function shelfRow(sql: Statements, row: Row, isArchived: boolean, word: string | undefined): ShelfRow {

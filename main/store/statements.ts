@@ -1,15 +1,32 @@
-import { type Kind, KINDS, RECORDS } from '../../shared/model/records.ts';
+import { isOfAthlete, type Kind, KINDS, RECORDS } from '../../shared/model/records.ts';
 import type { Database, Statement } from './database.ts';
 import { type Row, type Table, TABLES } from './tables.ts';
 
 /** SQL condition that picks a kind's rows of one case, `:caseId`; follows the owners up to the case or its athlete. */
 function partOfCase(kind: Kind): string {
+  return partOf(kind, '(SELECT athlete_id FROM case_record WHERE id = :caseId)');
+}
+
+/** The same where the athlete is told by `athleteId`, SQL as well. */
+function partOf(kind: Kind, athleteId: string): string {
   if (kind === 'case') return 'id = :caseId';
-  if (kind === 'athlete') return 'id = (SELECT athlete_id FROM case_record WHERE id = :caseId)';
+  if (kind === 'athlete') return `id = ${athleteId}`;
   const [owner, field] = RECORDS[kind].parent;
   const column = TABLES[kind].columns.find((one) => one.field === field)?.name;
   if (owner === 'case') return `${column} = :caseId`;
-  return `${column} IN (SELECT id FROM ${TABLES[owner].name} WHERE ${partOfCase(owner)})`;
+  if (owner === 'athlete') return `${column} = ${athleteId}`;
+  return `${column} IN (SELECT id FROM ${TABLES[owner].name} WHERE ${partOf(owner, athleteId)})`;
+}
+
+/** Kinds that describe the athlete and so show in every case of theirs. */
+export const OF_ATHLETE = KINDS.filter(isOfAthlete);
+
+function ofAthleteStatements(database: Database) {
+  return OF_ATHLETE.map((kind) => {
+    const { name } = TABLES[kind];
+    const sql = `SELECT * FROM ${name} WHERE ${partOf(kind, ':athleteId')} ORDER BY place`;
+    return { kind, rows: database.prepare<[{ athleteId: string }], Row>(sql) };
+  });
 }
 
 function recordStatements(database: Database, table: Table) {
@@ -56,7 +73,8 @@ export function prepareStatements(database: Database) {
     records: Object.fromEntries(KINDS.map((kind) => [kind, recordStatements(database, TABLES[kind])])) as {
       readonly [K in Kind]: RecordStatements;
     },
-    injuriesOf: prepare<[string], Row>('SELECT * FROM injury WHERE athlete_id = ? ORDER BY place'),
+    ofAthlete: ofAthleteStatements(database),
+    athleteOf: prepare<[string], { athleteId: string }>('SELECT athlete_id AS athleteId FROM case_record WHERE id = ?'),
     state: prepare<[string], { revision: number; touched_at: string }>(
       'SELECT revision, touched_at FROM case_state WHERE case_id = ?',
     ),
@@ -141,7 +159,7 @@ export function prepareStatements(database: Database) {
       `SELECT max(at) AS at FROM edit_step JOIN change USING (case_id, step)
        WHERE case_id IN (SELECT id FROM case_record WHERE athlete_id = (SELECT athlete_id FROM case_record WHERE id = :caseId))
          AND state = 'done' AND kind NOT IN ('report', 'media')
-         AND (case_id = :caseId OR kind IN ('athlete', 'injury'))`,
+         AND (case_id = :caseId OR kind IN (${OF_ATHLETE.map((kind) => `'${kind}'`).join(', ')}))`,
     ),
 
     index: prepare<[{ place: number; body: string; caseId: string | null; athleteId: string | null }]>(

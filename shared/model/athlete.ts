@@ -1,7 +1,12 @@
 import { z } from 'zod';
 import { day, id, line, nonNegative, positive, text } from './parts.ts';
 
+const limbLength = positive.max(1.6).nullable();
+
 export const REFERENCE_SEXES = ['female', 'male', 'no-reference'] as const;
+
+/** For whoever does not give a date of birth. The ends are those at which reference values for adults begin and end. */
+export const AGE_BANDS = ['under-12', '12-15', '16-17', '18-39', '40-64', '65-over'] as const;
 
 export const athlete = z.strictObject({
   id,
@@ -30,5 +35,31 @@ export const athlete = z.strictObject({
   hasRedFlags: z.boolean().nullable(),
   redFlagsClearedBy: line,
   note: text,
+  /** One more way to tell the person from others: a number in someone's files. */
+  identifier: line,
+  /** Stands in where no date of birth is given. */
+  ageBand: z.enum(AGE_BANDS).nullable(),
+  /** Front of the hip bone to the inner ankle. */
+  legLengthLeftM: limbLength,
+  legLengthRightM: limbLength,
+  /** Seventh neck vertebra to the tip of the middle finger, arm out to the side. */
+  armLengthLeftM: limbLength,
+  armLengthRightM: limbLength,
+  limbsOn: day.nullable(),
+  trainingYears: nonNegative.max(90).nullable(),
+  weeklySessions: z.int().min(0).max(50).nullable(),
+  weeklyHours: nonNegative.max(168).nullable(),
+  consentWithdrawnOn: day.nullable(),
+  /** Under age: who agreed for the athlete, and when. */
+  guardianName: line,
+  guardianConsentOn: day.nullable(),
+  redFlagsClearedOn: day.nullable(),
+  /** With dose. Empty: not recorded; none is written as a word. */
+  medicines: text,
+  allergies: text,
+  /** Illnesses and conditions beside the injuries. */
+  otherHistory: text,
+  /** Interpreter, access. */
+  accessNeeds: line,
 });
 export type Athlete = z.infer<typeof athlete>;

@@ -25,5 +25,19 @@ export const caseRecord = z.strictObject({
   /** True for invented data. Printed on every page made from it. */
   isInvented: z.boolean(),
   archivedOn: day.nullable(),
+  /** Profession and registration. */
+  practitionerRole: line,
+  /** How whoever reads the report reaches the practitioner. */
+  practitionerContact: line,
+  copiesTo: line,
+  /** Treatment to date: what, how much, kept to or not, with what result. */
+  triedSoFar: text,
+  /** What the complaint keeps the athlete from, and by when it matters. */
+  effects: text,
+  /** What the athlete was told and wants, and what to watch for. */
+  toldAndWanted: text,
+  /** Agreement that this letter is sent. Null: not asked. */
+  consentToReferral: z.boolean().nullable(),
+  consentToReferralOn: day.nullable(),
 });
 export type CaseRecord = z.infer<typeof caseRecord>;

@@ -7,6 +7,12 @@ export type ListedKind = Exclude<Kind, SingleKind>;
 /** The list of a case file that holds each kind. The only place that knows. */
 export const LISTS = {
   injury: 'injuries',
+  bodyMeasurement: 'bodyMeasurements',
+  shoulderRecord: 'shoulderRecords',
+  instabilityEvent: 'instabilityEvents',
+  neurovascularCheck: 'neurovascularChecks',
+  provocationTest: 'provocationTests',
+  questionnaireTotal: 'questionnaireTotals',
   screeningSession: 'screeningSessions',
   screeningResult: 'screeningResults',
   jumpTest: 'jumpTests',

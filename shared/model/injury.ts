@@ -50,6 +50,42 @@ export const REGIONS = [
 export const region = z.enum(REGIONS);
 export type Region = z.infer<typeof region>;
 
+/** Tissue and pathology of the same consensus, in our own labels. */
+export const TISSUES = [
+  'muscle-injury',
+  'muscle-contusion',
+  'compartment-syndrome',
+  'tendinopathy',
+  'tendon-rupture',
+  'brain-or-cord',
+  'peripheral-nerve',
+  'fracture',
+  'bone-stress',
+  'bone-contusion',
+  'avascular-necrosis',
+  'growth-plate',
+  'cartilage',
+  'arthritis',
+  'synovitis',
+  'bursitis',
+  'joint-sprain',
+  'chronic-instability',
+  'skin-contusion',
+  'laceration',
+  'abrasion',
+  'vessel',
+  'stump',
+  'internal-organ',
+  'not-specified',
+] as const;
+export type Tissue = (typeof TISSUES)[number];
+
+/** How it came on, and what was touched; the same consensus. */
+export const MODES = ['acute-sudden', 'repetitive-sudden', 'repetitive-gradual'] as const;
+export const CONTACTS = ['none', 'indirect-athlete', 'indirect-object', 'direct-athlete', 'direct-object'] as const;
+/** The same diagnosis again: after a full return a recurrence, before it an exacerbation. */
+export const RECURRENCES = ['first', 'recurrence', 'exacerbation'] as const;
+
 export const injury = z.strictObject({
   id,
   athleteId: id,
@@ -71,5 +107,16 @@ export const injury = z.strictObject({
   clearedBy: line,
   clearedOn: day.nullable(),
   note: text,
+  tissue: z.enum(TISSUES).nullable(),
+  /** Code of whatever classification is used; any. */
+  code: line,
+  mode: z.enum(MODES).nullable(),
+  contact: z.enum(CONTACTS).nullable(),
+  recurrence: z.enum(RECURRENCES).nullable(),
+  /** Which operation, when and by whom. */
+  surgery: text,
+  clearedRole: line,
+  clearedFor: line,
+  clearedUntil: day.nullable(),
 });
 export type Injury = z.infer<typeof injury>;

@@ -1,11 +1,19 @@
 import { z } from 'zod';
 import { athlete } from './athlete.ts';
+import { bodyMeasurement } from './bodyMeasurement.ts';
 import { caseRecord } from './case.ts';
 import { injury } from './injury.ts';
 import { jumpTest, jumpTrial } from './jump.ts';
 import { findingDecision, mediaRecord, reportRecord } from './outcome.ts';
 import { ownMovement } from './ownMovement.ts';
 import { screeningResult, screeningSession } from './screening.ts';
+import {
+  instabilityEvent,
+  neurovascularCheck,
+  provocationTest,
+  questionnaireTotal,
+  shoulderRecord,
+} from './shoulder.ts';
 import { enteredMeasure, landmarkTrack, movementTrial, pointRepeat, still, trialEvent } from './trial.ts';
 
 /**
@@ -17,6 +25,12 @@ export const RECORDS = {
   athlete: { schema: athlete, parent: null },
   case: { schema: caseRecord, parent: ['athlete', 'athleteId'] },
   injury: { schema: injury, parent: ['athlete', 'athleteId'] },
+  bodyMeasurement: { schema: bodyMeasurement, parent: ['athlete', 'athleteId'] },
+  shoulderRecord: { schema: shoulderRecord, parent: ['injury', 'injuryId'] },
+  instabilityEvent: { schema: instabilityEvent, parent: ['injury', 'injuryId'] },
+  neurovascularCheck: { schema: neurovascularCheck, parent: ['injury', 'injuryId'] },
+  provocationTest: { schema: provocationTest, parent: ['injury', 'injuryId'] },
+  questionnaireTotal: { schema: questionnaireTotal, parent: ['injury', 'injuryId'] },
   screeningSession: { schema: screeningSession, parent: ['case', 'caseId'] },
   screeningResult: { schema: screeningResult, parent: ['screeningSession', 'sessionId'] },
   jumpTest: { schema: jumpTest, parent: ['case', 'caseId'] },
@@ -38,6 +52,12 @@ export type RecordOf<K extends Kind> = z.infer<(typeof RECORDS)[K]['schema']>;
 export type AnyRecord = { [K in Kind]: RecordOf<K> }[Kind];
 export const KINDS = Object.keys(RECORDS) as Kind[];
 
+/** Whether records of a kind describe the athlete and so show in every case of theirs. */
+export function isOfAthlete(kind: Kind): boolean {
+  if (kind === 'athlete' || kind === 'case') return kind === 'athlete';
+  return isOfAthlete(RECORDS[kind].parent[0]);
+}
+
 /** Everything in one case: what the renderer shows, the rules judge, the report prints and an export contains. */
 export const caseFile = z.strictObject({
   /** Counts up with every edit, undo and redo. */
@@ -45,6 +65,12 @@ export const caseFile = z.strictObject({
   case: caseRecord,
   athlete,
   injuries: z.array(injury),
+  bodyMeasurements: z.array(bodyMeasurement),
+  shoulderRecords: z.array(shoulderRecord),
+  instabilityEvents: z.array(instabilityEvent),
+  neurovascularChecks: z.array(neurovascularCheck),
+  provocationTests: z.array(provocationTest),
+  questionnaireTotals: z.array(questionnaireTotal),
   screeningSessions: z.array(screeningSession),
   screeningResults: z.array(screeningResult),
   jumpTests: z.array(jumpTest),

@@ -5,6 +5,12 @@ export const KIND_WORDS = {
   athlete: 'athlete',
   case: 'case',
   injury: 'injury',
+  bodyMeasurement: 'earlier measurement',
+  shoulderRecord: 'shoulder record',
+  instabilityEvent: 'instability event',
+  neurovascularCheck: 'check of nerves and vessels',
+  provocationTest: 'provocation test',
+  questionnaireTotal: 'questionnaire total',
   screeningSession: 'screening session',
   screeningResult: 'screening result',
   jumpTest: 'jump test',
@@ -33,6 +39,30 @@ const FIELD_WORDS: Readonly<Record<string, string>> = {
   consentFor: 'consent',
   consentOn: 'day of consent',
   consentToImages: 'consent to images',
+  ageBand: 'age',
+  limbsOn: 'day of the limb lengths',
+  consentWithdrawnOn: 'withdrawal of consent',
+  guardianName: 'guardian',
+  guardianConsentOn: 'consent of the guardian',
+  practitionerContact: 'contact of the practitioner',
+  practitionerRole: 'profession of the practitioner',
+  triedSoFar: 'what has been tried',
+  effects: 'effect on sport and daily life',
+  toldAndWanted: 'what the athlete was told and wants',
+  consentToReferral: 'consent to the referral',
+  consentToReferralOn: 'day of consent to the referral',
+  clearedRole: 'profession of who cleared',
+  clearedFor: 'what was cleared',
+  clearedUntil: 'end of the clearance',
+  mode: 'onset',
+  happenedOn: 'day',
+  checkedOn: 'day',
+  testedOn: 'day',
+  examinedOn: 'day',
+  imagedOn: 'day of the imaging',
+  outOfJointS: 'time out of joint',
+  isMultidirectional: 'more than one direction',
+  redFlagsClearedOn: 'day of clearance of the red flags',
   hasRedFlags: 'red flags',
   redFlagsClearedBy: 'clearance of the red flags',
   isInvented: 'invented data',
@@ -71,5 +101,10 @@ const FIELD_WORDS: Readonly<Record<string, string>> = {
 /** A field in words: `flightTimeS` is flight time. Unit endings are left off. */
 export function fieldWords(field: string): string {
   const said = Object.hasOwn(FIELD_WORDS, field) ? FIELD_WORDS[field] : undefined;
-  return said ?? field.replace(/(Id|Kg|Hz|Si|S|M)$/, '').replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
+  return (
+    said ??
+    field
+      .replace(/(Id|Kg|Hz|Si|Rad|Years|Ratio|Points|S|M)$/, '')
+      .replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`)
+  );
 }

@@ -37,12 +37,9 @@ const TYPING_PAUSE_MS = 3000;
 
 /**
  * The first step of a case's history.
- * @param known the athlete with the injuries on file, if the edits do not create the athlete
+ * @param known the athlete with everything on file of theirs, if the edits do not create the athlete
  */
-export function planCase(
-  edits: readonly Edit[],
-  known: { readonly athlete: RecordOf<'athlete'>; readonly injuries: readonly RecordOf<'injury'>[] } | null,
-): Plan {
+export function planCase(edits: readonly Edit[], known: (Pick<CaseFile, 'athlete'> & Partial<CaseFile>) | null): Plan {
   const singles = edits.filter((edit) => edit.op === 'create' && isSingle(edit.kind));
   const caseChange = singleCreated(singles, 'case');
   const athleteChange = known === null ? singleCreated(singles, 'athlete') : null;
@@ -51,7 +48,7 @@ export function planCase(
   if (opened.athleteId !== athlete.id || singles.length !== (known === null ? 2 : 1)) {
     throw new DomainError('input-malformed', 'A new case needs one case record and the one athlete it names.');
   }
-  const file = { ...emptyCaseFile(opened, athlete), injuries: [...(known?.injuries ?? [])] };
+  const file = { ...emptyCaseFile(opened, athlete), ...known };
   const rest = recordChanges(
     file,
     edits.filter((edit) => !singles.includes(edit)),
@@ -136,7 +133,7 @@ function rerun(file: CaseFile, changes: readonly StepChange[]): readonly RecordC
   return made;
 }
 
-/** The athlete and the injuries are shared between cases: nothing that another case wrote since may be overwritten. */
+/** What describes the athlete is shared between cases: nothing that another case wrote since may be overwritten. */
 function requireUnchanged(file: CaseFile, change: StepChange): void {
   const current = findRecord(file, change.kind, change.recordId) as StepChange['before'];
   const names = Object.keys(change.before ?? {});

@@ -1,7 +1,15 @@
-import { emptyCaseFile, isSingle, recordsOf, withRecord } from '../model/caseLists.ts';
+import { emptyCaseFile, isSingle, LISTS, recordsOf, withRecord } from '../model/caseLists.ts';
 import { idInUse, isKept, type RecordChange } from '../model/recordChanges.ts';
 import type { Edit } from '../model/edit.ts';
-import { type AnyRecord, type CaseFile, type Kind, KINDS, type RecordOf, RECORDS } from '../model/records.ts';
+import {
+  type AnyRecord,
+  type CaseFile,
+  isOfAthlete,
+  type Kind,
+  KINDS,
+  type RecordOf,
+  RECORDS,
+} from '../model/records.ts';
 import type { CaseStore, CaseSummary, EditState, ShelfRow } from './caseStore.ts';
 import { type Plan, planCase, planEdits, planRedo, planUndo, type Step } from './editing.ts';
 import { notInStore } from './notInStore.ts';
@@ -51,10 +59,19 @@ export function inMemoryCaseStore(): CaseStore {
     return file;
   }
 
-  function known(athleteId: string) {
+  /** An athlete with everything on file of theirs, whatever the case. */
+  function known(athleteId: string): Pick<CaseFile, 'athlete'> & Partial<CaseFile> {
     const athlete = get('athlete', athleteId);
     if (athlete === null) throw notInStore('athlete', athleteId);
-    return { athlete, injuries: all('injury').filter((one) => one.athleteId === athleteId) };
+    const lists: Partial<Record<Kind, readonly AnyRecord[]>> = { athlete: [athlete] };
+    for (const kind of KINDS.filter(isOfAthlete)) {
+      const parent = RECORDS[kind].parent;
+      if (parent === null) continue;
+      const owners = new Set(lists[parent[0]]?.map(({ id }) => id));
+      lists[kind] = all(kind).filter((one) => owners.has(Object(one)[parent[1]]));
+    }
+    const named = KINDS.flatMap((kind) => (isSingle(kind) ? [] : [[LISTS[kind], lists[kind] ?? []]]));
+    return { ...Object.fromEntries(named), athlete };
   }
 
   function write(changes: readonly RecordChange[]): void {
@@ -76,7 +93,7 @@ export function inMemoryCaseStore(): CaseStore {
   function settle(caseId: string, changes: readonly RecordChange[], at: string, steps: readonly Step[]): EditState {
     const current = heldCase(caseId);
     held.set(caseId, { ...current, revision: current.revision + 1, isJudged: false, touchedAt: at, steps });
-    if (changes.some(({ kind }) => kind === 'athlete' || kind === 'injury')) {
+    if (changes.some(({ kind }) => isOfAthlete(kind))) {
       for (const other of sameAthlete(caseId).filter((one) => one !== caseId)) {
         const theirs = heldCase(other);
         held.set(other, { ...theirs, revision: theirs.revision + 1, isJudged: false });
@@ -202,7 +219,7 @@ export function inMemoryCaseStore(): CaseStore {
         .slice(0, limit),
     lastEditAt: async (caseId) => {
       const shown = (owner: string) => (change: { kind: Kind }) =>
-        !isKept(change.kind) && (owner === caseId || change.kind === 'athlete' || change.kind === 'injury');
+        !isKept(change.kind) && (owner === caseId || isOfAthlete(change.kind));
       return sameAthlete(heldCase(caseId) && caseId)
         .flatMap((owner) =>
           heldCase(owner).steps.filter((step) => step.state === 'done' && step.changes.some(shown(owner))),

@@ -3,6 +3,7 @@ import { readsAs } from '../../shared/assess/standing.ts';
 import { flightHeight } from '../../shared/kernel/jump/flightHeight.ts';
 import { measureById } from '../../shared/knowledge/measures/index.ts';
 import { SOURCES } from '../../shared/knowledge/sources/index.ts';
+import { blankAthlete, blankCase, blankInjury } from '../../shared/model/blank.ts';
 import type { CaseFile } from '../../shared/model/records.ts';
 import { measured, type Quantity } from '../../shared/quantity.ts';
 import type { Unit } from '../../shared/units.ts';
@@ -26,11 +27,7 @@ export function sampleCase(): CaseFile {
   return {
     revision: 42,
     case: {
-      id: CASE,
-      athleteId: ATHLETE,
-      number: '2026-014',
-      purpose: 'intake',
-      openedOn: '2026-11-18',
+      ...blankCase({ id: CASE, athleteId: ATHLETE }, '2026-014', 'intake', '2026-11-18'),
       practitioner: 'R. Example, strength coach (invented)',
       question: 'Can she return to full jump throws, and what should the gym work be until then?',
       addressee: '',
@@ -41,7 +38,7 @@ export function sampleCase(): CaseFile {
       archivedOn: null,
     },
     athlete: {
-      id: ATHLETE,
+      ...blankAthlete(ATHLETE),
       name: 'Tern',
       isPseudonym: true,
       birthDate: '2003-05-14',
@@ -66,11 +63,8 @@ export function sampleCase(): CaseFile {
     },
     injuries: [
       {
-        id: sampleId(3),
-        athleteId: ATHLETE,
+        ...blankInjury({ id: sampleId(3), athleteId: ATHLETE }, { region: 'shoulder', side: 'right' }),
         condition: 'posterior-shoulder-instability',
-        region: 'shoulder',
-        side: 'right',
         diagnosis: 'subluxation, treated without surgery',
         onset: '2025-02',
         mechanism: 'Blocked shot, arm forward and across.',
@@ -84,11 +78,8 @@ export function sampleCase(): CaseFile {
         note: '',
       },
       {
-        id: sampleId(4),
-        athleteId: ATHLETE,
+        ...blankInjury({ id: sampleId(4), athleteId: ATHLETE }, { region: 'ankle', side: 'left' }),
         condition: 'ankle-sprain',
-        region: 'ankle',
-        side: 'left',
         diagnosis: '',
         onset: '2023',
         mechanism: '',
@@ -102,6 +93,12 @@ export function sampleCase(): CaseFile {
         note: '',
       },
     ],
+    bodyMeasurements: [],
+    shoulderRecords: [],
+    instabilityEvents: [],
+    neurovascularChecks: [],
+    provocationTests: [],
+    questionnaireTotals: [],
     screeningSessions: [
       {
         id: SESSION,

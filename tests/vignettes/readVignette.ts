@@ -2,6 +2,8 @@ import { z } from 'zod';
 import { batteryItem } from '../../shared/knowledge/screening/index.ts';
 import { measureById } from '../../shared/knowledge/measures/index.ts';
 import { athlete } from '../../shared/model/athlete.ts';
+import { LISTS } from '../../shared/model/caseLists.ts';
+import { blankAthlete, blankCase, blankInjury } from '../../shared/model/blank.ts';
 import { purpose } from '../../shared/model/case.ts';
 import { CONDITIONS, injury, REGIONS } from '../../shared/model/injury.ts';
 import { jumpTest } from '../../shared/model/jump.ts';
@@ -120,57 +122,23 @@ export function checkCaseFile(told: Omit<Vignette, 'title' | 'expect' | 'stops'>
   const sessionId = id();
   const jumps = told.jumps.map((jump) => ({ ...jump, id: id() }));
   const trials = told.trials.map((trial) => ({ ...trial, id: id() }));
+  const nothing = Object.values(LISTS).map((list) => [list, []]);
   return caseFile.parse({
+    ...Object.fromEntries(nothing),
     revision: 0,
     case: {
-      id: caseId,
-      athleteId,
-      number: '2026-001',
-      purpose: told.purpose,
-      openedOn: DAY,
+      ...blankCase({ id: caseId, athleteId }, '2026-001', told.purpose, DAY),
       practitioner: 'R. Example',
-      question: '',
-      addressee: '',
-      urgency: null,
-      urgencyReason: '',
       note: told.told,
       isInvented: true,
-      archivedOn: null,
     },
     athlete: {
-      id: athleteId,
+      ...blankAthlete(athleteId),
       name: 'Invented',
       isPseudonym: true,
-      birthDate: null,
-      referenceSex: null,
-      massKg: null,
-      massUKg: null,
-      massOn: null,
-      statureM: null,
-      statureUM: null,
-      statureOn: null,
-      dominantSide: null,
-      sport: '',
-      position: '',
-      level: '',
-      goals: '',
-      consentFor: '',
-      consentOn: null,
-      consentToImages: null,
-      hasRedFlags: null,
-      redFlagsClearedBy: '',
-      note: '',
       ...told.athlete,
     },
-    injuries: told.injuries.map((one) => ({
-      ...one,
-      id: id(),
-      athleteId,
-      mechanism: '',
-      episodes: null,
-      timeLossDays: null,
-      note: '',
-    })),
+    injuries: told.injuries.map((one) => ({ ...blankInjury({ id: id(), athleteId }, one), ...one })),
     screeningSessions:
       told.screening.length === 0
         ? []

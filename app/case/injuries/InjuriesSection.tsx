@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { conditionEntry } from '../../../shared/knowledge/conditions/index.ts';
 import { formatDate } from '../../../shared/format/number.ts';
+import { blankInjury } from '../../../shared/model/blank.ts';
 import type { Injury } from '../../../shared/model/injury.ts';
 import { liftedBy } from '../../../shared/rules/effects/liftedBy.ts';
 import { Button } from '../../parts/Button.tsx';
@@ -22,7 +23,7 @@ export function InjuriesSection() {
   const [isAdding, setAdding] = useState(false);
 
   const add = (place: Place) => {
-    const injury = newInjury(athlete.id, place);
+    const injury = blankInjury({ id: newId(), athleteId: athlete.id }, place);
     edit([{ op: 'create', kind: 'injury', record: injury }]);
     setAdding(false);
     setOpenId(injury.id);
@@ -64,28 +65,6 @@ export function InjuriesSection() {
       )}
     </>
   );
-}
-
-/** A fresh injury holds only the place; nothing else is assumed. It counts as current until someone says otherwise. */
-function newInjury(athleteId: string, { region, side }: Place): Injury {
-  return {
-    id: newId(),
-    athleteId,
-    condition: 'other',
-    region,
-    side,
-    diagnosis: '',
-    onset: null,
-    mechanism: '',
-    status: 'current',
-    episodes: null,
-    timeLossDays: null,
-    hadSurgery: null,
-    restrictions: '',
-    clearedBy: '',
-    clearedOn: null,
-    note: '',
-  };
 }
 
 function InjuryItem({ injury, isOpen, onToggle }: { injury: Injury; isOpen: boolean; onToggle: () => void }) {

@@ -18,9 +18,9 @@ interface ColumnInfo {
 }
 
 /** `si`: in the unit that the item or measure it belongs to has; `nrs`: the numeric rating scale of pain, 0 to 10. */
-const UNIT_ENDING = /_(kg|m|px|s|hz|days|bytes|nrs|si)$/;
+const UNIT_ENDING = /_(kg|m|px|s|hz|rad|days|hours|years|bytes|points|ratio|nrs|si)$/;
 /** How many, or which one; `place` orders the rows. */
-const COUNTS = ['place', 'frame', 'episodes', 'number', 'page_count'];
+const COUNTS = ['place', 'frame', 'episodes', 'number', 'page_count', 'weekly_sessions'];
 
 test('every statement of the store can be prepared on a migrated database', () => {
   expect(Object.keys(prepareStatements(database).records)).toEqual(KINDS);

@@ -39,8 +39,11 @@ test.each([
   ],
   [
     'a record deleted',
-    'DELETE FROM injury',
-    ['The search knows records that are gone.', `The history leads to the injury ${id(3)}, which is not stored.`],
+    'DELETE FROM body_measurement',
+    [
+      'The search knows records that are gone.',
+      `The history leads to the earlier measurement ${id(15)}, which is not stored.`,
+    ],
   ],
   [
     'a line of history deleted',
@@ -49,7 +52,7 @@ test.each([
   ],
   [
     'words missing from the search',
-    `UPDATE search SET body = 'x' WHERE body LIKE '%posterior%'`,
+    `UPDATE search SET body = 'x' WHERE body LIKE '%posterior instability%'`,
     [`The search does not know the words of injury ${id(3)}.`],
   ],
   [

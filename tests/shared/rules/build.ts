@@ -1,5 +1,6 @@
 import type { Fact, FactValue } from '../../../shared/assess/assessment.ts';
 import { measureById } from '../../../shared/knowledge/measures/index.ts';
+import { blankInjury } from '../../../shared/model/blank.ts';
 import type { Condition, Injury } from '../../../shared/model/injury.ts';
 import { measured } from '../../../shared/quantity.ts';
 import type { JudgingOptions } from '../../../shared/rules/evaluate.ts';
@@ -57,22 +58,12 @@ function valueOf(measure: string, value: number | boolean | string | FactValue, 
 
 export function injury(condition: Condition, more: Partial<Injury> = {}): Injury {
   return {
-    id: `injury-${condition}`,
-    athleteId: 'athlete',
+    ...blankInjury(
+      { id: `injury-${condition}`, athleteId: 'athlete' },
+      { region: REGION_OF[condition], side: 'right' },
+    ),
     condition,
-    region: REGION_OF[condition],
-    side: 'right',
-    diagnosis: '',
     onset: '2025-03',
-    mechanism: '',
-    status: 'current',
-    episodes: null,
-    timeLossDays: null,
-    hadSurgery: null,
-    restrictions: '',
-    clearedBy: '',
-    clearedOn: null,
-    note: '',
     ...more,
   };
 }
