@@ -75,12 +75,13 @@ export function inMemoryCaseStore(): CaseStore {
   }
 
   function write(changes: readonly RecordChange[]): void {
-    const made = new Set<string>();
+    // What one step makes, removes and makes again is there once.
+    const isThere = new Map<string, boolean>();
     for (const { kind, recordId, op } of changes) {
-      if (op !== 'create') continue;
       const place = `${kind} ${recordId}`;
-      if (made.has(place) || get(kind, recordId) !== null) throw idInUse(kind, recordId);
-      made.add(place);
+      const isTaken = isThere.get(place) ?? get(kind, recordId) !== null;
+      if (op === 'create' && isTaken) throw idInUse(kind, recordId);
+      isThere.set(place, op !== 'remove');
     }
     for (const { kind, recordId, record } of changes) {
       if (record === null) records.get(kind)?.delete(recordId);
