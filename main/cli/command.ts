@@ -39,8 +39,13 @@ export interface Command {
 
 /** @throws DomainError 'not-found' or 'input-malformed' */
 export function readText(file: string): string {
+  return readBytes(file).toString('utf8');
+}
+
+/** @throws DomainError 'not-found' or 'input-malformed' */
+export function readBytes(file: string): Buffer {
   try {
-    return fs.readFileSync(file, 'utf8');
+    return fs.readFileSync(file);
   } catch (thrown) {
     const code = (thrown as NodeJS.ErrnoException).code;
     if (code === 'ENOENT') throw new DomainError('not-found', `There is no file ${file}.`);

@@ -1,3 +1,4 @@
+import { c3dInfo } from './c3dInfo.ts';
 import { caseNew } from './caseNew.ts';
 import { caseShow } from './caseShow.ts';
 import { check } from './check.ts';
@@ -26,6 +27,7 @@ export const COMMANDS: readonly Command[] = [
   rosterImport,
   screenImport,
   jumpImport,
+  c3dInfo,
   check,
   rulesEvaluate,
   rulesCheck,
