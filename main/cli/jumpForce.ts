@@ -2,15 +2,15 @@ import { asymmetry } from '../../shared/kernel/change/asymmetry.ts';
 import { analyseForceTrace } from '../../shared/kernel/jump/analyseForceTrace.ts';
 import type { ForceJump } from '../../shared/kernel/jump/forceTrace.ts';
 import { counted } from '../../shared/format/number.ts';
-import { readForceCsv } from '../exchange/forceCsv.ts';
-import { choiceFrom, type Command, optionalNumber, readText } from './command.ts';
+import { readForceFile } from '../exchange/readForceFile.ts';
+import { choiceFrom, type Command, optionalNumber, readBytes } from './command.ts';
 import { readingsToJson, readingsToLines, type Row } from './readings.ts';
 
 const KINDS = { cmj: 'countermovement', squat: 'squat', drop: 'drop' } as const;
 
 export const jumpForce: Command = {
   name: 'jump force',
-  usage: 'FILE.csv [--rate HZ] [--columns a[,b]] [--mass KG] [--kind cmj|squat|drop]',
+  usage: 'FILE.csv|FILE.c3d [--rate HZ] [--columns a[,b]] [--mass KG] [--kind cmj|squat|drop]',
   does: 'every jump in a force-plate record',
   words: 1,
   options: {
@@ -22,7 +22,7 @@ export const jumpForce: Command = {
   run({ words: [file = ''], options }) {
     const kind = choiceFrom(options['kind'], '--kind', ['cmj', 'squat', 'drop'], 'cmj');
     const massKg = optionalNumber(options['mass'], '--mass');
-    const record = readForceCsv(readText(file), {
+    const record = readForceFile(readBytes(file), {
       columns: typeof options['columns'] === 'string' ? options['columns'].split(',') : [],
       rateHz: optionalNumber(options['rate'], '--rate'),
     });

@@ -3,14 +3,15 @@ import path from 'node:path';
 import { counted } from '../../shared/format/number.ts';
 import type { Edit } from '../../shared/model/edit.ts';
 import { JUMP_KINDS, type JumpTest } from '../../shared/model/jump.ts';
+import { isC3d } from '../exchange/c3d/readC3d.ts';
 import { isJumpTable, readJumpsCsv } from '../exchange/jumpsCsv.ts';
 import { ask } from './ask.ts';
-import { choiceFrom, type Command, optionalNumber, readText } from './command.ts';
+import { choiceFrom, type Command, optionalNumber, readBytes } from './command.ts';
 import { findCase } from './findCase.ts';
 
 export const jumpImport: Command = {
   name: 'jump import',
-  usage: `CASE FILE.csv [--kind ${JUMP_KINDS.join('|')}] [--date DAY] [--standing-reach M] [--drop-height M] [--fps HZ] [--rate HZ] [--folder DIR]`,
+  usage: `CASE FILE.csv|FILE.c3d [--kind ${JUMP_KINDS.join('|')}] [--date DAY] [--standing-reach M] [--drop-height M] [--fps HZ] [--rate HZ] [--folder DIR]`,
   does: 'a jump test from a table of flight times or reaches, or from a force-plate record',
   words: 2,
   options: {
@@ -22,11 +23,13 @@ export const jumpImport: Command = {
     rate: { type: 'string' },
   },
   async run({ words: [name = '', fileName = ''], options, openStore }) {
-    const text = readText(fileName);
-    const table = isJumpTable(text) ? readJumpsCsv(text) : null;
+    const bytes = readBytes(fileName);
+    const isBase64 = isC3d(bytes);
+    const text = bytes.toString(isBase64 ? 'base64' : 'utf8');
+    const table = !isBase64 && isJumpTable(text) ? readJumpsCsv(text) : null;
     const kind = choiceFrom(options['kind'], '--kind', JUMP_KINDS, 'countermovement');
     const rateHz = optionalNumber(options['rate'], '--rate');
-    const force = { fileName: path.basename(fileName), text, columns: [], rateHz, massKg: null };
+    const force = { fileName: path.basename(fileName), text, isBase64, columns: [], rateHz, massKg: null };
     const service = await openStore();
     // A file that cannot be analysed is refused before a test is made for it.
     if (table === null) await ask(service, 'jump.previewForce', { kind, file: force });

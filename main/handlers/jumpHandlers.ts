@@ -5,7 +5,8 @@ import { toForceSummary } from '../../shared/kernel/jump/toForceSummary.ts';
 import type { Edit } from '../../shared/model/edit.ts';
 import type { ForceSummary, JumpTest } from '../../shared/model/jump.ts';
 import type { CaseFile } from '../../shared/model/records.ts';
-import { type ForceCsv, readForceCsv } from '../exchange/forceCsv.ts';
+import type { ForceCsv } from '../exchange/forceCsv.ts';
+import { readForceFile } from '../exchange/readForceFile.ts';
 import { thinTrace } from '../exchange/thinTrace.ts';
 import type { Handlers } from './context.ts';
 import { judged } from './judged.ts';
@@ -30,8 +31,8 @@ export const jumpHandlers: Handlers<'jump.previewForce' | 'jump.importForce' | '
     const { summaries } = read(file, test.kind);
     const kept = await keepFile(context, caseId, {
       fileName: file.fileName,
-      mediaType: 'text/csv',
-      bytes: new TextEncoder().encode(file.text),
+      mediaType: file.isBase64 === true ? 'application/octet-stream' : 'text/csv',
+      bytes: bytesOf(file),
     });
     const before = opened.jumpTrials.filter((trial) => trial.testId === testId);
     const highest = Math.max(0, ...before.map(({ number }) => number));
@@ -61,8 +62,7 @@ export const jumpHandlers: Handlers<'jump.previewForce' | 'jump.importForce' | '
     const force = trial?.force ?? null;
     const sha256 = trial?.mediaSha256 ?? null;
     if (force === null || sha256 === null) throw new DomainError('not-found', 'This trial has no force record.');
-    const text = new TextDecoder().decode(await media.read(sha256));
-    return thinned(readForceCsv(text, { columns: force.columns, rateHz: force.rateHz }));
+    return thinned(readForceFile(await media.read(sha256), { columns: force.columns, rateHz: force.rateHz }));
   },
 };
 
@@ -71,8 +71,9 @@ function read(
   file: ForceFile,
   kind: JumpTest['kind'],
 ): { csv: ForceCsv; summaries: [ForceSummary, ...ForceSummary[]] } {
-  const csv = readForceCsv(file.text, { columns: file.columns, rateHz: file.rateHz });
-  const analysis = analyseForceTrace({ rateHz: csv.rateHz, plates: csv.plates, massKg: file.massKg, kind });
+  const csv = readForceFile(bytesOf(file), { columns: file.columns, rateHz: file.rateHz });
+  const { massKg, marks = null } = file;
+  const analysis = analyseForceTrace({ rateHz: csv.rateHz, plates: csv.plates, massKg, kind, marks });
   const [first, ...others] = analysis.jumps.map((jump) => toForceSummary(jump, csv.rateHz, csv.columns));
   if (first === undefined) {
     throw new DomainError(
@@ -82,6 +83,10 @@ function read(
   }
   const about = [...csv.warnings, ...analysis.warnings];
   return { csv, summaries: [{ ...first, warnings: [...about, ...first.warnings] }, ...others] };
+}
+
+function bytesOf({ text, isBase64 = false }: ForceFile): Uint8Array {
+  return isBase64 ? Buffer.from(text, 'base64') : new TextEncoder().encode(text);
 }
 
 function findTest(file: CaseFile, testId: string): JumpTest {

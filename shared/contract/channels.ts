@@ -47,10 +47,19 @@ const trace = z.strictObject({
   forcesN: z.array(z.array(z.number())),
 });
 
+const mark = z.number().min(0).max(100_000).nullable();
+
 const forceFile = z.strictObject({
   fileName: line.min(1),
   /** The whole file as text. */
   text: z.string().max(24_000_000),
+  /** True where the file is a C3D and `text` its bytes in base64. */
+  isBase64: z.boolean().optional(),
+  /** Instants placed by hand in one jump of the record, s; null for one that is left to be found. */
+  marks: z
+    .strictObject({ onsetS: mark, takeoffS: mark, landingS: mark })
+    .nullable()
+    .optional(),
   /** Columns to sum; empty: recognise them. */
   columns: z.array(line).max(4),
   /** Samples a second; null: from the time column. */

@@ -3,6 +3,7 @@ import { findFlights, type Flight, loadedLevel } from './findFlights.ts';
 import { forceJump } from './forceJump.ts';
 import type { ForceJump, ForceTrace, ForceTraceAnalysis } from './forceTrace.ts';
 import { integrateForce } from './integrateForce.ts';
+import { placeMarks } from './placeMarks.ts';
 import { quietWindow } from './quietWindow.ts';
 
 /** Landing and stepping off shake the plate; a stance is looked for only this far from both. Convention. */
@@ -20,6 +21,8 @@ const HEAVIEST_KG = 400;
  * 30 ms; velocity and place follow by the trapezoid rule, forward from the onset, or, for squat and drop jumps with a
  * still stance at the end, backward from there. Force is not filtered and no offset is taken off.
  *
+ * An instant in `marks` stands where a person placed it, in the jump it lies nearest to; it has no uncertainty.
+ *
  * Uncertainty: of body weight, the spread of ten part-means of the stance and the plate's reading in flight as the
  * half-width of a rectangle; of take-off and landing, one sample either way; of the onset, 30 ms either way. The plate's
  * calibration is not included. Where nobody stood still there is none, and the reason is given.
@@ -32,13 +35,14 @@ export function analyseForceTrace(trace: ForceTrace): ForceTraceAnalysis {
   const forceN = sumOfPlates(trace);
   const { rateHz } = trace;
   const levelN = loadedLevel(forceN);
-  const flights = findFlights(forceN, rateHz, levelN);
-  if (flights.length === 0) {
+  const found = findFlights(forceN, rateHz, levelN);
+  if (found.length === 0) {
     throw new DomainError(
       'not-enough-data',
       'analyseForceTrace needs at least one flight of 0.15 to 0.9 s with contact before and after it, found none',
     );
   }
+  const { flights, marked } = placeMarks(found, trace, forceN.length);
   const settling = Math.round(SETTLING_S * rateHz);
   const landed = (flight: Flight | undefined) => (flight ? flight.landing + settling : 0);
   const stances = flights.map((flight, i) => {
@@ -64,7 +68,7 @@ export function analyseForceTrace(trace: ForceTrace): ForceTraceAnalysis {
     const { before, after } = stances[i] as (typeof stances)[number];
     const isBackward = trace.kind !== 'countermovement' && i === flights.length - 1 && after?.isStill === true;
     const rest = isBackward ? after : before;
-    const jump = rest && forceJump({ trace, forceN, integrals, flight, before, after, rest, isBackward, calmest });
+    const jump = rest && forceJump({ trace, forceN, integrals, flight, marks: i === marked ? (trace.marks ?? null) : null, before, after, rest, isBackward, calmest });
     if (jump) jumps.push(jump);
     else {
       const at = (flight.takeoff / rateHz).toFixed(2);

@@ -1,6 +1,6 @@
 import type { Source } from '../../quantity.ts';
 import type { Flight } from './findFlights.ts';
-import type { ForceTrace } from './forceTrace.ts';
+import type { ForceMarks, ForceTrace } from './forceTrace.ts';
 import type { ForceIntegrals } from './integrateForce.ts';
 import type { QuietWindow } from './quietWindow.ts';
 
@@ -12,6 +12,8 @@ export interface JumpContext {
   /** Integrals of the force with every flight set to zero. */
   readonly integrals: ForceIntegrals;
   readonly flight: Flight;
+  /** What a person placed in this jump; null where everything is found. */
+  readonly marks: ForceMarks | null;
   readonly before: QuietWindow | null;
   readonly after: QuietWindow | null;
   /** The stance that the integration starts from: `before`, or `after` when integrating backward. */
@@ -30,3 +32,6 @@ export const INTEGRATION: Source = {
 export function integrationVariant({ isBackward }: JumpContext): string {
   return isBackward ? 'backward from the still stance at the end' : 'forward from the first movement';
 }
+
+/** Why an instant that a person placed has no uncertainty. */
+export const PLACED_BY_HAND = 'it was placed by hand, and how well is not known';

@@ -4,7 +4,7 @@ import { weight } from '../force/weight.ts';
 import { derive } from '../quantity/derive.ts';
 import type { Flight } from './findFlights.ts';
 import { findOnset, ONSET_PERSISTENCE_S } from './findOnset.ts';
-import type { JumpContext } from './forceContext.ts';
+import { type JumpContext, PLACED_BY_HAND } from './forceContext.ts';
 import { type Motion, motionFromRest } from './integrateForce.ts';
 
 /** Body weight and the instants that a jump hangs on. */
@@ -34,9 +34,10 @@ const DEFINITION: Source = { cite: 'Definition', status: 'convention' };
  * @source Owen et al. 2014, J Strength Cond Res 28(6):1552-1558 (the method as in analyseForceTrace)
  */
 export function forceInstants(context: JumpContext): ForceInstants | null {
-  const { trace, forceN, integrals, flight, rest: stance, isBackward } = context;
+  const { trace, forceN, integrals, flight, marks, rest: stance, isBackward } = context;
   const { rateHz, kind } = trace;
-  const firstContact = kind === 'drop' ? contactStart(forceN, flight) : null;
+  const placed = marks?.onsetS ?? null;
+  const firstContact = kind !== 'drop' ? null : placed === null ? contactStart(forceN, flight) : Math.round(placed * rateHz);
   if (firstContact === 0) return null;
   const bodyWeight = weigh(context);
   const mass = derive(
@@ -50,17 +51,21 @@ export function forceInstants(context: JumpContext): ForceInstants | null {
     { W: bodyWeight, g: standardGravity },
     ({ W, g }) => W / g,
   );
-  const takeoff = crossing('t_to', 'take-off', flight.takeoff, context);
-  const landing = crossing('t_l', 'landing', flight.landing, context);
+  const takeoff = crossing('t_to', 'take-off', flight.takeoff, context, marks?.takeoffS != null);
+  const landing = crossing('t_l', 'landing', flight.landing, context, marks?.landingS != null);
   const rest = isBackward
     ? moment('t_r', 'rest', stance.start / rateHz, stance.isStill)
-    : moment('t_r', 'first movement', findOnset(forceN, rateHz, stance, flight.takeoff) / rateHz, stance.isStill);
+    : placed !== null && kind !== 'drop'
+      ? byHand('t_r', 'first movement', placed)
+      : moment('t_r', 'first movement', findOnset(forceN, rateHz, stance, flight.takeoff) / rateHz, stance.isStill);
   const motionOf: ForceInstants['motionOf'] = ({ W, t_r }) => motionFromRest(integrals, W, t_r);
   const onset =
     firstContact !== null
-      ? crossing('t_0', 'first contact', firstContact, context)
+      ? crossing('t_0', 'first contact', firstContact, context, placed !== null)
       : isBackward
-        ? moment('t_0', 'first movement', pushStart(context, motionOf({ W: bodyWeight.value, t_r: rest.value })), true)
+        ? placed !== null
+          ? byHand('t_0', 'first movement', placed)
+          : moment('t_0', 'first movement', pushStart(context, motionOf({ W: bodyWeight.value, t_r: rest.value })), true)
         : rest;
   const symbol = kind === 'drop' ? 't_c' : 't_p';
   return {
@@ -90,11 +95,22 @@ export function forceInstants(context: JumpContext): ForceInstants | null {
   };
 }
 
-function crossing(symbol: string, name: string, sample: number, { trace, flight }: JumpContext): Quantity<'s'> {
+function crossing(
+  symbol: string,
+  name: string,
+  sample: number,
+  { trace, flight }: JumpContext,
+  isPlaced: boolean,
+): Quantity<'s'> {
+  if (isPlaced) return byHand(symbol, name, sample / trace.rateHz);
   return measured(symbol, name, sample / trace.rateHz, 's', 1 / (trace.rateHz * Math.sqrt(3)), {
     cite: `First sample past ${flight.thresholdN.toFixed(1)} N: the unloaded plate's mean + 5 SD, at least 20 N. Uncertainty: one sample either way, rectangular`,
     status: 'convention',
   });
+}
+
+function byHand(symbol: string, name: string, timeS: number): Quantity<'s'> {
+  return measured(symbol, name, timeS, 's', PLACED_BY_HAND, { cite: 'Placed by hand on the force trace', status: 'convention' });
 }
 
 function moment(symbol: string, name: string, timeS: number, isStill: boolean): Quantity<'s'> {

@@ -6,7 +6,7 @@ import { INTEGRATION, integrationVariant, type JumpContext } from './forceContex
 import { forceExtremes } from './forceExtremes.ts';
 import { forceImpulse } from './forceImpulse.ts';
 import { type ForceInstants, forceInstants } from './forceInstants.ts';
-import type { ForceJump } from './forceTrace.ts';
+import type { ForceJump, ForceMarks, PlacedInstant } from './forceTrace.ts';
 import { forceWarnings } from './forceWarnings.ts';
 import { heightFromTakeoffVelocity } from './heightFromTakeoffVelocity.ts';
 import { reactiveStrengthIndex } from './reactiveStrengthIndex.ts';
@@ -52,8 +52,14 @@ export function forceJump(context: JumpContext): ForceJump | null {
     dropHeight: kind === 'drop' ? dropHeight(context, instants) : null,
     drift: drift(context, instants),
     isImpulseSound: isSound,
+    placedByHand: placedIn(context.marks),
   };
   return { ...jump, warnings: forceWarnings(context, jump) };
+}
+
+function placedIn(marks: ForceMarks | null): PlacedInstant[] {
+  const placed = { onset: marks?.onsetS, 'take-off': marks?.takeoffS, landing: marks?.landingS };
+  return (['onset', 'take-off', 'landing'] as const).filter((name) => typeof placed[name] === 'number');
 }
 
 /** Null unless the body is falling at first contact. */

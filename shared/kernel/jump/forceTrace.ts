@@ -9,6 +9,15 @@ export interface ForceTrace {
   /** Body mass if known from elsewhere, kg: a check, and the weight where nobody stands still. */
   readonly massKg: number | null;
   readonly kind: 'countermovement' | 'squat' | 'drop';
+  /** Instants of one jump that a person placed instead of those that would be found. */
+  readonly marks?: ForceMarks | null;
+}
+
+/** Instants placed by hand, s from the start of the record; null for one that is left to be found. */
+export interface ForceMarks {
+  readonly onsetS: number | null;
+  readonly takeoffS: number | null;
+  readonly landingS: number | null;
 }
 
 /** One plate's part in a jump. */
@@ -56,8 +65,12 @@ export interface ForceJump {
   readonly drift: Quantity<'m/s'> | null;
   /** False where nobody stood still before (squat and drop: after) the jump: the impulse is then not to be trusted. */
   readonly isImpulseSound: boolean;
+  /** Which instants a person placed instead of those that would be found. */
+  readonly placedByHand: readonly PlacedInstant[];
   readonly warnings: readonly string[];
 }
+
+export type PlacedInstant = 'onset' | 'take-off' | 'landing';
 
 /** The best jump of the record, and all of them in order. */
 export interface ForceTraceAnalysis extends ForceJump {

@@ -22,6 +22,11 @@ export function forceWarnings(context: JumpContext, jump: Omit<ForceJump, 'warni
   const weightN = jump.bodyWeight.value;
   const restS = (rest.end - rest.start) / trace.rateHz;
 
+  if (jump.placedByHand.length > 0) {
+    words.push(
+      `Placed by hand in ${at}, not found: ${jump.placedByHand.join(', ')}. What rests on it has no uncertainty.`,
+    );
+  }
   if (!rest.isStill) {
     words.push(
       `No still stance ${isBackward ? 'after' : 'before'} ${at}: the quietest ${restS.toFixed(1)} s vary by ${rest.sdN.toFixed(1)} N (standard deviation), and at least 0.5 s within 5 N are needed. What rests on the impulse cannot be relied on; use the height from flight time.`,

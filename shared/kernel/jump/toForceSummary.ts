@@ -30,6 +30,7 @@ export function toForceSummary(jump: ForceJump, rateHz: number, columns: readonl
     peakForceN: stored(jump.peakForce),
     peakPowerW: stored(jump.peakPower),
     countermovementDepthM: storedOrNull(jump.countermovementDepth),
+    placedByHand: [...jump.placedByHand],
     warnings: [...jump.warnings],
   };
 }

@@ -113,9 +113,9 @@ describeOpenData('c3d-samples', 'open C3D samples, counts and numbers of an inde
     expect(Math.max(...sum.slice(0, takeoff))).toBeCloseTo(extra['peak_force_before_takeoff_N'] as number, 1);
     expect(Math.max(...sum.slice(takeoff))).toBeCloseTo(extra['peak_landing_force_N'] as number, 1);
     const jump = analyseForceTrace({ rateHz, plates, massKg: null, kind: 'countermovement' });
-    // Three samples for each instant; the plates are not zeroed, so the two thresholds differ.
-    expect(Math.abs(jump.takeoff.value - (extra['takeoff_s'] as number))).toBeLessThanOrEqual(3 / rateHz + 1e-5);
-    expect(Math.abs(jump.landing.value - (extra['landing_s'] as number))).toBeLessThanOrEqual(3 / rateHz + 1e-5);
+    // The reference takes 60 N, as the plates are not zeroed; ours lies just over what they read in flight: within 10 ms.
+    expect(Math.abs(jump.takeoff.value - (extra['takeoff_s'] as number))).toBeLessThanOrEqual(0.01);
+    expect(Math.abs(jump.landing.value - (extra['landing_s'] as number))).toBeLessThanOrEqual(0.01);
     expect(jump.isImpulseSound).toBe(false);
     expect(jump.jumpHeight.u).toBeNull();
   });
@@ -209,7 +209,7 @@ describe('what the open samples do not hold, in files written by the public desc
 });
 
 test('fuzz: a damaged C3D is read or refused, and never anything else (more by FUZZ)', () => {
-  const runs = Number(process.env['FUZZ'] ?? 300);
+  const runs = Number(process.env['FUZZ'] ?? 10_000);
   const whole = writeC3d(
     plate(4, 6, [['FORCE_PLATFORM', 'CAL_MATRIX', 'real', [6, 6, 1], Array.from({ length: 36 }, () => 1)]]),
   );
