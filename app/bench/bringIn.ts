@@ -1,6 +1,7 @@
 import { DomainError, type Result } from '../../shared/errors.ts';
 import type { MovementTrial } from '../../shared/model/trial.ts';
 import { filmDoor } from '../api.ts';
+import { base64Of } from '../parts/base64Of.ts';
 import { openFilm } from './film.ts';
 
 /** Three bytes become four characters of a request; the contract takes 8 million of those. */
@@ -42,16 +43,4 @@ function valueOf<T>(result: Result<T>): T {
 
 function megabytes(bytes: number): string {
   return (bytes / 1e6).toFixed(1);
-}
-
-async function base64Of(blob: Blob): Promise<string> {
-  const reader = new FileReader();
-  const url = await new Promise<string>((resolve, reject) => {
-    reader.addEventListener('load', () => resolve(reader.result as string));
-    reader.addEventListener('error', () =>
-      reject(new DomainError('input-missing', 'The film can no longer be read where it lies. Choose it again.')),
-    );
-    reader.readAsDataURL(blob);
-  });
-  return url.slice(url.indexOf(',') + 1);
 }

@@ -9,6 +9,7 @@ import {
   XAxis,
   YAxis,
 } from 'recharts';
+import { type PlotHandle, PlotHandles } from './PlotHandles.tsx';
 import type { RibbonPhase } from './PhaseRibbon.tsx';
 import { ticks } from './ticks.ts';
 
@@ -33,8 +34,14 @@ export function ForcePlot(props: {
   bodyWeightN: number | null;
   instants: readonly { readonly label: string; readonly timeS: number }[];
   phases: readonly RibbonPhase[];
+  /** Where the instants may be moved by hand: grips on their lines. */
+  grips?: {
+    readonly handles: readonly PlotHandle[];
+    readonly stepS: number;
+    readonly onMove: (id: string, timeS: number) => void;
+  };
 }) {
-  const { timesS, series, bodyWeightN, instants, phases } = props;
+  const { timesS, series, bodyWeightN, instants, phases, grips } = props;
   const plates = series.length > 1 ? series : [];
   const rows = timesS.map((timeS, i) => ({
     timeS,
@@ -156,6 +163,7 @@ export function ForcePlot(props: {
                 }}
               />
             ))}
+          {grips !== undefined && <PlotHandles {...grips} fromS={from} toS={to} />}
         </LineChart>
       </ResponsiveContainer>
     </figure>

@@ -82,7 +82,7 @@ function read(
     );
   }
   const about = [...csv.warnings, ...analysis.warnings];
-  return { csv, summaries: [{ ...first, warnings: [...about, ...first.warnings] }, ...others] };
+  return { csv, summaries: [{ ...first, warnings: [...new Set([...about, ...first.warnings])] }, ...others] };
 }
 
 function bytesOf({ text, isBase64 = false }: ForceFile): Uint8Array {

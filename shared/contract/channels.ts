@@ -56,10 +56,7 @@ const forceFile = z.strictObject({
   /** True where the file is a C3D and `text` its bytes in base64. */
   isBase64: z.boolean().optional(),
   /** Instants placed by hand in one jump of the record, s; null for one that is left to be found. */
-  marks: z
-    .strictObject({ onsetS: mark, takeoffS: mark, landingS: mark })
-    .nullable()
-    .optional(),
+  marks: z.strictObject({ onsetS: mark, takeoffS: mark, landingS: mark }).nullable().optional(),
   /** Columns to sum; empty: recognise them. */
   columns: z.array(line).max(4),
   /** Samples a second; null: from the time column. */

@@ -47,7 +47,10 @@ export const forceSummary = z.strictObject({
   peakPowerW: stored,
   countermovementDepthM: stored.nullable(),
   /** Instants a person placed instead of those found; a summary from before marks could be moved has none. */
-  placedByHand: z.array(z.enum(['onset', 'take-off', 'landing'])).max(3).exactOptional(),
+  placedByHand: z
+    .array(z.enum(['onset', 'take-off', 'landing']))
+    .max(3)
+    .exactOptional(),
   warnings: z.array(z.string().max(500)).max(50),
 });
 export type ForceSummary = z.infer<typeof forceSummary>;

@@ -1,6 +1,6 @@
-import { useState } from 'react';
-import type { Request } from '../../../shared/contract/channels.ts';
-import type { JumpTest } from '../../../shared/model/jump.ts';
+import { useRef, useState } from 'react';
+import type { Answer, Request } from '../../../shared/contract/channels.ts';
+import type { ForceSummary, JumpTest } from '../../../shared/model/jump.ts';
 import { quantityText } from '../../../shared/format/number.ts';
 import { useImportForceMutation, usePreviewForceMutation } from '../../api.ts';
 import { failureWords } from '../../failureWords.ts';
@@ -9,7 +9,7 @@ import { FileDoor, type TakenFile } from '../../parts/FileDoor.tsx';
 import { NumberField } from '../../parts/NumberField.tsx';
 import { TextField } from '../../parts/TextField.tsx';
 import { useCase } from '../useCase.ts';
-import { ForceTrace } from './ForceTrace.tsx';
+import { type ForceMarks, ForceTrace } from './ForceTrace.tsx';
 
 type ForceFile = Request<'jump.importForce'>['file'];
 
@@ -19,16 +19,28 @@ export function ForceImport({ test }: { test: JumpTest }) {
   const [preview, previewed] = usePreviewForceMutation();
   const [keep, kept] = useImportForceMutation();
   const [wanted, setWanted] = useState<ForceFile | null>(null);
+  // What was found last stays on screen while it is looked at again, so that a mark keeps the focus as it is moved.
+  const [found, setFound] = useState<Answer<'jump.previewForce'> | null>(null);
+  const asked = useRef(0);
 
-  const look = (next: ForceFile) => {
+  const look = async (next: ForceFile) => {
     setWanted(next);
     kept.reset();
-    void preview({ kind: test.kind, file: next });
+    asked.current += 1;
+    const mine = asked.current;
+    const answer = await preview({ kind: test.kind, file: next });
+    if (mine === asked.current) setFound(answer.data ?? null);
   };
-  const take = ({ name, text }: TakenFile) =>
-    look({ fileName: name, text, columns: [], rateHz: null, massKg: file.athlete.massKg });
+  const take = ({ name, text, isBase64 }: TakenFile) => {
+    setFound(null);
+    void look({ fileName: name, text, isBase64, marks: null, columns: [], rateHz: null, massKg: file.athlete.massKg });
+  };
+  const place = (mark: keyof ForceMarks, timeS: number) => {
+    if (wanted !== null) void look({ ...wanted, marks: { ...(wanted.marks ?? NO_MARKS), [mark]: timeS } });
+  };
   const close = () => {
     setWanted(null);
+    setFound(null);
     previewed.reset();
   };
   const add = async () => {
@@ -36,14 +48,12 @@ export function ForceImport({ test }: { test: JumpTest }) {
     const answer = await keep({ caseId: test.caseId, testId: test.id, file: wanted });
     if (answer.error === undefined) close();
   };
-  const found = previewed.data;
-
   return (
     <div className="force-import">
       <FileDoor
         label="Add a jump from a force file"
-        accept=".csv,.txt,.tsv"
-        hint="CSV with vertical force in newtons, one row a sample, and a time column or a known rate. Choose it or drop it here; it is analysed and shown before it is kept."
+        accept=".csv,.txt,.tsv,.c3d"
+        hint="CSV with vertical force in newtons, one row a sample, and a time column or a known rate; or a C3D with force plates. Choose it or drop it here; it is analysed and shown before it is kept."
         isBusy={previewed.isLoading || kept.isLoading}
         onFile={take}
       />
@@ -65,7 +75,7 @@ export function ForceImport({ test }: { test: JumpTest }) {
       )}
       {wanted !== null && (
         <div className="import-settings">
-          {found === undefined ? (
+          {found === null ? (
             <TextField
               label="Force columns, by name, with commas between"
               value={wanted.columns.join(', ')}
@@ -84,7 +94,7 @@ export function ForceImport({ test }: { test: JumpTest }) {
                       onChange={({ target }) => {
                         const now = found.summary.columns.filter((one) => one !== column);
                         const columns = target.checked ? [...now, column].slice(0, 4) : now;
-                        if (columns.length > 0) look({ ...wanted, columns });
+                        if (columns.length > 0) void look({ ...wanted, columns });
                       }}
                     />
                     <span>{column}</span>
@@ -99,7 +109,7 @@ export function ForceImport({ test }: { test: JumpTest }) {
             value={wanted.rateHz}
             possible={[0, 100_000]}
             isAbove
-            hint={found === undefined ? 'Empty: from the time column.' : `Read as ${found.summary.rateHz} Hz.`}
+            hint={found === null ? 'Empty: from the time column.' : `Read as ${found.summary.rateHz} Hz.`}
             onChange={(rateHz) => setWanted({ ...wanted, rateHz })}
           />
           <NumberField
@@ -111,14 +121,28 @@ export function ForceImport({ test }: { test: JumpTest }) {
             hint="Empty: from the quiet stance on the plate."
             onChange={(massKg) => setWanted({ ...wanted, massKg })}
           />
-          <Button disabled={previewed.isLoading} onClick={() => look(wanted)}>
+          <Button disabled={previewed.isLoading} onClick={() => void look(wanted)}>
             Look again with these
           </Button>
         </div>
       )}
-      {found !== undefined && wanted !== null && (
+      {found !== null && wanted !== null && (
         <section className="import-preview" aria-label={`Preview of ${wanted.fileName}`}>
-          <ForceTrace kind={test.kind} summary={found.summary} trace={found.trace} />
+          <ForceTrace
+            kind={test.kind}
+            summary={placedIn(found.summary, wanted.marks)}
+            trace={found.trace}
+            onPlace={place}
+          />
+          <p className="quiet">
+            Onset, take-off and landing can be dragged, or moved a sample at a time with the arrow keys, ten with Shift.
+            What was placed by hand is kept and said with the jump.{' '}
+            {(wanted.marks ?? null) !== null && (
+              <Button look="quiet" onClick={() => void look({ ...wanted, marks: null })}>
+                Put all marks back where they were found
+              </Button>
+            )}
+          </p>
           <p>
             Jump height by take-off velocity{' '}
             <strong>{quantityText({ ...found.summary.jumpHeightM, unit: 'm' }, 'cm')}</strong>, by flight time{' '}
@@ -141,6 +165,20 @@ export function ForceImport({ test }: { test: JumpTest }) {
     </div>
   );
 }
+
+/** A mark stands where it was put at once; the numbers follow when the record has been looked at again. */
+function placedIn(summary: ForceSummary, marks: ForceFile['marks']): ForceSummary {
+  const put = (found: ForceSummary['onsetS'], timeS: number | null | undefined) =>
+    typeof timeS === 'number' ? { value: timeS, u: null } : found;
+  return {
+    ...summary,
+    onsetS: put(summary.onsetS, marks?.onsetS),
+    takeoffS: put(summary.takeoffS, marks?.takeoffS),
+    landingS: put(summary.landingS, marks?.landingS),
+  };
+}
+
+const NO_MARKS: ForceMarks = { onsetS: null, takeoffS: null, landingS: null };
 
 function columnsIn(names: string): string[] {
   return names

@@ -1,14 +1,21 @@
 import { lazy, Suspense } from 'react';
-import type { Answer } from '../../../shared/contract/channels.ts';
+import type { Answer, Request } from '../../../shared/contract/channels.ts';
 import type { ForceSummary, JumpTest } from '../../../shared/model/jump.ts';
 import { forceInstants, forcePhases } from './forcePhases.ts';
 
 // The chart library is large: fetched only when a trace is shown.
 const ForcePlot = lazy(async () => ({ default: (await import('../../plots/ForcePlot.tsx')).ForcePlot }));
 
-/** A force trace with what was found in it. */
-export function ForceTrace(props: { kind: JumpTest['kind']; summary: ForceSummary; trace: Answer<'jump.trace'> }) {
-  const { kind, summary, trace } = props;
+export type ForceMarks = NonNullable<Request<'jump.importForce'>['file']['marks']>;
+
+/** A force trace with what was found in it. `onPlace`: the instants may be moved by hand. */
+export function ForceTrace(props: {
+  kind: JumpTest['kind'];
+  summary: ForceSummary;
+  trace: Answer<'jump.trace'>;
+  onPlace?: (mark: keyof ForceMarks, timeS: number) => void;
+}) {
+  const { kind, summary, trace, onPlace } = props;
   return (
     <>
       <Suspense fallback={<p className="appears-late">Drawing the trace…</p>}>
@@ -18,6 +25,15 @@ export function ForceTrace(props: { kind: JumpTest['kind']; summary: ForceSummar
           series={trace.columns.map((label, i) => ({ label, forcesN: trace.forcesN[i] ?? [] }))}
           bodyWeightN={summary.bodyWeightN.value}
           instants={forceInstants(summary)}
+          {...(onPlace === undefined
+            ? {}
+            : {
+                grips: {
+                  handles: handlesOf(summary, trace.timesS.at(-1) ?? 0),
+                  stepS: 1 / summary.rateHz,
+                  onMove: (id: string, timeS: number) => onPlace(id as keyof ForceMarks, timeS),
+                },
+              })}
           phases={forcePhases(kind, summary, trace.timesS[0] ?? 0, trace.timesS.at(-1) ?? 0)}
         />
       </Suspense>
@@ -30,4 +46,20 @@ export function ForceTrace(props: { kind: JumpTest['kind']; summary: ForceSummar
       )}
     </>
   );
+}
+
+/** Each instant with how far it may go: they keep their order, a sample apart. */
+function handlesOf({ onsetS, takeoffS, landingS, rateHz }: ForceSummary, lastS: number) {
+  const apart = 1 / rateHz;
+  return [
+    { id: 'onsetS', label: 'Onset', timeS: onsetS.value, fromS: apart, toS: takeoffS.value - apart },
+    {
+      id: 'takeoffS',
+      label: 'Take-off',
+      timeS: takeoffS.value,
+      fromS: onsetS.value + apart,
+      toS: landingS.value - apart,
+    },
+    { id: 'landingS', label: 'Landing', timeS: landingS.value, fromS: takeoffS.value + apart, toS: lastS - apart },
+  ];
 }

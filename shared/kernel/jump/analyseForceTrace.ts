@@ -68,7 +68,20 @@ export function analyseForceTrace(trace: ForceTrace): ForceTraceAnalysis {
     const { before, after } = stances[i] as (typeof stances)[number];
     const isBackward = trace.kind !== 'countermovement' && i === flights.length - 1 && after?.isStill === true;
     const rest = isBackward ? after : before;
-    const jump = rest && forceJump({ trace, forceN, integrals, flight, marks: i === marked ? (trace.marks ?? null) : null, before, after, rest, isBackward, calmest });
+    const jump =
+      rest &&
+      forceJump({
+        trace,
+        forceN,
+        integrals,
+        flight,
+        marks: i === marked ? (trace.marks ?? null) : null,
+        before,
+        after,
+        rest,
+        isBackward,
+        calmest,
+      });
     if (jump) jumps.push(jump);
     else {
       const at = (flight.takeoff / rateHz).toFixed(2);

@@ -37,7 +37,8 @@ export function forceInstants(context: JumpContext): ForceInstants | null {
   const { trace, forceN, integrals, flight, marks, rest: stance, isBackward } = context;
   const { rateHz, kind } = trace;
   const placed = marks?.onsetS ?? null;
-  const firstContact = kind !== 'drop' ? null : placed === null ? contactStart(forceN, flight) : Math.round(placed * rateHz);
+  const firstContact =
+    kind !== 'drop' ? null : placed === null ? contactStart(forceN, flight) : Math.round(placed * rateHz);
   if (firstContact === 0) return null;
   const bodyWeight = weigh(context);
   const mass = derive(
@@ -51,8 +52,8 @@ export function forceInstants(context: JumpContext): ForceInstants | null {
     { W: bodyWeight, g: standardGravity },
     ({ W, g }) => W / g,
   );
-  const takeoff = crossing('t_to', 'take-off', flight.takeoff, context, marks?.takeoffS != null);
-  const landing = crossing('t_l', 'landing', flight.landing, context, marks?.landingS != null);
+  const takeoff = crossing('t_to', 'take-off', flight.takeoff, context, typeof marks?.takeoffS === 'number');
+  const landing = crossing('t_l', 'landing', flight.landing, context, typeof marks?.landingS === 'number');
   const rest = isBackward
     ? moment('t_r', 'rest', stance.start / rateHz, stance.isStill)
     : placed !== null && kind !== 'drop'
@@ -65,7 +66,12 @@ export function forceInstants(context: JumpContext): ForceInstants | null {
       : isBackward
         ? placed !== null
           ? byHand('t_0', 'first movement', placed)
-          : moment('t_0', 'first movement', pushStart(context, motionOf({ W: bodyWeight.value, t_r: rest.value })), true)
+          : moment(
+              't_0',
+              'first movement',
+              pushStart(context, motionOf({ W: bodyWeight.value, t_r: rest.value })),
+              true,
+            )
         : rest;
   const symbol = kind === 'drop' ? 't_c' : 't_p';
   return {
@@ -110,7 +116,10 @@ function crossing(
 }
 
 function byHand(symbol: string, name: string, timeS: number): Quantity<'s'> {
-  return measured(symbol, name, timeS, 's', PLACED_BY_HAND, { cite: 'Placed by hand on the force trace', status: 'convention' });
+  return measured(symbol, name, timeS, 's', PLACED_BY_HAND, {
+    cite: 'Placed by hand on the force trace',
+    status: 'convention',
+  });
 }
 
 function moment(symbol: string, name: string, timeS: number, isStill: boolean): Quantity<'s'> {

@@ -37,7 +37,6 @@ export function writeC3d(made: MadeC3d): Uint8Array {
     const [a = 0, b = 0, c = 0, d = 0] = bytes;
     return [b, a, d, c];
   };
-  const text = (value: string) => Array.from(value, (letter) => letter.charCodeAt(0));
 
   const groups = [...new Set(made.parameters.map(([group]) => group))];
   const section: number[] = [1, 0x50, 0, CODES[made.order]];
@@ -72,4 +71,8 @@ export function writeC3d(made: MadeC3d): Uint8Array {
   while (header.length < 512) header.push(0);
   const data = made.frames.flatMap((frame) => frame.flatMap((value) => (made.isReal ? real(value) : word(value))));
   return Uint8Array.from([...header, ...section, ...data]);
+}
+
+function text(value: string): number[] {
+  return Array.from(value, (letter) => letter.charCodeAt(0));
 }
