@@ -13,7 +13,10 @@ async function openDoor(page: Page, host: Host) {
   await page.getByRole('button', { name: 'New case' }).first().click();
   const purposes = page.getByRole('dialog');
   await purposes.getByRole('button', { name: /^Intake/ }).click();
-  await page.getByRole('navigation', { name: 'Sections' }).getByRole('link', { name: /^Jumps/ }).click();
+  await page
+    .getByRole('navigation', { name: 'Sections' })
+    .getByRole('link', { name: /^Jumps/ })
+    .click();
   await page.getByRole('button', { name: 'Jump on a force plate' }).click();
   return page.getByLabel('Add a jump from a force file');
 }

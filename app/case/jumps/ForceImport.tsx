@@ -166,10 +166,12 @@ export function ForceImport({ test }: { test: JumpTest }) {
   );
 }
 
+function put(found: ForceSummary['onsetS'], timeS: number | null | undefined): ForceSummary['onsetS'] {
+  return typeof timeS === 'number' ? { value: timeS, u: null } : found;
+}
+
 /** A mark stands where it was put at once; the numbers follow when the record has been looked at again. */
 function placedIn(summary: ForceSummary, marks: ForceFile['marks']): ForceSummary {
-  const put = (found: ForceSummary['onsetS'], timeS: number | null | undefined) =>
-    typeof timeS === 'number' ? { value: timeS, u: null } : found;
   return {
     ...summary,
     onsetS: put(summary.onsetS, marks?.onsetS),

@@ -30,6 +30,11 @@ interface Expected {
   readonly analog_stats?: readonly { index: number; label: string; min: number; max: number; mean: number }[];
 }
 
+/** Relative, and absolute for readings of nought (tolerances in expected.json). */
+const near = (a: number, b: number) => expect(Math.abs(a - b)).toBeLessThanOrEqual(1e-4 * Math.abs(b) + 1e-5);
+const of = (made: MadeC3d) => Array.from(c3dPlates(readC3d(writeC3d(made)))[0]?.verticalN ?? []).slice(0, 2);
+const matrix = (columns: number) => Array.from({ length: 6 * columns }, (_, i) => (i % 6 === 2 ? 10 : 0));
+
 const ORDERS = { 'Intel little-endian': 'intel', 'DEC VAX': 'dec', 'SGI/MIPS big-endian': 'mips' } as const;
 
 describeOpenData('c3d-samples', 'open C3D samples, counts and numbers of an independent numpy reader', (data) => {
@@ -66,7 +71,6 @@ describeOpenData('c3d-samples', 'open C3D samples, counts and numbers of an inde
     }
     for (const { index, label, min, max, mean } of expected.analog_stats ?? []) {
       const samples = Array.from(file.analog[index] ?? []);
-      const near = (a: number, b: number) => expect(Math.abs(a - b)).toBeLessThanOrEqual(1e-4 * Math.abs(b) + 1e-5);
       expect(file.analogLabels[index]).toBe(label);
       near(Math.min(...samples), min);
       near(Math.max(...samples), max);
@@ -165,12 +169,10 @@ describe('what the open samples do not hold, in files written by the public desc
   });
 
   test('the vertical force of every type of plate, up positive', () => {
-    const of = (made: MadeC3d) => Array.from(c3dPlates(readC3d(writeC3d(made)))[0]?.verticalN ?? []).slice(0, 2);
     expect(of(plate(1, 6))).toEqual([3, 9]);
     expect(of(plate(2, 6))).toEqual([3, 9]);
     // Four sensors, the fifth channel to the eighth: 5 + 6 + 7 + 8 and 13 + 14 + 15 + 16.
     expect(of(plate(3, 8))).toEqual([26, 58]);
-    const matrix = (columns: number) => Array.from({ length: 6 * columns }, (_, i) => (i % 6 === 2 ? 10 : 0));
     expect(of(plate(4, 6, [['FORCE_PLATFORM', 'CAL_MATRIX', 'real', [6, 6, 1], matrix(6)]]))).toEqual([210, 570]);
     expect(of(plate(5, 8, [['FORCE_PLATFORM', 'CAL_MATRIX', 'real', [6, 8, 1], matrix(8)]]))).toEqual([360, 1000]);
   });
