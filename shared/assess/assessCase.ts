@@ -4,6 +4,7 @@ import type { Rule } from '../rules/rule.ts';
 import { SHIPPED_RULES } from '../rules/shippedRules.ts';
 import { KERNEL_VERSION, RULES_VERSION } from '../versions.ts';
 import type { Assessment } from './assessment.ts';
+import { asOf } from './asOf.ts';
 import { checkCase } from './checkCase.ts';
 import { checkRuled } from './checkRuled.ts';
 import { collectFacts } from './collectFacts.ts';
@@ -17,6 +18,7 @@ export function assessCase(file: CaseFile, rules: readonly Rule[] = SHIPPED_RULE
   const findings = evaluateRules(rules, facts, file.injuries, {
     referenceSex: file.athlete.referenceSex,
     birthDate: file.athlete.birthDate,
+    asOf: asOf(file),
   });
   const sections = sectionStates(file, findings);
   return {

@@ -3,6 +3,7 @@ import type { Fact } from './assessment.ts';
 import { factsFromAthlete } from './factsFromAthlete.ts';
 import { factsFromEntered } from './factsFromEntered.ts';
 import { factsFromJumps } from './factsFromJumps.ts';
+import { factsFromRetests } from './factsFromRetests.ts';
 import { factsFromScreening } from './factsFromScreening.ts';
 import { factsFromTrial } from './factsFromTrial.ts';
 import { sideFacts } from './sideFacts.ts';
@@ -15,6 +16,7 @@ export function collectFacts(file: CaseFile): Fact[] {
     ...factsFromAthlete(file),
     ...standing,
     ...sideFacts(standing, file),
+    ...factsFromRetests(standing),
     ...factsFromJumps(file),
     ...typedInPlaceOf(
       factsFromTrial(file),

@@ -14,6 +14,10 @@ export interface ConditionEntry {
   readonly limits: string;
   /** What is usually borne well. A missing entry is not a permission. */
   readonly tolerated: string;
+  /** Days after onset in which whatever it would change or replace is left out altogether. */
+  readonly early?: { readonly days: number; readonly source: Source };
+  /** Days after onset before which a clearance is unusual and asked about. */
+  readonly usualClearance?: { readonly days: number; readonly source: Source };
   readonly evidence: Evidence;
   readonly sources: readonly Source[];
 }

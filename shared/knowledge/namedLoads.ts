@@ -41,7 +41,7 @@ export const NAMED_LOADS: readonly {
 ];
 
 /** What is left out is not asked: `without a ball`, `no jump`, `before more hopping`, `less sprinting`. */
-const LEFT_OUT = /\b(without|no|never|not|before|less|fewer)\b[^,.;:]*/gi;
+const LEFT_OUT = /\b(without|no|never|not|before|less|fewer|leave out|in place of)\b[^,.;:]*/gi;
 
 /** Loads that a wording asks for. */
 export function loadsNamedIn(text: string): (typeof NAMED_LOADS)[number][] {

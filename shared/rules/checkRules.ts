@@ -13,7 +13,7 @@ import { GRADES } from '../model/screening.ts';
 import { isUnit, UNITS } from '../units.ts';
 import { doOverlap, spansOf } from './checks/span.ts';
 import { strictestFor } from './effects/historyEffects.ts';
-import { READERS, type Reader, type Rule, type Test } from './rule.ts';
+import { type InjuryEffect, READERS, type Reader, type Rule, type Test } from './rule.ts';
 
 export interface RuleProblem {
   /** Id of the rule, or of the movement and phase that lacks one. */
@@ -172,6 +172,7 @@ function effects(rule: Rule): string[] {
       return [`${condition}: ${effect} ${change === '' ? 'needs a wording' : 'changes nothing'}`];
     return unsafeFor.includes(condition) ? [`${condition}: its own change is called unsafe for it`] : [];
   });
+  problems.push(...rule.effects.flatMap((effect) => replacementProblems(rule, effect)));
   const twice = rule.effects.filter(
     (one, i) => rule.effects.findIndex((other) => other.condition === one.condition) < i,
   );
@@ -182,6 +183,22 @@ function effects(rule: Rule): string[] {
   );
   const silent = reached.filter((entry) => !rule.effects.some((effect) => effect.condition === entry.id));
   return [...problems, ...silent.map((entry) => `it says nothing for ${conditionEntry(entry.id).label}`)];
+}
+
+/** What waits for a clearance is not asked for now: `throws return last, when cleared`. */
+const ONLY_LATER = /[^.;]*\b(returns?|comes? back|cleared|clearance|allows)\b[^.;]*/gi;
+
+/** What is done instead must be safe for every other injury too: each that it reaches stops it, or is named as unsafe. */
+function replacementProblems(rule: Rule, { condition, effect, change, plain = '', unsafeFor }: InjuryEffect): string[] {
+  if (effect !== 'replace') return [];
+  return loadsNamedIn(`${change} ${plain}`.replaceAll(ONLY_LATER, '')).flatMap(({ load, conditions }) =>
+    conditions
+      .filter((one) => one !== condition && !unsafeFor.includes(one) && strictestFor(rule, one)?.effect !== 'stop')
+      .map(
+        (one) =>
+          `instead, for ${condition}, it asks for ${load}, which is not called unsafe for ${conditionEntry(one).label}`,
+      ),
+  );
 }
 
 /** A drill that names a throw or a landing must answer for the injuries that a throw or a landing reaches. */

@@ -18,6 +18,8 @@ import { type Reader, type Rule, RULE_KINDS } from './rule.ts';
 export interface JudgingOptions {
   readonly referenceSex: Athlete['referenceSex'];
   readonly birthDate: string | null;
+  /** The day the case speaks for; null: not known. */
+  readonly asOf: string | null;
 }
 
 /** A rule whose tests have been run on one subject; nothing is suggested yet. */
@@ -60,7 +62,7 @@ export function evaluateRules(
 
   return judged.flatMap((one): Finding[] => {
     if (!one.isFired) return listed.has(one) ? [notAssessed(one, neededFor(one))] : [];
-    const effects = effectsOf.get(one.rule) ?? historyEffects(one.rule, history);
+    const effects = effectsOf.get(one.rule) ?? historyEffects(one.rule, history, options.asOf);
     effectsOf.set(one.rule, effects);
     switch (one.rule.kind) {
       case 'referral':

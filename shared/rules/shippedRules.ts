@@ -1,6 +1,7 @@
 import { apprehensionRecorded as anyApprehensionRecorded } from './entries/any/apprehension-recorded.ts';
 import { arcAdapted as anyArcAdapted } from './entries/any/arc-adapted.ts';
 import { bonePainAtOneSpot as anyBonePainAtOneSpot } from './entries/any/bone-pain-at-one-spot.ts';
+import { changeWithinNoise as anyChangeWithinNoise } from './entries/any/change-within-noise.ts';
 import { clearingLowerLimbPositive as anyClearingLowerLimbPositive } from './entries/any/clearing-lower-limb-positive.ts';
 import { clearingTrunkPositive as anyClearingTrunkPositive } from './entries/any/clearing-trunk-positive.ts';
 import { clearingUpperLimbPositive as anyClearingUpperLimbPositive } from './entries/any/clearing-upper-limb-positive.ts';
@@ -275,6 +276,7 @@ const entries: readonly RuleEntry[] = [
   anyPutShort,
   anyJointLaxity,
   anyLungeShortOnOneSide,
+  anyChangeWithinNoise,
   anyLungeEven,
   anyHopUneven,
   anyHopEven,

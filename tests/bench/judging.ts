@@ -1,6 +1,7 @@
 import { evaluateRules } from '../../shared/rules/evaluate.ts';
 import type { Rule } from '../../shared/rules/rule.ts';
 import { SHIPPED_RULES } from '../../shared/rules/shippedRules.ts';
+import { asOf } from '../../shared/assess/asOf.ts';
 import { collectFacts } from '../../shared/assess/collectFacts.ts';
 import type { CaseFile } from '../../shared/model/records.ts';
 
@@ -25,7 +26,7 @@ export function judging(file: CaseFile, nowMs: () => number): JudgingFigures[] {
   const { referenceSex, birthDate } = file.athlete;
   const measure = (cases: number, copies: number): JudgingFigures => {
     const rules = times(SHIPPED_RULES, copies);
-    const judge = () => evaluateRules(rules, facts, file.injuries, { referenceSex, birthDate });
+    const judge = () => evaluateRules(rules, facts, file.injuries, { referenceSex, birthDate, asOf: asOf(file) });
     for (let i = 0; i < 20; i += 1) judge();
     const began = nowMs();
     for (let i = 0; i < cases; i += 1) judge();

@@ -8,6 +8,7 @@ export const ankleSprain = {
   clears: 'a physiotherapist',
   limits: 'No early hopping, uneven cuts or forced bending. Cannot take four steps, or pain high in the ankle: X-ray.',
   tolerated: 'Balance, bicycle, two-leg jumps; brace or tape on return.',
+  early: { days: 5, source: SOURCES.convention },
   evidence: 'moderate',
   sources: [SOURCES.smith2021],
 } as const satisfies ConditionEntry;

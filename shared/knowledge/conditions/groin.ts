@@ -8,6 +8,7 @@ export const groin = {
   clears: 'a physiotherapist',
   limits: 'No side-stepping, kicking or wide squats with squeeze pain of 3 or more of 10; stop at 6.',
   tolerated: 'Graded adductor work, trunk, straight running.',
+  early: { days: 5, source: SOURCES.convention },
   evidence: 'moderate',
   sources: [SOURCES.thorborg2017, SOURCES.ishoi2020],
 } as const satisfies ConditionEntry;

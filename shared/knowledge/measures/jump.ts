@@ -162,7 +162,7 @@ export const jumpMeasures: readonly Measure[] = [
     '{percentile}',
     '{percentile}',
     { short: 'Percentile', possible: [0, 100], plausible: [0, 100], error: assumedError(10, 7.07) },
-    'Place among the squad on the same device, held in the same way.',
+    'Place among the own squad, same device and method, typed in. Not computed: no published percentile table of athletes was found.',
   ),
   numeric(
     'cmj.trialSpread',

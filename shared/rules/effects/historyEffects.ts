@@ -1,8 +1,11 @@
 import type { HistoryEffect } from '../../assess/assessment.ts';
+import { counted } from '../../format/number.ts';
+import type { ConditionEntry } from '../../knowledge/condition.ts';
 import { conditionEntry } from '../../knowledge/conditions/index.ts';
 import { regionsTouch } from '../../knowledge/regions.ts';
 import type { Condition, Injury } from '../../model/injury.ts';
 import { EFFECTS, type Effect, type InjuryEffect, type Rule } from '../rule.ts';
+import { daysSince } from './daysSince.ts';
 import { liftedBy } from './liftedBy.ts';
 
 export interface EffectsOfHistory {
@@ -16,9 +19,11 @@ export interface EffectsOfHistory {
 /**
  * What the history does to one rule. A change that would itself be unsafe for another injury on file becomes a stop:
  * two limits never cancel each other. An injury of the same limb that the rule says nothing about asks for agreement
- * first, so that silence is not taken for permission.
+ * first, so that silence is not taken for permission. In the first days after an injury whatever it would change is left
+ * out; a clearance earlier than is usual is asked about; a restriction in words holds as long as it is written down.
+ * @param asOf the day the case speaks for; null: time since an injury cannot count
  */
-export function historyEffects(rule: Rule, history: readonly Injury[]): EffectsOfHistory {
+export function historyEffects(rule: Rule, history: readonly Injury[], asOf: string | null): EffectsOfHistory {
   const inForce = new Set(history.filter((injury) => liftedBy(injury) === null).map((injury) => injury.condition));
   const effects: HistoryEffect[] = [];
   const restrictions: string[] = [];
@@ -33,13 +38,32 @@ export function historyEffects(rule: Rule, history: readonly Injury[]): EffectsO
     const entry = conditionEntry(injury.condition);
     const name = nameOf(injury, entry.label);
     const lifted = liftedBy(injury);
-    if (lifted !== null) {
-      effects.push(effectOf(injury, 'keep', ''));
-      trace.push(`${name}: ${lifted}, so its limits are lifted.`);
-      continue;
-    }
     if (touches && injury.restrictions.trim() !== '')
       restrictions.push(`Restriction on file: ${injury.restrictions.trim()}`);
+    if (lifted !== null) {
+      const early = earlyClearance(injury, entry);
+      effects.push(
+        effectOf(injury, early === null || !isSuggesting ? 'keep' : 'modify', isSuggesting ? (early ?? '') : ''),
+      );
+      trace.push(`${name}: ${lifted}, so its limits are lifted.${early === null ? '' : ` ${early}`}`);
+      continue;
+    }
+    const sinceDays = daysSince(injury.onset, asOf);
+    if (
+      isSuggesting &&
+      entry.early !== undefined &&
+      sinceDays !== null &&
+      sinceDays < entry.early.days &&
+      stated !== null &&
+      stated.effect !== 'keep'
+    ) {
+      const { days, source } = entry.early;
+      effects.push(effectOf(injury, 'stop', `Nothing that loads it in the first ${days} days: ask ${entry.clears}.`));
+      trace.push(
+        `${name}: perhaps only ${counted(sinceDays, 'day')} old, so this waits (first ${days} days; ${source.cite}).`,
+      );
+      continue;
+    }
     if (stated === null) {
       effects.push(effectOf(injury, 'modify', `Agree this first with ${entry.clears}: ${name} is on file.`));
       trace.push(`${name}: no effect is stated for it here, so this is to be agreed first.`);
@@ -63,6 +87,14 @@ export function historyEffects(rule: Rule, history: readonly Injury[]): EffectsO
     trace.push(`${name}: ${EFFECT_WORDS[stated.effect]}${whyStillInForce(injury)}`);
   }
   return { effects, restrictions, trace };
+}
+
+/** What to say of a clearance given sooner after the injury than is usual; null: nothing. */
+function earlyClearance({ onset, clearedOn }: Injury, { usualClearance, clears }: ConditionEntry): string | null {
+  const after = daysSince(onset, clearedOn);
+  if (usualClearance === undefined || after === null || after >= usualClearance.days) return null;
+  const { days, source } = usualClearance;
+  return `Cleared ${counted(after, 'day')} after the injury, sooner than the ${days} days that are usual (${source.cite}): ask ${clears} again first.`;
 }
 
 function effectOf(injury: Injury, effect: Effect, change: string, plain = change): HistoryEffect {

@@ -10,8 +10,8 @@ import { convert } from '../../../shared/units.ts';
 
 /** Builders that make each case a sketch: numbers are given in the measure's display unit. */
 
-export const ADULT_WOMAN: JudgingOptions = { referenceSex: 'female', birthDate: '2000-01-01' };
-export const ADULT_MAN: JudgingOptions = { referenceSex: 'male', birthDate: '2000-01-01' };
+export const ADULT_WOMAN: JudgingOptions = { referenceSex: 'female', birthDate: '2000-01-01', asOf: '2026-11-18' };
+export const ADULT_MAN: JudgingOptions = { referenceSex: 'male', birthDate: '2000-01-01', asOf: '2026-11-18' };
 
 interface Where {
   readonly movement?: string;

@@ -108,17 +108,25 @@ describe('who is judged', () => {
   test.each([null, 'no-reference'] as const)(
     'with reference values %s there is no verdict, and both bands are named',
     (referenceSex) => {
-      const [finding] = evaluateRules([bySex], [inward], [], { referenceSex, birthDate: null });
+      const [finding] = evaluateRules([bySex], [inward], [], { referenceSex, birthDate: null, asOf: null });
       expect(finding?.outcome).toBe('not-assessed');
       expect(finding?.needed).toContain('female reference more than 13°, male more than 8°');
     },
   );
 
   test('under 16 adult reference values are off, by the day of the reading', () => {
-    const [young] = evaluateRules([bySex], [inward], [], { referenceSex: 'female', birthDate: '2010-11-19' });
+    const [young] = evaluateRules([bySex], [inward], [], {
+      referenceSex: 'female',
+      birthDate: '2010-11-19',
+      asOf: null,
+    });
     expect(young?.outcome).toBe('not-assessed');
     expect(young?.needed).toContain('under 16');
-    const [sixteen] = evaluateRules([bySex], [inward], [], { referenceSex: 'female', birthDate: '2010-11-18' });
+    const [sixteen] = evaluateRules([bySex], [inward], [], {
+      referenceSex: 'female',
+      birthDate: '2010-11-18',
+      asOf: null,
+    });
     expect(sixteen?.outcome).toBe('intervention');
   });
 });

@@ -123,6 +123,7 @@ const history: fc.Arbitrary<Injury[]> = fc
         clearedBy: fc.constantFrom('', 'Dr Example'),
         clearedOn: fc.constantFrom(null, '2026-01-01'),
         restrictions: fc.constantFrom('', 'No contact.'),
+        onset: fc.constantFrom('2025-03', '2026-11-16', '2026-11', '2026', null),
       })
       .map(({ condition, ...more }) => injury(condition, more)),
     { maxLength: 3 },
@@ -131,6 +132,7 @@ const history: fc.Arbitrary<Injury[]> = fc
 const options: fc.Arbitrary<JudgingOptions> = fc.record({
   referenceSex: fc.constantFrom('female', 'male', 'no-reference', null),
   birthDate: fc.constantFrom('1998-05-01', '2013-05-01', null),
+  asOf: fc.constantFrom('2026-11-18', null),
 });
 
 test('the random cases reach every outcome, so that what follows says something', () => {

@@ -32,7 +32,7 @@ export const drillLoadsArmOutAndBack = {
       condition: 'anterior-shoulder-instability',
       effect: 'replace',
       change:
-        'Narrow short-range floor press, neutral-grip rows, front-held squat and rotation work with the arm at the side, in place of wide or behind-neck pressing, flyes, low-bar squats and cocked throws.',
+        'Narrow short-range floor press, neutral-grip rows, front-held squat and rotation work with the arm at the side, in place of wide or behind-neck pressing, flyes and low-bar squats; no cocked throws.',
       plain:
         'Short narrow press lying on the floor, rows, squat with the weight in front, turning your arm with the elbow at your side. No wide press, no press behind your neck, no throws.',
       unsafeFor: ['posterior-shoulder-instability', 'multidirectional-shoulder-instability'],
