@@ -26,6 +26,10 @@ import { type DrawnPoint, Stage } from './Stage.tsx';
 import { Steps } from './Steps.tsx';
 import { type Step, stepNeeds, STEPS } from './stepNeeds.ts';
 import { Transport } from './Transport.tsx';
+import { SuggestedPoints } from './suggest/SuggestedPoints.tsx';
+import { SuggestPanel } from './suggest/SuggestPanel.tsx';
+import { confirmEdits, openSuggestions } from './suggest/confirmEdits.ts';
+import { useSuggester } from './suggest/useSuggester.ts';
 import { usePicture } from './usePicture.ts';
 import { useTracker } from './useTracker.ts';
 
@@ -67,6 +71,17 @@ export function Bench(props: {
     edit(putSamples(target, 'by-hand', [[frame, rounded(inside.x), rounded(inside.y)]]));
   };
   const tracker = useTracker(trial.id, source, goTo);
+  const suggester = useSuggester(source);
+  const suggestions = openSuggestions(suggester.found.get(shown.frame ?? -1), tracks);
+  const openFrames = useMemo(
+    () =>
+      [...suggester.found.values()].filter((one) => openSuggestions(one, tracks).length > 0).map((one) => one.frame),
+    [suggester.found, tracks],
+  );
+  const confirm = (from: number, to: number, of: string | null = null) => {
+    const frames = [...suggester.found.values()].filter((one) => one.frame >= from && one.frame <= to);
+    edit(confirmEdits(trial.id, tracks, frames, of, newId));
+  };
 
   const place = (at: Place) => {
     if (step === 'plane') plane.place(pixel(at));
@@ -75,13 +90,14 @@ export function Bench(props: {
       if (advances) goTo(frame + 1);
     }
   };
-  /** Where Enter puts the point: where it was in the nearest frame, else in the middle. */
+  /** Where Enter puts the point: where it is suggested, else where it was in the nearest frame, else in the middle. */
   const enter = () => {
     const near = tracks
       .filter(({ point }) => point === active)
       .flatMap(({ samples }) => samples)
       .toSorted(([a], [b]) => Math.abs(a - frame) - Math.abs(b - frame))[0];
-    if (step === 'points' && here === null)
+    if (step === 'points' && suggestions.some(({ point }) => point === active)) confirm(frame, frame, active);
+    else if (step === 'points' && here === null)
       put(near === undefined ? { x: film.width / 2, y: film.height / 2 } : { x: near[1], y: near[2] });
   };
   const remove = () => edit(removeSample(tracks, active, frame));
@@ -119,7 +135,20 @@ export function Bench(props: {
           here !== null && tracker.start({ point: active, frame, here, step: way, halfPx, last })
         }
         onStop={tracker.stop}
-      />
+      >
+        <SuggestPanel
+          frame={frame}
+          last={last}
+          openHere={suggestions.length}
+          openFrames={openFrames}
+          words={suggester.words}
+          outcome={suggester.outcome}
+          onStart={suggester.start}
+          onStop={suggester.stop}
+          onConfirm={confirm}
+          onClear={suggester.clear}
+        />
+      </PointsStep>
     ),
     events: (
       <EventTable
@@ -149,7 +178,12 @@ export function Bench(props: {
           label={`Stage, frame ${frame}: ${counted(points.length, 'point')}`}
           points={points}
           active={step === 'points' ? active : null}
-          drawing={<PlaneDrawing trial={trial} unit={film.width / 640} />}
+          drawing={
+            <>
+              <PlaneDrawing trial={trial} unit={film.width / 640} />
+              {step === 'points' && <SuggestedPoints points={suggestions} unit={film.width / 640} />}
+            </>
+          }
           isPlacing={step === 'points' || (step === 'plane' && plane.aim !== null)}
           onPlace={place}
           onEnter={enter}

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { type ReactNode, useState } from 'react';
 import { counted } from '../../shared/format/number.ts';
 import type { LandmarkTrack } from '../../shared/model/trial.ts';
 import { Button } from '../parts/Button.tsx';
@@ -36,6 +36,8 @@ export function PointsStep(props: {
   tracked: string | null;
   onTrack: (step: 1 | -1, halfPx: number) => void;
   onStop: () => void;
+  /** What the step offers besides: suggestions, repeats. */
+  children: ReactNode;
 }) {
   const { tracks, active, isHere, tracking } = props;
   const [own, setOwn] = useState('');
@@ -98,6 +100,7 @@ export function PointsStep(props: {
         <p className="quiet">The tracker starts from the point at hand: put it down in this frame.</p>
       )}
       <output className="import-state">{tracking ?? props.tracked}</output>
+      {props.children}
     </>
   );
 }

@@ -1,4 +1,5 @@
 import type { LandmarkTrack } from '../../shared/model/trial.ts';
+import { allowOwnWorkers } from './ownWorkers.ts';
 
 export interface FollowRequest {
   /** Where the film is served. */
@@ -40,23 +41,4 @@ export function follow(request: FollowRequest, onReport: (report: FollowReport) 
   // oxlint-disable-next-line unicorn/require-post-message-target-origin
   worker.postMessage(request);
   return () => worker.terminate();
-}
-
-interface TrustedTypes {
-  readonly defaultPolicy: object | null;
-  createPolicy(name: string, rules: { createScriptURL: (url: string) => string | null }): object;
-}
-
-/**
- * The page's policy lets no text become code. Workers are the one exception, and only those that stand beside this very
- * script: everything else is refused as before.
- */
-function allowOwnWorkers(): void {
-  const { trustedTypes } = window as Window & { readonly trustedTypes?: TrustedTypes };
-  if (trustedTypes === undefined || trustedTypes.defaultPolicy !== null) return;
-  const folder = import.meta.url.replace(/[^/]*$/, '');
-  trustedTypes.createPolicy('default', {
-    createScriptURL: (url) =>
-      /^trackWorker-[\w-]+\.js$/.test(url.slice(folder.length)) && url.startsWith(folder) ? url : null,
-  });
 }

@@ -6,7 +6,7 @@ import type { Picture } from './frameStore.ts';
  * graphics processor helps. Returns false if `isWanted` says meanwhile that another picture is wanted.
  */
 export async function paint(
-  canvas: HTMLCanvasElement,
+  canvas: HTMLCanvasElement | OffscreenCanvas,
   { bytes, init }: Picture,
   rotation: Rotation,
   isWanted: () => boolean,
@@ -20,7 +20,7 @@ export async function paint(
     frame.close();
   }
   if (!isWanted()) return false;
-  const context = canvas.getContext('2d', { alpha: false, willReadFrequently: true });
+  const context = contextOf(canvas);
   if (context === null) return false;
   const isUpright = rotation % 180 === 0;
   const [w, h] = isUpright ? [width, height] : [height, width];
@@ -37,4 +37,9 @@ export async function paint(
   context.drawImage(flat, -width / 2, -height / 2);
   context.resetTransform();
   return true;
+}
+
+/** For pixels that are read back. Both kinds of canvas have it; the compiler knows no one signature of the two. */
+export function contextOf(canvas: HTMLCanvasElement | OffscreenCanvas): OffscreenCanvasRenderingContext2D | null {
+  return (canvas as OffscreenCanvas).getContext('2d', { alpha: false, willReadFrequently: true });
 }

@@ -29,7 +29,8 @@ const CONTENT_TYPES: Readonly<Record<string, string>> = {
 
 export const CONTENT_SECURITY_POLICY = [
   "default-src 'none'",
-  "script-src 'self'",
+  // The landmark model's arithmetic is WebAssembly; text still becomes no code.
+  "script-src 'self' 'wasm-unsafe-eval'",
   "style-src 'self'",
   "img-src 'self' data: blob:",
   "font-src 'self'",

@@ -1,9 +1,10 @@
 import fs from 'node:fs';
 import path from 'node:path';
-import type { Locator, Page } from '@playwright/test';
+import type { Locator } from '@playwright/test';
 import { seededRandom } from '../../shared/kernel/uncertainty/seededRandom.ts';
 import { aFilm, CELL, CELLS, hasFfmpeg } from './aFilm.ts';
 import { expect, open, temporaryFolder, test } from './fixtures.ts';
+import { clickAt, openBench, stage } from './theBench.ts';
 
 test.skip(!hasFfmpeg, 'ffmpeg is not on this machine, so there is no film to open');
 
@@ -18,25 +19,6 @@ test.beforeAll(() => {
   aFilm(film, { frames: FRAMES, rateHz: RATE_HZ, gop: 30 });
 });
 test.afterAll(() => fs.rmSync(folder, { recursive: true, force: true }));
-
-/** A case with one trial, its film brought in, and the bench open. */
-async function openBench(page: Page, file = film): Promise<void> {
-  await page.getByRole('button', { name: 'New case' }).first().click();
-  await page
-    .getByRole('dialog')
-    .getByRole('button', { name: /^Case study/ })
-    .click();
-  await page
-    .getByRole('navigation', { name: 'Sections' })
-    .getByRole('link', { name: /^Trials/ })
-    .click();
-  await page.getByRole('button', { name: 'Add a trial by hand' }).click();
-  await page.getByLabel('Bring in the film of this trial').setInputFiles(file);
-  await page.getByRole('link', { name: 'Open the trial bench' }).click();
-  await expect(stage(page)).toHaveAttribute('data-frame', '0');
-}
-
-const stage = (page: Page) => page.locator('.bench-stage > canvas').first();
 
 /** The number in the bar code of the picture on screen; −1 if it cannot be read. */
 async function codeOn(canvas: Locator): Promise<number> {
@@ -62,7 +44,7 @@ test('the frame asked for is the frame shown: 60 random jumps, 40 steps on, 40 b
   host,
 }) => {
   await open(page, host);
-  await openBench(page);
+  await openBench(page, film);
   const random = seededRandom(4);
   const wrong: string[] = [];
   const check = async (frame: number) => {
@@ -91,7 +73,7 @@ test('the frame asked for is the frame shown: 60 random jumps, 40 steps on, 40 b
 
 test('a marker is put down by hand, tracked in a worker, calibrated, undone', async ({ page, host }) => {
   await open(page, host);
-  await openBench(page);
+  await openBench(page, film);
   await page.getByRole('button', { name: /60 frames a second are real/ }).click();
 
   await test.step('a length: two clicks, then its true length', async () => {
@@ -168,14 +150,3 @@ test('what is no film is refused in words and leaves nothing behind', async ({ p
   }
   expect(fs.readdirSync(path.join(host.folder, 'media'))).toEqual([]);
 });
-
-/** Clicks on a pixel of the film. The picture lies in the middle of the stage, as large as it fits. */
-async function clickAt(page: Page, x: number, y: number): Promise<void> {
-  const box = await page.locator('.bench-drawing').boundingBox();
-  if (box === null) throw new Error('the stage is not on screen');
-  const scale = Math.min(box.width / 640, box.height / 360);
-  await page.mouse.click(
-    box.x + box.width / 2 + (x + 0.5 - 320) * scale,
-    box.y + box.height / 2 + (y + 0.5 - 180) * scale,
-  );
-}

@@ -1,0 +1,52 @@
+import type { Page } from '@playwright/test';
+import type { CaseFile } from '../../shared/model/records.ts';
+import type { LandmarkTrack } from '../../shared/model/trial.ts';
+import { expect } from './fixtures.ts';
+
+/** A case with one trial, its film brought in, and the bench open. */
+export async function openBench(page: Page, film: string): Promise<void> {
+  await page.getByRole('button', { name: 'New case' }).first().click();
+  await page
+    .getByRole('dialog')
+    .getByRole('button', { name: /^Case study/ })
+    .click();
+  await page
+    .getByRole('navigation', { name: 'Sections' })
+    .getByRole('link', { name: /^Trials/ })
+    .click();
+  await page.getByRole('button', { name: 'Add a trial by hand' }).click();
+  await page.getByLabel('Bring in the film of this trial').setInputFiles(film);
+  await page.getByRole('link', { name: 'Open the trial bench' }).click();
+  await expect(stage(page)).toHaveAttribute('data-frame', '0');
+}
+
+export const stage = (page: Page) => page.locator('.bench-stage > canvas').first();
+
+/** Clicks on a pixel of a film of this size. The picture lies in the middle of the stage, as large as it fits. */
+export async function clickAt(page: Page, x: number, y: number, [width, height] = [640, 360]): Promise<void> {
+  const box = await page.locator('.bench-drawing').boundingBox();
+  if (box === null) throw new Error('the stage is not on screen');
+  const scale = Math.min(box.width / width, box.height / height);
+  await page.mouse.click(
+    box.x + box.width / 2 + (x + 0.5 - width / 2) * scale,
+    box.y + box.height / 2 + (y + 0.5 - height / 2) * scale,
+  );
+}
+
+/** The case on the bench as it is stored. */
+export async function storedCase(page: Page): Promise<CaseFile> {
+  await expect(page.getByText('All saved')).toBeVisible();
+  const caseId = page.url().split('/').at(-3) ?? '';
+  return page.evaluate(async (id) => {
+    const response = await fetch('/api/case.open', {
+      method: 'POST',
+      headers: { 'content-type': 'application/json' },
+      body: JSON.stringify({ caseId: id }),
+    });
+    return ((await response.json()) as { value: { file: CaseFile } }).value.file;
+  }, caseId);
+}
+
+export async function tracksOf(page: Page): Promise<LandmarkTrack[]> {
+  return (await storedCase(page)).landmarkTracks;
+}
