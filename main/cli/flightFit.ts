@@ -2,7 +2,7 @@ import { fitRelease, type FlightSample } from '../../shared/kernel/flight/fitRel
 import { counted } from '../../shared/format/number.ts';
 import { readSeriesCsv } from '../exchange/seriesCsv.ts';
 import { type Command, readText, UsageError } from './command.ts';
-import { ballNamed, dragOf } from './flight.ts';
+import { ballNamed, dragOf } from './namedBall.ts';
 import { readingsToJson, readingsToLines } from './readings.ts';
 
 export const flightFit: Command = {

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { DomainError } from '../errors.ts';
+import { customBallId } from '../knowledge/balls/customBall.ts';
 import { measureById } from '../knowledge/measures/index.ts';
 import { movementById } from '../knowledge/movements/index.ts';
 import { day, finite, line, nonNegative, pain, positive, sideOrNone, text } from '../model/parts.ts';
@@ -38,7 +39,18 @@ export const trialFile = z.strictObject({
   captureRateHz: positive.max(100_000).nullable().describe('frames a second the camera truly recorded'),
   playbackRateHz: positive.max(100_000).nullable().default(null),
   calibration: calibration.nullable(),
-  ball: line.nullable().default(null).describe('id of a ball or implement, such as handball-3'),
+  ball: z
+    .union([
+      line,
+      z.strictObject({
+        massKg: positive.max(100),
+        diameterM: positive.max(2),
+        dragCoefficient: nonNegative.max(2),
+      }),
+    ])
+    .nullable()
+    .default(null)
+    .describe('id of a ball or implement, such as handball-3, or the figures of another'),
   target: z
     .strictObject({
       distanceM: positive.max(200),
@@ -156,7 +168,7 @@ export function trialFileToRecords(
       clipSha256: null,
       calibration: file.calibration,
       calibrationDraft: null,
-      ballId: file.ball,
+      ballId: typeof file.ball === 'object' && file.ball !== null ? customBallId(file.ball) : file.ball,
       targetDistanceM: file.target?.distanceM ?? null,
       targetHeightM: file.target?.heightM ?? null,
       targetDistanceUM: file.target?.distanceUM ?? null,

@@ -4,7 +4,8 @@ import { measured, type Quantity, type Source } from '../../quantity.ts';
 import type { Unit } from '../../units.ts';
 import { standardGravity } from '../constants/standardGravity.ts';
 import type { PointU } from '../plane/point.ts';
-import { derive } from '../quantity/derive.ts';
+import { correlationOfDerived } from '../quantity/correlationOfDerived.ts';
+import { derive, pairKey } from '../quantity/derive.ts';
 import { advance, type Air, VACUUM } from './path.ts';
 
 /** A digitised place of the ball in flight: real seconds, metres, y up. */
@@ -27,6 +28,8 @@ export interface ReleaseFit {
   readonly releaseSpeed: Quantity<'m/s'>;
   /** Above the horizontal, in the direction of flight. */
   readonly releaseAngle: Quantity<'rad'>;
+  /** Of the errors of the two, −1 to 1: one scale and one clock stand behind both. */
+  readonly correlation: number;
   readonly velocityX: Quantity<'m/s'>;
   readonly velocityY: Quantity<'m/s'>;
   /** Where the ball was at release, in the samples' coordinates. */
@@ -196,6 +199,10 @@ export function fitRelease(
     },
   };
   const components = { v_x: velocityX, v_y: velocityY };
+  // Both are as long as the scale makes them.
+  const shared = velocityX.value * velocityY.value * (scale.u ?? 0) ** 2;
+  const apart = (velocityX.u ?? 0) * (velocityY.u ?? 0);
+  const correlations = { [pairKey('v_x', 'v_y')]: apart > 0 ? shared / apart : 0 };
   return {
     releaseSpeed: derive(
       {
@@ -207,7 +214,8 @@ export function fitRelease(
         source: SOURCE,
       },
       components,
-      ({ v_x, v_y }) => Math.hypot(v_x, v_y),
+      speedOf,
+      correlations,
     ),
     releaseAngle: derive(
       {
@@ -219,8 +227,10 @@ export function fitRelease(
         source: SOURCE,
       },
       components,
-      ({ v_x, v_y }) => Math.atan2(v_y, Math.abs(v_x)),
+      angleOf,
+      correlations,
     ),
+    correlation: correlationOfDerived(components, speedOf, angleOf, correlations),
     velocityX,
     velocityY,
     x: place('x', used.x0, used.seX0, velocityX),
@@ -230,6 +240,19 @@ export function fitRelease(
     ...judge(gravity, free, pointU),
     frames: samples.length,
   };
+}
+
+interface Components {
+  readonly v_x: number;
+  readonly v_y: number;
+}
+
+function speedOf({ v_x, v_y }: Components): number {
+  return Math.hypot(v_x, v_y);
+}
+
+function angleOf({ v_x, v_y }: Components): number {
+  return Math.atan2(v_y, Math.abs(v_x));
 }
 
 function variantOf(drag: { readonly k: number } | null, g: string): string {

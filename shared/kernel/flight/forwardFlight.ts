@@ -1,5 +1,6 @@
 import type { Quantity, Unknown } from '../../quantity.ts';
-import { derive } from '../quantity/derive.ts';
+import { derive, pairKey } from '../quantity/derive.ts';
+import { deriveWhereBent } from '../uncertainty/deriveWhereBent.ts';
 import { falling, launch, passing, type State } from './path.ts';
 import {
   airOf,
@@ -32,15 +33,24 @@ export interface ForwardFlight {
 
 /**
  * Where a released ball goes: in closed form in a vacuum, else by an adaptive integrator with quadratic drag and, if
- * given, lift by backspin. Uncertainties are carried through numerically.
+ * given, lift by backspin. Uncertainties are carried through to first order, or by random draws where the path bends over
+ * the width of what is known of the release; each result is worked out when it is asked for.
  *
  * @param release speed m/s ≥ 0, angle −π/2 to π/2 rad, height m
  * @param air drag and lift factors, /m
+ * @param uncertainty `first-order`: never by random draws, for those who draw themselves
  * @throws DomainError 'input-out-of-range'
  * @source motion under gravity and quadratic drag; see release.ts
  */
-export function forwardFlight(release: Release, air: AirQuantities): ForwardFlight {
+export function forwardFlight(
+  release: Release,
+  air: AirQuantities,
+  uncertainty: 'where-bent' | 'first-order' = 'where-bent',
+): ForwardFlight {
   refuseImpossibleRelease('forwardFlight', release, air);
+  const correlations = { [pairKey('v', 'θ')]: release.correlation ?? 0 };
+  const carry: typeof derive =
+    uncertainty === 'first-order' ? derive : (what, inputs, f) => deriveWhereBent(what, inputs, f, { correlations });
   const arrival = (
     target: Record<string, Quantity<'m'>>,
     find: (from: State, at: number, air: ReturnType<typeof airOf>) => State | null,
@@ -64,27 +74,33 @@ export function forwardFlight(release: Release, air: AirQuantities): ForwardFlig
       what: { symbol: string; name: string; unit: U; formula: string },
       read: (state: State) => number,
     ) =>
-      derive({ ...what, formula: isVacuum(air) ? what.formula : PATH_FORMULA, source, variant }, inputs, (p) => {
-        const state = at(p);
-        return state === null ? Number.NaN : read(state);
-      });
-    return {
-      time: get({ symbol: 't', name: 'Time of flight', unit: 's', formula: formulas.time }, (s) => s.t),
-      distance: get({ symbol: 'x', name: 'Distance covered', unit: 'm', formula: formulas.distance }, (s) => s.x),
-      height: get({ symbol: 'y', name: 'Height', unit: 'm', formula: formulas.height }, (s) => s.y),
-      speed: get(
-        {
-          symbol: 'v_e',
-          name: 'Speed on arrival',
-          unit: 'm/s',
-          formula: 'v_e = sqrt((v cos θ)^2 + (v sin θ - g t)^2)',
+      carry(
+        { ...what, formula: isVacuum(air) ? what.formula : PATH_FORMULA, source, variant },
+        inputs,
+        (p) => {
+          const state = at(p);
+          return state === null ? Number.NaN : read(state);
         },
-        (s) => Math.hypot(s.vx, s.vy),
-      ),
-      entryAngle: get(
-        { symbol: 'θ_e', name: 'Entry angle', unit: 'rad', formula: 'tan θ_e = (g t - v sin θ) / (v cos θ)' },
-        (s) => Math.atan2(-s.vy, s.vx),
-      ),
+        correlations,
+      );
+    return {
+      get time() {
+        return get({ symbol: 't', name: 'Time of flight', unit: 's', formula: formulas.time }, (s) => s.t);
+      },
+      get distance() {
+        return get({ symbol: 'x', name: 'Distance covered', unit: 'm', formula: formulas.distance }, (s) => s.x);
+      },
+      get height() {
+        return get({ symbol: 'y', name: 'Height', unit: 'm', formula: formulas.height }, (s) => s.y);
+      },
+      get speed() {
+        const formula = 'v_e = sqrt((v cos θ)^2 + (v sin θ - g t)^2)';
+        return get({ symbol: 'v_e', name: 'Speed on arrival', unit: 'm/s', formula }, (s) => Math.hypot(s.vx, s.vy));
+      },
+      get entryAngle() {
+        const formula = 'tan θ_e = (g t - v sin θ) / (v cos θ)';
+        return get({ symbol: 'θ_e', name: 'Entry angle', unit: 'rad', formula }, (s) => Math.atan2(-s.vy, s.vx));
+      },
     };
   };
   return {

@@ -1,17 +1,9 @@
 import { DomainError } from '../../errors.ts';
 import { isKnown, measured, type Quantity, type Reading } from '../../quantity.ts';
 import { derive } from '../quantity/derive.ts';
-import { type Air, falling, launch, passing, type State } from './path.ts';
+import { type Aim, passesAim } from './passesAim.ts';
+import { falling, launch } from './path.ts';
 import { airInputs, airOf, type AirQuantities, refuseImpossibleRelease, type Release } from './release.ts';
-
-/** What the ball has to pass, seen from the side. Distances from release, heights above the floor, metres. */
-export type Aim =
-  /** A level ring, entered from above without touching it. */
-  | { readonly kind: 'ring'; readonly distance: number; readonly height: number; readonly diameter: number }
-  /** An upright opening between two heights. */
-  | { readonly kind: 'goal'; readonly distance: number; readonly bottom: number; readonly top: number }
-  /** Over a net and down before the end of the court. */
-  | { readonly kind: 'net'; readonly distance: number; readonly height: number; readonly courtEnd: number };
 
 export interface Margin {
   /** Whether this very release passes. */
@@ -97,28 +89,6 @@ export function marginForError(release: Release, aim: Aim, ballRadius: number, a
           }
         : null,
   };
-}
-
-/** `heldRoom` null: the room that this path itself has. */
-function passesAim(start: State, aim: Aim, radius: number, air: Air, heldRoom: number | null): boolean {
-  switch (aim.kind) {
-    case 'ring': {
-      const state = falling(start, aim.height, air);
-      if (state === null || state.vx <= 0) return false;
-      const sine = -state.vy / Math.hypot(state.vx, state.vy);
-      return Math.abs(state.x - aim.distance) <= (heldRoom ?? (aim.diameter - (2 * radius) / sine) / 2);
-    }
-    case 'goal': {
-      const state = passing(start, aim.distance, air);
-      return state !== null && state.y - radius >= aim.bottom && state.y + radius <= aim.top;
-    }
-    case 'net': {
-      const over = passing(start, aim.distance, air);
-      if (over === null || over.y - radius < aim.height) return false;
-      const down = falling(start, radius, air);
-      return down !== null && down.x <= aim.courtEnd;
-    }
-  }
 }
 
 function roomInRing(

@@ -3,6 +3,8 @@ export declare class Solver {
   constructor(dimension: number);
   absoluteTolerance: number;
   relativeTolerance: number;
+  /** Where the search for a fitting step begins. */
+  initialStepSize: number;
   /** Integrates y' = f(x, y) from x0 to x1, forwards or backwards. `outcome` 0: converged. */
   solve(
     f: (x: number, y: number[]) => number[],

@@ -15,6 +15,8 @@ export interface State {
 export interface Air {
   readonly drag: number;
   readonly lift: number;
+  /** How exact the path must be, relative; as exact as it can be unless given. Random draws need less. */
+  readonly tolerance?: number;
 }
 
 export const VACUUM: Air = { drag: 0, lift: 0 };
@@ -43,8 +45,10 @@ export function advance(state: State, dt: number, air: Air, g = G): State {
   // The integrator cannot choose a step inside an interval of nearly no length.
   if (Math.abs(dt) < 1e-12) return state;
   const solver = new Solver(4);
-  solver.absoluteTolerance = TOLERANCE;
-  solver.relativeTolerance = TOLERANCE;
+  solver.absoluteTolerance = air.tolerance ?? TOLERANCE;
+  solver.relativeTolerance = air.tolerance ?? TOLERANCE;
+  // A ball's path is so smooth that half the way is often one step; beginning small would waste most of the work.
+  solver.initialStepSize = Math.abs(dt) / 2;
   const solution = solver.solve(
     (_, [, , u = 0, w = 0]) => {
       const speed = Math.hypot(u, w);
@@ -68,7 +72,7 @@ function settle(from: State, air: Air, step: (state: State) => number): State | 
     const dt = step(state);
     if (!Number.isFinite(dt) || state.t + dt > LONGEST_S) return null;
     state = advance(state, dt, air);
-    if (Math.abs(dt) < 1e-11) return state;
+    if (Math.abs(dt) < (air.tolerance ?? TOLERANCE)) return state;
   }
   return null;
 }
@@ -83,8 +87,15 @@ export function highest(from: State, air: Air): State {
   return top ?? from;
 }
 
-/** The state on the way down at height `y`; null if the ball never falls through it. */
-export function falling(from: State, y: number, air: Air): State | null {
+/**
+ * The state on the way down at height `y`; null if the ball never falls through it.
+ * @param near s after release at which a similar ball is there: the search then starts from it
+ */
+export function falling(from: State, y: number, air: Air, near: number | null = null): State | null {
+  if (near !== null) {
+    const found = settle(advance(from, near, air), air, (state) => (y - state.y) / state.vy);
+    if (found !== null && found.vy < 0 && found.t >= 0) return found;
+  }
   const top = highest(from, air);
   if (top.y < y) return null;
   if (top.y === y) return top;

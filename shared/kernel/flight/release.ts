@@ -8,6 +8,8 @@ export interface Release {
   /** Above the horizontal, rad; negative: downwards. */
   readonly angle: Quantity<'rad'>;
   readonly height: Quantity<'m'>;
+  /** Of the errors of speed and angle, −1 to 1; none where they were found apart. */
+  readonly correlation?: number;
 }
 
 /** The air around it: null for a vacuum. Both are per metre of path, k = ρ C A/(2m). */

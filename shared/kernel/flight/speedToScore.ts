@@ -1,9 +1,9 @@
 import type { Quantity, Reading } from '../../quantity.ts';
 import { standardGravity } from '../constants/standardGravity.ts';
-import { derive } from '../quantity/derive.ts';
-import { launch, passing } from './path.ts';
+import { deriveWhereBent } from '../uncertainty/deriveWhereBent.ts';
 import { refuseNoDistance } from './refuseNoDistance.ts';
-import { airInputs, airOf, type AirQuantities, isVacuum, PATH_FORMULA, PATH_SOURCE, VACUUM_SOURCE } from './release.ts';
+import { airInputs, type AirQuantities, isVacuum, PATH_FORMULA, PATH_SOURCE, VACUUM_SOURCE } from './release.ts';
+import { speedThrough } from './speedThrough.ts';
 
 /**
  * The release speed that takes a ball at a given angle through a point.
@@ -37,7 +37,7 @@ export function speedToScore(
     return { unknown: `at ${degrees}° the ball is still rising at the target: it cannot fall into it` };
   }
   if (isVacuum(air)) {
-    return derive(
+    return deriveWhereBent(
       {
         symbol: 'v',
         name: 'Speed to score',
@@ -47,15 +47,15 @@ export function speedToScore(
         source: VACUUM_SOURCE,
       },
       { g: standardGravity, d: distance, Δh: rise, θ: angle },
-      ({ d, Δh, θ, g }) => vacuumSpeed(d, Δh, θ, g),
+      (p) => speedThrough({ ...p, k: 0, l: 0 }),
     );
   }
   const inputs = { d: distance, Δh: rise, θ: angle, ...airInputs(air) };
   const values = { d: d0, Δh: h0, θ: θ0, k: inputs.k.value, l: inputs.l.value };
-  if (Number.isNaN(speedThroughAir(values))) {
+  if (Number.isNaN(speedThrough(values))) {
     return { unknown: `at ${degrees}° no speed carries this ball to the target through the air` };
   }
-  return derive(
+  return deriveWhereBent(
     {
       symbol: 'v',
       name: 'Speed to score',
@@ -65,26 +65,6 @@ export function speedToScore(
       source: PATH_SOURCE,
     },
     inputs,
-    speedThroughAir,
+    (p) => speedThrough(p),
   );
-}
-
-function vacuumSpeed(d: number, Δh: number, θ: number, g: number): number {
-  return Math.sqrt((g * d * d) / (2 * Math.cos(θ) ** 2 * (d * Math.tan(θ) - Δh)));
-}
-
-/** Secant method on the height missed by, from the vacuum speed up; NaN where it does not settle. */
-function speedThroughAir(p: { d: number; Δh: number; θ: number; k: number; l: number }): number {
-  const missedBy = (v: number): number => (passing(launch(v, p.θ, 0), p.d, airOf(p))?.y ?? Number.NaN) - p.Δh;
-  let before = vacuumSpeed(p.d, p.Δh, p.θ, standardGravity.value);
-  let missedBefore = missedBy(before);
-  let speed = before * 1.05;
-  for (let i = 0; i < 40; i += 1) {
-    const missed = missedBy(speed);
-    if (Math.abs(missed) < 1e-10) return speed;
-    const next = speed - (missed * (speed - before)) / (missed - missedBefore);
-    [before, missedBefore, speed] = [speed, missed, next];
-    if (!(speed > 0)) return Number.NaN;
-  }
-  return Number.NaN;
 }

@@ -133,7 +133,7 @@ function entry(view: Scene, trial: MovementTrial, fit: ReleaseFit, aim: Target):
   const level = measured('y_0', 'Release height, as zero', 0, 'm', 0);
   const arrival = readingOr(() =>
     forwardFlight(
-      { speed: fit.releaseSpeed, angle: fit.releaseAngle, height: level },
+      { speed: fit.releaseSpeed, angle: fit.releaseAngle, height: level, correlation: fit.correlation },
       { drag: ball === null ? null : dragFactor(ball), lift: null },
     ).passing(aim.distance),
   );

@@ -4,7 +4,10 @@ import type { Quantity } from '../../quantity.ts';
 import type { Unit } from '../../units.ts';
 import { type Correlations, type Derivation, derive, pairKey } from '../quantity/derive.ts';
 import { standardNormal } from './distribution.ts';
-import { type MonteCarloOptions, type MonteCarloResult, monteCarlo } from './monteCarlo.ts';
+import { monteCarlo } from './monteCarlo.ts';
+import type { MonteCarloOptions, MonteCarloResult } from './monteCarloTogether.ts';
+
+const FIRST_DRAWS = 1000;
 
 type Values<I> = { readonly [K in keyof I]: number };
 
@@ -13,6 +16,7 @@ type Values<I> = { readonly [K in keyof I]: number };
  * the width of their inputs. Inputs are taken as normal, correlated as given.
  *
  * @param random uniform, 0 ≤ value < 1; use seededRandom, so that the same case gives the same number
+ * @param options `mayLeaveOut`: share of the draws in which the formula may have no value; they are left out (none unless given)
  * @returns the quantity (value at the inputs themselves, u the standard deviation of the draws) and the distribution,
  *   which is null where an input has no uncertainty. Where `distribution.mean` lies off the value, the formula is biased
  * @throws DomainError as derive; 'input-out-of-range' where correlations contradict each other or a draw has no value
@@ -23,7 +27,7 @@ export function deriveByMonteCarlo<U extends Unit, I extends Readonly<Record<str
   inputs: I,
   f: (values: Values<I>) => number,
   random: () => number,
-  options: MonteCarloOptions & { readonly correlations?: Correlations } = {},
+  options: MonteCarloOptions & { readonly correlations?: Correlations; readonly mayLeaveOut?: number } = {},
 ): { readonly quantity: Quantity<U>; readonly distribution: MonteCarloResult | null } {
   const first = derive(what, inputs, f, options.correlations);
   const names = Object.keys(inputs) as (keyof I & string)[];
@@ -34,15 +38,27 @@ export function deriveByMonteCarlo<U extends Unit, I extends Readonly<Record<str
   const normal = standardNormal(random);
   const z = new Float64Array(names.length);
   const values = Object.fromEntries(names.map((name) => [name, (inputs[name] as Quantity).value]));
-  const distribution = monteCarlo(() => {
+  const mayLeaveOut = options.mayLeaveOut ?? 0;
+  let [drawn, without] = [0, 0];
+  const evaluate = () => {
     for (let k = 0; k < z.length; k++) z[k] = normal();
-    const drawn: Record<string, number> = {};
+    const at: Record<string, number> = {};
     names.forEach((name, row) => {
       let sum = 0;
       for (let k = 0; k <= row; k++) sum += lower.get(row, k) * (z[k] as number);
-      drawn[name] = (values[name] as number) + (us[row] as number) * sum;
+      at[name] = (values[name] as number) + (us[row] as number) * sum;
     });
-    return f(drawn as Values<I>);
+    return f(at as Values<I>);
+  };
+  const distribution = monteCarlo(() => {
+    for (;;) {
+      drawn += 1;
+      const value = evaluate();
+      if (Number.isFinite(value)) return value;
+      without += 1;
+      // Judged once there are enough draws to tell; until then a tail may come early by chance.
+      if (mayLeaveOut === 0 || (drawn >= FIRST_DRAWS && without > mayLeaveOut * drawn)) return value;
+    }
   }, options);
   return { quantity: { ...first, u: distribution.sd, uReason: null }, distribution };
 }

@@ -1,28 +1,4 @@
-import { DomainError } from '../../errors.ts';
-import { deviationOf, meanOf } from './readings.ts';
-
-export interface MonteCarloOptions {
-  /** Probability of the coverage intervals. */
-  readonly coverage?: number;
-  /** Significant digits of u that the results must be stable to; two can take a million draws. */
-  readonly digits?: 1 | 2;
-  /** Stop here even if not stable. */
-  readonly mostDraws?: number;
-  /** Do not stop before: for comparisons that need a fixed number. */
-  readonly leastDraws?: number;
-}
-
-export interface MonteCarloResult {
-  readonly mean: number;
-  /** Standard uncertainty. */
-  readonly sd: number;
-  /** As much probability below as above. */
-  readonly symmetric: readonly [low: number, high: number];
-  readonly shortest: readonly [low: number, high: number];
-  readonly draws: number;
-  /** Whether mean, sd and both ends are settled to the digits asked for. */
-  readonly isStable: boolean;
-}
+import { type MonteCarloOptions, type MonteCarloResult, monteCarloTogether } from './monteCarloTogether.ts';
 
 /**
  * Distribution of a model's result by random draws, adaptively: batches until mean, standard deviation and the ends of
@@ -34,87 +10,13 @@ export interface MonteCarloResult {
  * @source JCGM 101:2008, 7.5 to 7.9
  */
 export function monteCarlo(draw: () => number, options: MonteCarloOptions = {}): MonteCarloResult {
-  const { coverage = 0.95, digits = 1, mostDraws = 1_000_000, leastDraws = 0 } = options;
-  if (!(coverage > 0 && coverage < 1)) {
-    throw new DomainError('input-out-of-range', `monteCarlo needs a coverage between 0 and 1, got ${coverage}`);
-  }
-  // 7.9.4 b: enough draws in a batch to place the ends of the interval.
-  const size = Math.max(Math.ceil(100 / (1 - coverage)), 10_000);
-  const batches: Float64Array[] = [];
-  const history: (readonly [mean: number, sd: number, low: number, high: number])[] = [];
-  let isStable = false;
-  do {
-    const batch = new Float64Array(size);
-    for (let k = 0; k < size; k++) {
-      const value = draw();
-      if (!Number.isFinite(value)) {
-        throw new DomainError(
-          'input-out-of-range',
-          `monteCarlo needs a model with a finite value for every draw, got ${value}`,
-        );
-      }
-      batch[k] = value;
-    }
-    batches.push(batch);
-    batch.sort();
-    const { mean, sd } = moments(batch);
-    history.push([mean, sd, ...symmetricInterval(batch, coverage)]);
-    isStable =
-      history.length > 1 && spreadOfAverages(history) * 2 <= tolerance(meanOf(history.map((row) => row[1])), digits);
-  } while ((!isStable || batches.length * size < leastDraws) && (batches.length + 1) * size <= mostDraws);
-
-  const all = new Float64Array(batches.length * size);
-  batches.forEach((batch, k) => {
-    all.set(batch, k * size);
-  });
-  all.sort();
-  return {
-    ...moments(all),
-    symmetric: symmetricInterval(all, coverage),
-    shortest: shortestInterval(all, coverage),
-    draws: all.length,
-    isStable,
-  };
-}
-
-function moments(values: Float64Array): { mean: number; sd: number } {
-  let sum = 0;
-  for (const value of values) sum += value;
-  const mean = sum / values.length;
-  let squares = 0;
-  for (const value of values) squares += (value - mean) ** 2;
-  return { mean, sd: Math.sqrt(squares / (values.length - 1)) };
-}
-
-/** Number of values in an interval of this coverage (7.7.2). */
-function inside(sorted: Float64Array, coverage: number): number {
-  return Math.floor(coverage * sorted.length + 0.5);
-}
-
-function symmetricInterval(sorted: Float64Array, coverage: number): readonly [number, number] {
-  const q = inside(sorted, coverage);
-  const start = Math.floor((sorted.length - q + 1) / 2) - 1;
-  const low = Math.max(0, start);
-  return [sorted[low] as number, sorted[Math.min(sorted.length - 1, low + q)] as number];
-}
-
-function shortestInterval(sorted: Float64Array, coverage: number): readonly [number, number] {
-  const q = Math.min(inside(sorted, coverage), sorted.length - 1);
-  let best = 0;
-  const width = (start: number) => (sorted[start + q] as number) - (sorted[start] as number);
-  for (let start = 1; start + q < sorted.length; start++) if (width(start) < width(best)) best = start;
-  return [sorted[best] as number, sorted[best + q] as number];
-}
-
-/** Largest standard deviation of the averages over the batches (7.9.4 g). */
-function spreadOfAverages(history: readonly (readonly number[])[]): number {
-  const ofColumn = (column: number) => deviationOf(history.map((row) => row[column] as number));
-  return Math.max(...[0, 1, 2, 3].map(ofColumn)) / Math.sqrt(history.length);
-}
-
-/** Half a unit in the last digit wanted of u (7.9.2). */
-function tolerance(u: number, digits: number): number {
-  if (u === 0) return 0;
-  const exponent = Number(u.toExponential(digits - 1).split('e')[1]) - (digits - 1);
-  return 0.5 * 10 ** exponent;
+  const [result] = monteCarloTogether(
+    1,
+    (into) => {
+      into[0] = draw();
+    },
+    options,
+  );
+  // One result was asked for.
+  return result as MonteCarloResult;
 }

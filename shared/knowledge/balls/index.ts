@@ -3,6 +3,7 @@ import { basketball5 } from './basketball-5.ts';
 import { basketball6 } from './basketball-6.ts';
 import { basketball7 } from './basketball-7.ts';
 import { basketballRing } from './basketball-ring.ts';
+import { customBall } from './customBall.ts';
 import { football5 } from './football-5.ts';
 import { footballGoal } from './football-goal.ts';
 import { handball1 } from './handball-1.ts';
@@ -48,9 +49,9 @@ export const TARGETS: readonly Target[] = [
 const balls = new Map(BALLS.map((ball) => [ball.id, ball]));
 const targets = new Map(TARGETS.map((target) => [target.id, target]));
 
-/** Null for a ball this version does not know. */
+/** One on file, or one of the user's own (customBallId). Null for a ball this version does not know. */
 export function ballById(id: string): Ball | null {
-  return balls.get(id) ?? null;
+  return balls.get(id) ?? customBall(id);
 }
 
 /** Null for a target this version does not know. */

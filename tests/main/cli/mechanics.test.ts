@@ -126,6 +126,56 @@ describe('flight', () => {
   });
 });
 
+describe('flight, further', () => {
+  test('JCGM 101:2008: with uncertainties of every input the answers carry one, by draws that say their seed', () => {
+    const us = '--speed-u 0.03 --angle-u 1 --height-u 0.02 --to-distance-u 0.02 --to-height-u 0.005';
+    const { json } = flight(`${SHOT} ${us} --ball basketball --drag off`);
+    for (const key of ['entryAngle', 'missDistance', 'timeOfFlight', 'speedToScore', 'leastSpeed', 'apexHeight']) {
+      expect((json[key] as { u: number }).u, key).toBeGreaterThan(0);
+    }
+    const drawn = json['monteCarlo'] as Record<string, unknown>;
+    expect(drawn).toMatchObject({ seed: 1, coverage: 0.95, isStable: true });
+    const [low, high] = (drawn['intervals'] as { entryAngle: [number, number] }).entryAngle;
+    expect(low).toBeLessThan(39.7);
+    expect(high).toBeGreaterThan(39.7);
+    expect(valueOf(drawn, 'chance')).toBeGreaterThan(0.3);
+    expect((flight(SHOT).json['monteCarlo'] as Record<string, unknown>)['chanceReason']).toContain('without one');
+  });
+
+  test('P1 (computed): from 35 cm higher the least speed is 6.9089 m/s at 49.041°; 40 ms later is worked out beside it', () => {
+    const { json } = flight(`${SHOT} --higher 0.35 --later 0.04 --body-up 1 --body-forward 0.5`);
+    const [higher = {}, later = {}] = json['instead'] as Record<string, unknown>[];
+    expect(valueOf(higher, 'leastSpeed')).toBeCloseTo(6.9089, 4);
+    expect(valueOf(higher, 'leastSpeedAngle')).toBeCloseTo(49.041, 3);
+    // Closed form: 0.04 − 9.80665 · 0.04² / 2 up, 0.02 m nearer.
+    expect(valueOf(later, 'height')).toBeCloseTo(2.132155, 6);
+    expect(valueOf(later, 'distance')).toBeCloseTo(4.205, 9);
+    expect(valueOf(later, 'speed')).toBeLessThan(7.1973);
+  });
+
+  test.each([
+    ['goal', `${HANDBALL} --ball handball`, 'handball-goal'],
+    ['net', '--speed 50 --angle -5 --height 2.75 --to-distance 11.885 --to-height 0.914 --ball tennis', 'tennis-net'],
+    ['ring', `${SHOT} --ball custom:0.609:0.2435:0 --target basketball-ring`, 'basketball-ring'],
+  ])('a %s gives room in speed and angle', (_kind, options, target) => {
+    const { json } = flight(options);
+    expect(json['target']).toBe(target);
+    const margin = json['margin'] as Record<string, unknown>;
+    for (const key of ['slower', 'faster', 'flatter', 'steeper']) expect(valueOf(margin, key), key).toBeGreaterThan(0);
+  });
+
+  test('a ball of one’s own flies as the one on file with its figures; nonsense is usage', () => {
+    const own = flight(`${HANDBALL} --ball custom:0.45:${0.59 / Math.PI}:0.5`).json;
+    expect(valueOf(own, 'missHeight')).toBeCloseTo(
+      valueOf(flight(`${HANDBALL} --ball handball-3`).json, 'missHeight'),
+      5,
+    );
+    for (const wrong of ['--ball custom:0:1:1', '--ball custom:a', '--seed 1.5', '--target moon']) {
+      expect(flight(`${SHOT} ${wrong}`).code, wrong).toBe(2);
+    }
+  });
+});
+
 describe('flight fit', () => {
   test('law of free fall: a path made with g 9.80665 and 20 m/s at 10° gives both back', () => {
     const [v, angle] = [20, (10 * Math.PI) / 180];

@@ -1,10 +1,12 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { DomainError } from '../../../../shared/errors.ts';
+import { derive } from '../../../../shared/kernel/quantity/derive.ts';
 import { betweenGroups } from '../../../../shared/kernel/uncertainty/betweenGroups.ts';
 import { correlationOfReadings } from '../../../../shared/kernel/uncertainty/correlationOfReadings.ts';
 import { coverageFactor } from '../../../../shared/kernel/uncertainty/coverageFactor.ts';
 import { deriveByMonteCarlo } from '../../../../shared/kernel/uncertainty/deriveByMonteCarlo.ts';
+import { deriveWhereBent } from '../../../../shared/kernel/uncertainty/deriveWhereBent.ts';
 import { drawsFrom } from '../../../../shared/kernel/uncertainty/distribution.ts';
 import { effectiveDegrees } from '../../../../shared/kernel/uncertainty/effectiveDegrees.ts';
 import { fromHalfWidth } from '../../../../shared/kernel/uncertainty/fromHalfWidth.ts';
@@ -96,6 +98,31 @@ describe('deriveByMonteCarlo', () => {
         correlations: { 'a|b': 0.9, 'b|c': 0.9, 'a|c': -0.9 },
       }),
     ).toThrow(/correlations/);
+  });
+});
+
+const squares = ({ a, b }: { a: number; b: number }) => a * a + b * b;
+const at = (a: number) => ({ a: measured('a', 'a', a, 'm', 0.005), b: measured('b', 'b', 0, 'm', 0.005) });
+
+describe('deriveWhereBent', () => {
+  test.each([
+    // JCGM 101:2008, 9.4.2 (U13): u 50e-6 at 0, 112e-6 at 0.010; propagation would say 0 and 100e-6.
+    [0, 50e-6],
+    [0.01, 112e-6],
+  ])('U13, JCGM 101:2008, 9.4: the sum of squares at %d is bent, and drawn', (a, u) => {
+    const found = deriveWhereBent(what, at(a), squares, { digits: 2 });
+    expect(Math.abs((found.u ?? 0) / u - 1)).toBeLessThan(0.02);
+    expect(found.working.variant).toContain('random draws');
+  });
+  test('U13: at 0.050 first order does, and is what derive gives', () => {
+    const inputs = at(0.05);
+    expect(deriveWhereBent(what, inputs, ({ a }) => a * a)).toEqual(derive(what, inputs, ({ a }) => a * a));
+  });
+  test('no uncertainty in, none out; no value in some draws, none either', () => {
+    const blind = { a: measured('a', 'a', 1, 'm', 'by eye') };
+    expect(deriveWhereBent(what, blind, ({ a }) => a * a).uReason).toContain('by eye');
+    const edge = { a: measured('a', 'a', 0.01, 'm', 0.02) };
+    expect(deriveWhereBent(what, edge, ({ a }) => Math.sqrt(a)).uReason).toContain('no value for much');
   });
 });
 

@@ -1,0 +1,49 @@
+import { type Air, falling, passing, type State } from './path.ts';
+
+/** What the ball has to pass, seen from the side. Distances from release, heights above the floor, metres. */
+export type Aim =
+  /** A level ring, entered from above without touching it. */
+  | { readonly kind: 'ring'; readonly distance: number; readonly height: number; readonly diameter: number }
+  /** An upright opening between two heights. */
+  | { readonly kind: 'goal'; readonly distance: number; readonly bottom: number; readonly top: number }
+  /** Over a net and down before the end of the court. */
+  | { readonly kind: 'net'; readonly distance: number; readonly height: number; readonly courtEnd: number };
+
+/**
+ * Whether a ball set off like this passes its target. Ring: its centre within the room left by a ball of that size at
+ * the entry angle, without touching. Goal: the whole ball between bottom and top. Net: the whole ball over it, and down
+ * within the court.
+ *
+ * @param radius of the ball, m
+ * @param heldRoom ring only: this much room either side of its middle, m, whatever the entry angle; null: what this path
+ *   itself has
+ * @param fallen ring only: where the ball comes down through its height, if that is known already
+ * @source geometry of a sphere and an opening
+ */
+export function passesAim(
+  start: State,
+  aim: Aim,
+  radius: number,
+  air: Air,
+  heldRoom: number | null,
+  fallen?: State | null,
+): boolean {
+  switch (aim.kind) {
+    case 'ring': {
+      const state = fallen ?? falling(start, aim.height, air);
+      if (state === null || state.vx <= 0) return false;
+      const sine = -state.vy / Math.hypot(state.vx, state.vy);
+      return Math.abs(state.x - aim.distance) <= (heldRoom ?? (aim.diameter - (2 * radius) / sine) / 2);
+    }
+    case 'goal': {
+      const state = passing(start, aim.distance, air);
+      return state !== null && state.y - radius >= aim.bottom && state.y + radius <= aim.top;
+    }
+    case 'net': {
+      const over = passing(start, aim.distance, air);
+      if (over === null || over.y - radius < aim.height) return false;
+      const down = falling(start, radius, air);
+      return down !== null && down.x <= aim.courtEnd;
+    }
+  }
+}
