@@ -5,6 +5,7 @@ import { falling, launch, passing, type State } from './path.ts';
 import {
   airOf,
   type AirQuantities,
+  drawsIn,
   flightInputs,
   isVacuum,
   PATH_FORMULA,
@@ -50,7 +51,9 @@ export function forwardFlight(
   refuseImpossibleRelease('forwardFlight', release, air);
   const correlations = { [pairKey('v', 'θ')]: release.correlation ?? 0 };
   const carry: typeof derive =
-    uncertainty === 'first-order' ? derive : (what, inputs, f) => deriveWhereBent(what, inputs, f, { correlations });
+    uncertainty === 'first-order'
+      ? derive
+      : (what, inputs, f) => deriveWhereBent(what, inputs, f, { ...drawsIn(air), correlations });
   const arrival = (
     target: Record<string, Quantity<'m'>>,
     find: (from: State, at: number, air: ReturnType<typeof airOf>) => State | null,

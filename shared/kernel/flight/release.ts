@@ -43,6 +43,11 @@ export function isVacuum(air: AirQuantities): boolean {
   return (air.drag?.value ?? 0) === 0 && (air.lift?.value ?? 0) === 0;
 }
 
+/** How many random draws may be spent: one through air costs fifty times one in a vacuum. */
+export function drawsIn(air: AirQuantities): { readonly mostDraws: number } {
+  return { mostDraws: isVacuum(air) ? 1_000_000 : 20_000 };
+}
+
 /** @throws DomainError 'input-out-of-range' for a speed below 0, an angle past vertical or negative drag */
 export function refuseImpossibleRelease(name: string, release: Release, air: AirQuantities): void {
   if (!(release.speed.value >= 0)) {

@@ -13,7 +13,7 @@ import { seededRandom } from '../uncertainty/seededRandom.ts';
 import { forwardFlight } from './forwardFlight.ts';
 import { type Aim, passesAim } from './passesAim.ts';
 import { falling, launch } from './path.ts';
-import { airOf, type AirQuantities, flightInputs, isVacuum, type Release } from './release.ts';
+import { airOf, type AirQuantities, drawsIn, flightInputs, type Release } from './release.ts';
 import { speedThrough } from './speedThrough.ts';
 import { speedToScore } from './speedToScore.ts';
 
@@ -56,8 +56,6 @@ const MONTE_CARLO = {
 } as const;
 /** Of the path of one draw, relative: far below any uncertainty, and half the work. */
 const DRAW_TOLERANCE = 1e-8;
-/** A draw through air costs fifty times one in a vacuum. */
-const MOST_DRAWS_IN_AIR = 60_000;
 
 /**
  * What a release leads to when release, target and air are each known only so well: the path bends, and where a ball
@@ -126,7 +124,7 @@ export function releaseSpread(
       if (speed > 0) into[3] = speed;
       else unsolved += 1;
     },
-    { mostDraws: isVacuum(air) ? 1_000_000 : MOST_DRAWS_IN_AIR, ...rest },
+    { ...drawsIn(air), ...rest },
   );
 
   const spread = <U extends Unit>(first: Reading<U>, at: number, failed: number, why: string): Spread<U> => {

@@ -2,7 +2,15 @@ import type { Quantity, Reading } from '../../quantity.ts';
 import { standardGravity } from '../constants/standardGravity.ts';
 import { deriveWhereBent } from '../uncertainty/deriveWhereBent.ts';
 import { refuseNoDistance } from './refuseNoDistance.ts';
-import { airInputs, type AirQuantities, isVacuum, PATH_FORMULA, PATH_SOURCE, VACUUM_SOURCE } from './release.ts';
+import {
+  airInputs,
+  type AirQuantities,
+  drawsIn,
+  isVacuum,
+  PATH_FORMULA,
+  PATH_SOURCE,
+  VACUUM_SOURCE,
+} from './release.ts';
 import { speedThrough } from './speedThrough.ts';
 
 /**
@@ -66,5 +74,6 @@ export function speedToScore(
     },
     inputs,
     (p) => speedThrough(p),
+    drawsIn(air),
   );
 }
