@@ -103,6 +103,14 @@ export const api = createApi({
       query: call('trial.import'),
       invalidatesTags: caseTag,
     }),
+    keepStill: build.mutation<Answer<'still.keep'>, Request<'still.keep'>>({
+      query: call('still.keep'),
+      invalidatesTags: caseTag,
+    }),
+    keepExport: build.mutation<Answer<'export.keep'>, Request<'export.keep'>>({
+      query: call('export.keep'),
+      invalidatesTags: caseTag,
+    }),
     reportPreview: build.query<Answer<'report.preview'>, Request<'report.preview'>>({
       query: call('report.preview'),
       providesTags: (_answer, _failure, { caseId }) => [{ type: 'Case', id: caseId }],
@@ -140,6 +148,8 @@ export const {
   useImportForceMutation,
   useTraceQuery,
   useImportTrialMutation,
+  useKeepStillMutation,
+  useKeepExportMutation,
   useReportPreviewQuery,
   useMakeReportMutation,
   usePreviewRosterMutation,

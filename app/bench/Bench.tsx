@@ -1,5 +1,6 @@
 import { type ReactNode, useCallback, useMemo, useRef, useState } from 'react';
-import { counted } from '../../shared/format/number.ts';
+import { counted, toDecimals } from '../../shared/format/number.ts';
+import { joinTracks } from '../../shared/kernel/trial/joinTracks.ts';
 import type { Place } from '../../shared/kernel/track/image.ts';
 import { movementOf } from '../../shared/assess/movementOf.ts';
 import { BALL, type MovementTrial } from '../../shared/model/trial.ts';
@@ -9,6 +10,7 @@ import { EventTable } from '../case/trials/EventTable.tsx';
 import { GravityCheck } from '../case/trials/GravityCheck.tsx';
 import { MeasureTables } from '../case/trials/MeasureTables.tsx';
 import { TrialCurves } from '../case/trials/TrialCurves.tsx';
+import { metresPerUnit } from '../case/trials/stage.ts';
 import { partsOf, timelineOf } from '../case/trials/timeline.ts';
 import { useCase } from '../case/useCase.ts';
 import { useEdit } from '../case/useEdit.ts';
@@ -26,6 +28,9 @@ import { type DrawnPoint, Stage } from './Stage.tsx';
 import { Steps } from './Steps.tsx';
 import { type Step, stepNeeds, STEPS } from './stepNeeds.ts';
 import { Transport } from './Transport.tsx';
+import { contactSheet } from './stills/contactSheet.ts';
+import { drawStill, type StillDrawing } from './stills/drawStill.ts';
+import { StillPanel } from './stills/StillPanel.tsx';
 import { SuggestedPoints } from './suggest/SuggestedPoints.tsx';
 import { SuggestPanel } from './suggest/SuggestPanel.tsx';
 import { confirmEdits, openSuggestions } from './suggest/confirmEdits.ts';
@@ -106,6 +111,21 @@ export function Bench(props: {
   const filmEndS = rateHz === null ? 0 : last / rateHz;
   const ribbon = { ...timeline, fromS: Math.min(0, timeline.fromS), toS: Math.max(filmEndS, timeline.toS) };
 
+  const drawingAt = (at: number): StillDrawing => ({
+    points: drawnIn(tracks, at),
+    path: joinTracks(tracks.filter(({ point }) => point === active)).flatMap(({ samples }) =>
+      samples.map(([, x, y]) => ({ x, y })),
+    ),
+    metresPerPixel: metresPerUnit(trial.calibration),
+  });
+  const cells =
+    rateHz === null
+      ? []
+      : timeline.events.map(({ label, timeS }) => {
+          const at = Math.min(last, Math.max(0, Math.round(timeS * rateHz)));
+          return { frame: at, words: `${label}, ${toDecimals(timeS, 3)} s`, drawing: drawingAt(at) };
+        });
+
   const bodies: Readonly<Record<Step, ReactNode>> = {
     clip: (
       <>
@@ -163,6 +183,15 @@ export function Bench(props: {
       <>
         <GravityCheck trial={trial} />
         <MeasureTables trial={trial} movement={movement} entered={entered} />
+        <StillPanel
+          trial={trial}
+          timeS={playheadS}
+          draw={() =>
+            canvas.current === null || shown.frame !== frame ? null : drawStill(canvas.current, drawingAt(frame))
+          }
+          sheet={cells.length === 0 ? null : () => contactSheet(film, frames, cells)}
+          onSeek={seek}
+        />
       </>
     ),
   };

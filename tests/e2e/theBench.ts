@@ -36,15 +36,27 @@ export async function clickAt(page: Page, x: number, y: number, [width, height] 
 /** The case on the bench as it is stored. */
 export async function storedCase(page: Page): Promise<CaseFile> {
   await expect(page.getByText('All saved')).toBeVisible();
-  const caseId = page.url().split('/').at(-3) ?? '';
-  return page.evaluate(async (id) => {
-    const response = await fetch('/api/case.open', {
-      method: 'POST',
-      headers: { 'content-type': 'application/json' },
-      body: JSON.stringify({ caseId: id }),
-    });
-    return ((await response.json()) as { value: { file: CaseFile } }).value.file;
-  }, caseId);
+  const { file } = await ask<{ file: CaseFile }>(page, 'case.open', { caseId: caseIdOf(page) });
+  return file;
+}
+
+export function caseIdOf(page: Page): string {
+  return page.url().split('/').at(-3) ?? '';
+}
+
+/** Asks a channel of the contract as the page does. */
+export async function ask<T>(page: Page, channel: string, request: object): Promise<T> {
+  return page.evaluate(
+    async ([to, body]) => {
+      const response = await fetch(`/api/${to}`, {
+        method: 'POST',
+        headers: { 'content-type': 'application/json' },
+        body: JSON.stringify(body),
+      });
+      return ((await response.json()) as { value: T }).value;
+    },
+    [channel, request] as const,
+  );
 }
 
 export async function tracksOf(page: Page): Promise<LandmarkTrack[]> {
