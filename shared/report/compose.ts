@@ -85,13 +85,17 @@ export function composeReport(request: ReportRequest): Required<Composition> & {
   readonly redact: Redaction;
 } {
   const { assessment, kind, createdAt, caseSha256, isFinal = false, replaced = null } = request;
-  const redact = isWithoutNames(request) ? redactionFor(request.file.athlete) : asItStands;
+  const hidden = isWithoutNames(request);
+  const redact = hidden ? redactionFor(request.file.athlete) : asItStands;
   // Before composing, so that lists and figures are laid out with what stands for the name; after it once more, since
   // the judgement quotes the records too.
   const file = redactTyped(request.file, redact);
   const changes =
     replaced === null ? null : { madeAt: replaced.madeAt, words: whatChanged(replaced.data, caseData(request.file)) };
-  const writing = prepare({ file, assessment, createdAt, caseSha256, isFinal, changes }, kind === 'study');
+  const writing = prepare(
+    { file, assessment, createdAt, caseSha256, isFinal, isWithoutNames: hidden, changes },
+    kind === 'study',
+  );
   const { title, kindWords, blocks, draft = false } = KINDS[kind](writing);
   return { title: redact(title), kindWords, blocks: redactBlocks(blocks, redact), draft, redact };
 }

@@ -1,35 +1,204 @@
+import type { Finding, Outcome } from '../../assess/assessment.ts';
+import { groupFindings } from '../../assess/groupFindings.ts';
+import { ageOn } from '../../format/age.ts';
+import { counted, formatDate } from '../../format/number.ts';
+import { conditionEntry } from '../../knowledge/conditions/index.ts';
+import { TRADE_WORDS } from '../../knowledge/wording/tradeWords.ts';
+import { beside } from '../blocks/beside.ts';
+import type { Block } from '../blocks/block.ts';
+import { heading } from '../blocks/heading.ts';
+import { list } from '../blocks/list.ts';
+import { paragraph } from '../blocks/paragraph.ts';
 import type { Composition } from '../compose.ts';
-import { closing, sourcesList } from '../parts/closing.ts';
-import { profileFindings, trialFindings } from '../parts/findings.ts';
-import { firstSteps } from '../parts/firstSteps.ts';
-import { heldBack, notAssessed, openQuestions } from '../parts/limits.ts';
-import { titleBlock, whoAndWhy } from '../parts/opening.ts';
-import { jumps, screening } from '../parts/results.ts';
-import { safetyFirst } from '../parts/safety.ts';
-import { workingAppendix } from '../parts/working.ts';
-import type { Writing } from '../parts/writing.ts';
+import { keyPoses } from '../figures/keyPoses.ts';
+import { howMadeInShort } from '../parts/closing.ts';
+import { adviceHead } from '../parts/findings.ts';
+import { adviceOf, firstSteps, forAthlete } from '../parts/firstSteps.ts';
+import { holdsLimits } from '../parts/limits.ts';
+import { outlineOf, titleBlock } from '../parts/opening.ts';
+import { progressPart } from '../parts/progressPart.ts';
+import { testFigures } from '../parts/results.ts';
+// from '../parts/progressPart.ts';
+import { ANCHORS, sentenceCase, type Writing } from '../parts/writing.ts';
+import { plain, quiet, type Runs, strong, textOf } from '../runs.ts';
+import { SIDE_WORDS } from '../words.ts';
 
-/** For the athlete: what was found and what to do, then the numbers behind it. */
+/** For the athlete, in plain words: what was found and what to do. Numbers, working and sources are for the case study. */
 export function composeClient(writing: Writing): Composition {
   const title = `Movement assessment: ${writing.file.athlete.name}`;
+  const told = [
+    ...whoAndWhy(writing),
+    ...stopFirst(writing),
+    ...firstSteps(writing),
+    ...leaveAlone(writing),
+    ...progressPart(writing),
+    ...found(writing),
+    ...testFigures(writing, 'Your tests as pictures'),
+    ...notChecked(writing),
+  ];
   return {
     title,
     kindWords: 'client report',
     blocks: [
       ...titleBlock(writing, title),
-      ...whoAndWhy(writing),
-      ...safetyFirst(writing),
-      ...firstSteps(writing),
-      ...trialFindings(writing),
-      ...profileFindings(writing),
-      ...heldBack(writing),
-      ...notAssessed(writing),
-      ...openQuestions(writing),
-      ...jumps(writing),
-      ...screening(writing),
-      ...workingAppendix(writing),
-      ...sourcesList(writing),
-      ...closing(writing),
+      ...told,
+      ...glossary(told),
+      heading(2, 'Please remember'),
+      list([
+        'These tests are not a diagnosis. They show how you moved on one day.',
+        'A doctor or physiotherapist decides. If they say something else, do what they say.',
+        'Stop and be seen if you feel pain, numbness or weakness, if a joint gives way, or if you feel faint.',
+        'Nothing here says that you are fit to train or play.',
+      ]),
+      ...howMadeInShort(writing),
     ],
   };
+}
+
+function whoAndWhy({ file, createdAt }: Writing): Block[] {
+  const { athlete, case: record } = file;
+  const age = athlete.birthDate === null ? null : `You are ${ageOn(athlete.birthDate, createdAt)} years old.`;
+  const sport = [athlete.sport, athlete.position].filter((word) => word !== '').join(', ');
+  const who = [age ?? 'Your age was not recorded.', sport === '' ? '' : `Your sport: ${sport}.`];
+  return [
+    heading(2, 'Who and why'),
+    paragraph(who.filter((part) => part !== '').join(' ')),
+    ...(record.question === '' ? [] : [beside('The question', [paragraph(record.question)])]),
+    ...(athlete.goals === '' ? [] : [beside('Your goal', [paragraph(athlete.goals)])]),
+  ];
+}
+
+function stopFirst({ assessment }: Writing): Block[] {
+  if (assessment.stops.length === 0) return [];
+  return [
+    heading(2, 'First of all: be seen', ANCHORS.safety),
+    paragraph('Something you told us or felt must be looked at before you train on. See a doctor or physiotherapist.'),
+    list(assessment.stops.map((stop) => strong(sentenceCase(stop.words.replace(/^Stop and be seen: /, ''))))),
+  ];
+}
+
+/** What an injury on file rules out for now, in words of the record, and who can change that. */
+function leaveAlone({ file, assessment }: Writing): Block[] {
+  const held = assessment.findings.filter((finding) => finding.withheld !== null).length;
+  const limits = file.injuries.filter(holdsLimits).map((injury) => {
+    const entry = conditionEntry(injury.condition);
+    const name = [entry.label, SIDE_WORDS[injury.side]].filter((word) => word !== '').join(', ');
+    const limit = injury.restrictions === '' ? entry.limits : injury.restrictions;
+    return beside(name, [
+      paragraph(limit === '' ? 'Ask before you load it.' : limit),
+      paragraph([...strong('Who can clear it: '), ...plain(`${entry.clears}.`)]),
+    ]);
+  });
+  if (limits.length === 0 && held === 0) return [];
+  return [
+    heading(2, 'What to leave alone for now', ANCHORS.heldBack),
+    ...outlineOf(file.injuries.filter(holdsLimits)),
+    ...limits,
+    ...(held === 0
+      ? []
+      : [
+          paragraph(
+            `We also held back ${counted(held, 'usual piece', 'usual pieces')} of advice because of your history. Ask the person named here before you do more.`,
+          ),
+        ]),
+  ];
+}
+
+function found(writing: Writing): Block[] {
+  const { file } = writing;
+  const { trials, profile } = groupFindings(file, writing.assessment.findings);
+  const ofTrials = trials.flatMap(({ trial, movement, phases, whole }) => {
+    const judged = phases.map(({ phase, findings }) => ({ name: phase.label, means: phase.means, findings }));
+    const parts = [...judged, { name: 'The whole movement', means: '', findings: whole }];
+    const told = parts.filter(({ findings }) => findings.some(isJudged));
+    if (told.length === 0) return [];
+    const tracks = file.landmarkTracks.filter((track) => track.trialId === trial.id);
+    const events = file.trialEvents.filter((event) => event.trialId === trial.id);
+    const poses = movement === null ? null : keyPoses(trial, tracks, events, movement);
+    return [
+      heading(2, `What we saw: ${(movement?.label ?? trial.movementId).toLowerCase()}`),
+      paragraph(quiet(`Filmed on ${formatDate(trial.filmedOn)}.`)),
+      ...(poses === null ? [] : [poses]),
+      ...told.map(({ name, means, findings }) =>
+        beside(name, [
+          ...(means === '' ? [] : [paragraph(quiet(means))]),
+          list(findings.filter(isJudged).map((finding) => inWords(writing, finding))),
+        ]),
+      ),
+    ];
+  });
+  const tests = profile.filter(isJudged);
+  return [
+    ...ofTrials,
+    ...(tests.length === 0
+      ? []
+      : [heading(2, 'What your tests showed'), list(tests.map((finding) => inWords(writing, finding)))]),
+  ];
+}
+
+const PLAIN_OUTCOMES: Readonly<Partial<Record<Outcome, string>>> = {
+  confirmed: 'Good. ',
+  intervention: 'To work on. ',
+  modified: 'To work on, with care. ',
+  replaced: 'To work on in another way. ',
+  stopped: 'Leave it for now. ',
+  borderline: 'Close call: we test again. ',
+  monitor: 'Keep an eye on it. ',
+  caution: 'Take care. ',
+  referral: 'Be seen. ',
+};
+
+function isJudged({ outcome }: Finding): boolean {
+  return outcome !== 'not-assessed';
+}
+
+/** One finding: how it stands, what was found, and what to watch where that is no training of its own. */
+function inWords(writing: Writing, finding: Finding): Runs {
+  const side = SIDE_WORDS[finding.side];
+  const advice = finding.kind === 'monitor' || finding.kind === 'caution' ? adviceOf(writing, finding) : null;
+  return [
+    ...strong(PLAIN_OUTCOMES[finding.outcome] ?? ''),
+    ...plain(`${side === '' ? '' : `${sentenceCase(side)}: `}${finding.wording.athlete.finding}`),
+    ...(advice === null ? [] : [...plain(' '), ...quiet(`${adviceHead(finding)}${forAthlete(finding, advice)}`)]),
+  ];
+}
+
+function notChecked({ assessment }: Writing): Block[] {
+  const open = assessment.findings.filter((finding) => !isJudged(finding)).length;
+  if (open === 0) return [];
+  return [
+    heading(2, 'What we could not check', ANCHORS.notAssessed),
+    paragraph(
+      `We could not judge ${counted(open, 'point')}, because something was not measured. A missing value is not a good value. Ask us for the list if you want it.`,
+    ),
+  ];
+}
+
+/** Trade words that the report had to use, each with what it means. */
+function glossary(blocks: readonly Block[]): Block[] {
+  const text = wordsOf(blocks).join(' ');
+  const rows = TRADE_WORDS.flatMap(({ word, plain: means }): Runs[] => {
+    const used = word.exec(text)?.[0].toLowerCase();
+    return used === undefined ? [] : [[...strong(`${used}: `), ...plain(means)]];
+  });
+  return rows.length === 0 ? [] : [heading(2, 'Words explained'), list(rows)];
+}
+
+function wordsOf(blocks: readonly Block[]): string[] {
+  return blocks.flatMap((block): string[] => {
+    switch (block.block) {
+      case 'heading':
+        return [block.text];
+      case 'paragraph':
+        return [textOf(block.runs)];
+      case 'list':
+        return block.items.map(textOf);
+      case 'beside':
+        return [textOf(block.label), ...wordsOf(block.body)];
+      case 'figure':
+        return [block.alt];
+      default:
+        return [];
+    }
+  });
 }

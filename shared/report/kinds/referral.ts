@@ -28,7 +28,11 @@ export function composeReferral(writing: Writing): Composition {
   // A stop says already what its referral found.
   const asks = assessment.stops.length > 0 ? ['caution'] : ['referral', 'caution'];
   const seen = assessment.findings.filter((finding) => asks.includes(finding.outcome));
-  const born = athlete.birthDate === null ? 'birth date not recorded' : `born ${formatDate(athlete.birthDate)}`;
+  const born = writing.isWithoutNames
+    ? 'name and birth date left out'
+    : athlete.birthDate === null
+      ? 'birth date not recorded'
+      : `born ${formatDate(athlete.birthDate)}`;
   return {
     title: `Referral letter: ${athlete.name}`,
     kindWords: 'referral letter',

@@ -30,32 +30,51 @@ function statusOf({ cite, status }: Source): string {
 
 /** The standing cautions in full, and what made these pages. */
 export function closing(writing: Writing): Block[] {
-  return [heading(2, 'Standing cautions'), list(CAUTIONS), ...howMade(writing)];
+  return [
+    heading(2, 'Standing cautions'),
+    list(CAUTIONS),
+    heading(2, 'Evidence words'),
+    list(Object.values(EVIDENCE_WORDS).map(sentenceCase), { style: 'quiet' }),
+    ...howMade(writing),
+  ];
 }
 
 /** What made these pages: versions, the case by its SHA-256, the report they take the place of. */
-function howMade({ file, assessment, caseSha256, isFinal, changes }: Writing): Block[] {
-  const batteries = [...new Set(file.screeningSessions.map((one) => `${one.batteryId} ${one.batteryVersion}`))];
+export function howMade(writing: Writing): Block[] {
+  const { caseSha256, isFinal } = writing;
   return [
     heading(2, 'How these pages were made'),
-    beside('Evidence words', [list(Object.values(EVIDENCE_WORDS).map(sentenceCase), { style: 'quiet' })]),
-    beside('Versions', [
-      paragraph(
-        `Caseframe ${APP_VERSION}, kernel ${assessment.kernelVersion}, rules ${assessment.rulesVersion}${batteries.length === 0 ? '' : `, battery ${batteries.join(', ')}`}.`,
-      ),
-    ]),
-    ...(isFinal ? [beside('State', [paragraph('Final. A later change to the case makes another report.')])] : []),
-    ...(changes === null
-      ? []
-      : [
-          beside('Changed', [
-            paragraph(`Takes the place of the final report of ${formatDate(changes.madeAt)}. Changed since:`),
-            list(changes.words),
-          ]),
-        ]),
+    beside('Versions', [paragraph(versionWords(writing))]),
+    ...(isFinal ? [beside('State', [paragraph(FINAL)])] : []),
+    ...changed(writing),
     beside('Case data', [
       paragraph(`SHA-256 of the case: ${caseSha256}.`),
       paragraph('The same case made with the same versions gives the same file, byte for byte.'),
+    ]),
+  ];
+}
+
+/** The same in small type. */
+export function howMadeInShort(writing: Writing): Block[] {
+  const { caseSha256, isFinal } = writing;
+  const words = [versionWords(writing), isFinal ? FINAL : '', `SHA-256 of the case: ${caseSha256}.`];
+  return [...changed(writing), paragraph(words.filter((word) => word !== '').join(' '), { style: 'quiet' })];
+}
+
+const FINAL = 'Final. A later change to the case makes another report.';
+
+function versionWords({ file, assessment }: Writing): string {
+  const batteries = [...new Set(file.screeningSessions.map((one) => `${one.batteryId} ${one.batteryVersion}`))];
+  const battery = batteries.length === 0 ? '' : `, battery ${batteries.join(', ')}`;
+  return `Caseframe ${APP_VERSION}, kernel ${assessment.kernelVersion}, rules ${assessment.rulesVersion}${battery}.`;
+}
+
+function changed({ changes }: Writing): Block[] {
+  if (changes === null) return [];
+  return [
+    beside('Changed', [
+      paragraph(`Takes the place of the final report of ${formatDate(changes.madeAt)}. Changed since:`),
+      list(changes.words),
     ]),
   ];
 }

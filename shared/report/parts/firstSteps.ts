@@ -1,12 +1,12 @@
 import type { Finding, Outcome } from '../../assess/assessment.ts';
 import { standingOf } from '../../assess/standing.ts';
-import { counted } from '../../format/number.ts';
+import { addDays, counted, formatDate } from '../../format/number.ts';
 import type { Block } from '../blocks/block.ts';
 import { heading } from '../blocks/heading.ts';
 import { list } from '../blocks/list.ts';
 import { paragraph } from '../blocks/paragraph.ts';
-import { leadingTo, plain, quiet, type Runs } from '../runs.ts';
-import { ANCHORS, type Writing } from './writing.ts';
+import { plain, quiet, type Runs } from '../runs.ts';
+import type { Writing } from './writing.ts';
 
 const AT_MOST = 3;
 const TO_WORK_ON: readonly Outcome[] = ['intervention', 'modified', 'replaced'];
@@ -20,43 +20,47 @@ export function firstSteps(writing: Writing): Block[] {
       ? []
       : [{ finding, advice }];
   });
-  const held = findings.filter((finding) => finding.withheld !== null).length;
-  const blocks: Block[] = [heading(2, 'What to work on first')];
-  if (writing.assessment.stops.length > 0) {
-    blocks.push(
-      paragraph([
-        ...plain('Being seen comes first: see '),
-        ...leadingTo(ANCHORS.safety, '“Safety first”'),
-        ...plain('. Until then nothing below replaces it.'),
-      ]),
-    );
-  }
-  if (steps.length === 0) blocks.push(paragraph('Nothing to work on follows from what was recorded.'));
-  else {
-    blocks.push(
-      list(
-        steps.slice(0, AT_MOST).map(({ finding, advice }): Runs => {
-          const again = finding.retest === null ? '' : ` Test again after ${counted(finding.retest.afterDays, 'day')}.`;
-          const dose = finding.drill === null || advice !== finding.intervention ? '' : ` ${finding.drill.dose}.`;
-          return [...plain(advice), ...plain(dose), ...quiet(again)];
-        }),
-        { isNumbered: true },
-      ),
-    );
-  }
-  if (steps.length > AT_MOST) {
-    blocks.push(paragraph(quiet(`${counted(steps.length - AT_MOST, 'more suggestion')} under “What was found”.`)));
-  }
-  if (held > 0) {
-    blocks.push(
-      paragraph([
-        ...plain(`${counted(held, 'usual suggestion')} held back: see `),
-        ...leadingTo(ANCHORS.heldBack, '“What was held back, and who can clear it”'),
-        ...plain('.'),
-      ]),
-    );
-  }
-  return blocks;
+  const isStopped = writing.assessment.stops.length > 0;
+  const [head, none] = isStopped
+    ? ['What to work on after that', 'Nothing, until you have been seen.']
+    : ['Three things to work on', 'Nothing to work on follows from what was recorded.'];
+  return [
+    heading(
+      2,
+      steps.length === 1
+        ? head.replace('Three things', 'One thing')
+        : steps.length === 2
+          ? head.replace('Three', 'Two')
+          : head,
+    ),
+    steps.length === 0
+      ? paragraph(none)
+      : list(
+          steps
+            .slice(0, AT_MOST)
+            .map(({ finding, advice }): Runs => [...plain(forAthlete(finding, advice)), ...quiet(retestWords(finding))]),
+          { isNumbered: true },
+        ),
+    ...(steps.length > AT_MOST
+      ? [paragraph(quiet(`${counted(steps.length - AT_MOST, 'more thing')} can wait until these go well.`))]
+      : []),
+  ];
+}
+
+/** The practitioner's own words as they stand; else the athlete's wording with the dose and what the history changed. */
+export function forAthlete({ intervention, wording, drill }: Finding, advice: string): string {
+  if (advice !== intervention) return advice;
+  const { intervention: plainly, adjustments } = wording.athlete;
+  const dose = drill === null ? '' : `How much: ${drill.dose}.`;
+  return [plainly ?? advice, dose, ...adjustments].filter((part) => part !== '').join(' ');
+}
+
+function retestWords({ retest, takenOn }: Finding): string {
+  if (retest === null) return '';
+  const { label, afterDays } = retest;
+  const when =
+    takenOn === null ? `after ${counted(afterDays, 'day')}` : `on or after ${formatDate(addDays(takenOn, afterDays))}`;
+  return ` We test this again ${when}: ${label.charAt(0).toLowerCase()}${label.slice(1)}.`;
 }
 
 /**

@@ -63,7 +63,7 @@ function introduction({ file, createdAt }: Writing): string {
   return `${athlete.name}: ${who.join('; ')}. ${sentenceCase(body.join(', '))}.`;
 }
 
-function outlineOf(injuries: readonly Injury[]): Block[] {
+export function outlineOf(injuries: readonly Injury[]): Block[] {
   const outline = bodyOutline(
     injuries.map((injury) => ({
       region: injury.region,

@@ -19,6 +19,31 @@ import type { Writing } from './writing.ts';
 
 const NOT_RECORDED = quiet('not recorded');
 
+/** Jumps and measured tests as figures only, under a heading of their own; nothing where none was measured. */
+export function testFigures({ file, assessment }: Writing, title: string): Block[] {
+  const numbers = assessment.facts.flatMap(numberOf);
+  const drawn = [
+    ...file.jumpTests.toSorted(byDay((test) => test.heldOn)).flatMap((test) => {
+      const trials = trialsOf(file, test);
+      return dotsOf(
+        trials,
+        numbers.filter(({ fact }) => trials.some(({ id }) => id === fact.from.id)),
+      );
+    }),
+    ...file.screeningSessions.toSorted(byDay((session) => session.heldOn)).flatMap(({ id }) =>
+      pairsOf(
+        file.screeningResults.filter((result) => result.sessionId === id),
+        assessment.facts,
+      ),
+    ),
+  ];
+  return drawn.length === 0 ? [] : [heading(2, title), ...drawn];
+}
+
+function trialsOf({ jumpTrials }: Writing['file'], { id }: JumpTest): JumpTrial[] {
+  return jumpTrials.filter((trial) => trial.testId === id).toSorted((a, b) => a.number - b.number);
+}
+
 /** Jumps: every trial with what was recorded and computed, pain in a column of its own. */
 export function jumps(writing: Writing): Block[] {
   const tests = writing.file.jumpTests.toSorted(byDay((test) => test.heldOn));
@@ -27,7 +52,7 @@ export function jumps(writing: Writing): Block[] {
 }
 
 function oneJumpTest({ file, assessment }: Writing, test: JumpTest): Block[] {
-  const trials = file.jumpTrials.filter((trial) => trial.testId === test.id).toSorted((a, b) => a.number - b.number);
+  const trials = trialsOf(file, test);
   // Pain has a column of its own.
   const numbers = assessment.facts.filter((fact) => !fact.measure.startsWith('pain.')).flatMap(numberOf);
   const ofTrials = numbers.filter(({ fact }) => trials.some((trial) => trial.id === fact.from.id));

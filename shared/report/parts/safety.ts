@@ -6,6 +6,7 @@ import { list } from '../blocks/list.ts';
 import { paragraph } from '../blocks/paragraph.ts';
 import { plain, strong } from '../runs.ts';
 import { SIDE_WORDS } from '../words.ts';
+import { holdsLimits } from './limits.ts';
 import { ANCHORS, type Writing } from './writing.ts';
 
 /** What matters before anything else: stops, and limits in force. */
@@ -18,7 +19,7 @@ export function safetyFirst({ file, assessment }: Writing): Block[] {
     blocks.push(beside('Stop and be seen', [paragraph('Nothing recorded says stop. That is not a clearance.')]));
   }
   blocks.push(beside('Health questions', [paragraph(redFlags(athlete.hasRedFlags, athlete.redFlagsClearedBy))]));
-  for (const injury of injuries.filter(limits)) {
+  for (const injury of injuries.filter(holdsLimits)) {
     const entry = conditionEntry(injury.condition);
     const usual = entry.limits === '' ? [] : [paragraph([...strong('Usual limits: '), ...plain(entry.limits)])];
     const set =
@@ -34,11 +35,6 @@ export function safetyFirst({ file, assessment }: Writing): Block[] {
     );
   }
   return blocks;
-}
-
-/** A resolved injury binds until someone has cleared it. */
-function limits({ status, clearedOn }: Writing['file']['injuries'][number]): boolean {
-  return status !== 'resolved' || clearedOn === null;
 }
 
 function redFlags(hasRedFlags: boolean | null, clearedBy: string): string {

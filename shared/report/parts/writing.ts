@@ -11,6 +11,8 @@ export interface Writing {
   readonly createdAt: string;
   readonly caseSha256: string;
   readonly isFinal: boolean;
+  /** What names the athlete is left out. */
+  readonly isWithoutNames: boolean;
   /** What changed since the final report before; null: there was none. */
   readonly changes: { readonly madeAt: string; readonly words: readonly string[] } | null;
   /** Facts whose working is printed. */

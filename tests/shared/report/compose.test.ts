@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { readsAs } from '../../../shared/assess/standing.ts';
 import { movementById } from '../../../shared/knowledge/movements/index.ts';
+import { measureById } from '../../../shared/knowledge/measures/index.ts';
 import { placeReport, type ReportRequest } from '../../../shared/report/compose.ts';
 import type { PlacedReport } from '../../../shared/report/page.ts';
 import { elementsOf, textOfPlaced, textOfReport } from '../../support/readPages.ts';
@@ -11,7 +12,7 @@ function place(more: Partial<ReportRequest>): PlacedReport {
   return placeReport({
     file: sampleCase(),
     assessment: sampleAssessment(),
-    kind: 'client',
+    kind: 'study',
     paper: 'a4',
     metrics: squareMetrics,
     createdAt: SAMPLE_CREATED_AT,
@@ -57,9 +58,9 @@ test('only invented cases say that they are', () => {
   ).not.toContain('invented data');
 });
 
-describe('the practitioner’s decisions', () => {
-  const landing = 'throw/landing-knee';
+const landing = 'throw/landing-knee';
 
+describe('the practitioner’s decisions', () => {
   test('a rewording of a finding that has changed since is not printed; the finding asks to be decided again', () => {
     const assessment = sampleAssessment();
     const findings = assessment.findings.map((finding) =>
@@ -136,8 +137,8 @@ describe('de-identified', () => {
   });
 
   test('a client report keeps the name unless asked; a study keeps it if asked', () => {
-    expect(textOf({ file: named() })).toContain('Signe Strandskov');
-    expect(textOf({ file: named(), deidentify: true })).not.toContain('Strandskov');
+    expect(textOf({ file: named(), kind: 'client' })).toContain('Signe Strandskov');
+    expect(textOf({ file: named(), kind: 'client', deidentify: true })).not.toContain('Strandskov');
     expect(textOf({ file: named(), kind: 'study', deidentify: false })).toContain('Strandskov');
   });
 
@@ -179,11 +180,67 @@ test('an empty case still says what is missing, and claims nothing', () => {
     findingDecisions: [],
   };
   const assessment = { ...sampleAssessment(), facts: [], findings: [], checks: [], stops: [], missing: ['body mass'] };
-  const client = textOf({ file: empty, assessment });
-  expect(client).toContain('age not recorded');
-  expect(client).toContain('None recorded. That is not the same as none.');
-  expect(client).toContain('Nothing recorded says stop. That is not a clearance.');
-  expect(client).toContain('Body mass');
+  const study = textOf({ file: empty, assessment });
+  expect(study).toContain('age not recorded');
+  expect(study).toContain('None recorded. That is not the same as none.');
+  expect(study).toContain('Nothing recorded says stop. That is not a clearance.');
+  expect(study).toContain('Body mass');
+  expect(textOf({ file: empty, assessment, kind: 'client' })).toContain('Your age was not recorded.');
   expect(textOf({ file: empty, assessment, kind: 'referral' })).toContain('Addressee not recorded.');
   expect(textOf({ file: empty, assessment, kind: 'study' })).toContain('No screening was done.');
+});
+
+const client = (more: Partial<ReportRequest> = {}) => textOf({ kind: 'client', ...more });
+
+describe('the client report', () => {
+  test('at most three things to work on, each with the day of its re-test (28 days after 18 November 2026)', () => {
+    const assessment = sampleAssessment();
+    const one = assessment.findings.find(({ key }) => key === landing);
+    if (one === undefined) throw new Error('the sample has this finding');
+    const retest = { measure: 'x', label: 'Knee bend', afterDays: 28 };
+    const findings = [1, 2, 3, 4, 5].map((n) => ({
+      ...one,
+      key: `${n}`,
+      outcome: 'intervention' as const,
+      kind: 'intervention' as const,
+      takenOn: '2026-11-18',
+      retest,
+      intervention: `Exercise ${n}, three sets of eight.`,
+    }));
+    const text = client({ assessment: { ...assessment, stops: [], findings } });
+    expect(text).toContain('Three things to work on');
+    expect(text).toContain(
+      'Exercise 3, three sets of eight. We test this again on or after 16 December 2026: knee bend.',
+    );
+    expect(text).not.toContain('Exercise 4');
+    expect(text).toContain('2 more things can wait');
+  });
+
+  test('what to leave alone names the limit and who can clear it; nothing of working, sources or raw tables is left', () => {
+    const text = client();
+    expect(text).toContain('What to leave alone for now');
+    expect(text).toContain('No straight-arm blocking');
+    expect(text).toContain('Who can clear it: a physiotherapist');
+    expect(text).not.toMatch(/Working|Sources|Trial by trial|Evidence:/);
+  });
+
+  test('a measure taken again is judged by the minimal detectable change published for it', () => {
+    const assessment = sampleAssessment();
+    const lunge = assessment.facts[0];
+    if (lunge?.value.kind !== 'number' || !('value' in lunge.value.reading)) throw new Error('the sample begins so');
+    const reading = { ...lunge.value.reading, unit: 'm' as const };
+    const now = { ...lunge, measure: 'wblt.distance', displayUnit: 'cm' as const, takenOn: '2026-11-18' };
+    const mdc = measureById(now.measure)?.error?.mdc ?? Number.NaN; // in cm
+    const earlier = (cm: number) => ({
+      ...now,
+      key: 'earlier',
+      takenOn: '2026-05-01',
+      value: { kind: 'number' as const, reading: { ...reading, value: reading.value - cm / 100 } },
+    });
+    const said = (cm: number) =>
+      client({ assessment: { ...assessment, facts: [{ ...now, value: { kind: 'number', reading } }, earlier(cm)] } });
+    expect(said(mdc + 0.1)).toContain('This is a real change.');
+    expect(said(mdc - 0.1)).toContain('too small to be sure of');
+    expect(client()).not.toContain('What has changed since last time');
+  });
 });

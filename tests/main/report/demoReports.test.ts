@@ -1,0 +1,151 @@
+import { execFileSync, spawnSync } from 'node:child_process';
+import fs from 'node:fs';
+import os from 'node:os';
+import path from 'node:path';
+import { inflateSync } from 'node:zlib';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { ask } from '../../../main/cli/ask.ts';
+import { invent } from '../../../main/demo/demoStore.ts';
+import { makeReport, requestFor } from '../../../main/report/makeReport.ts';
+import type { CaseFile } from '../../../shared/model/records.ts';
+import type { Block } from '../../../shared/report/blocks/block.ts';
+import { composeReport, placeReport } from '../../../shared/report/compose.ts';
+import { textOf } from '../../../shared/report/runs.ts';
+import { writeMarkdown } from '../../../shared/report/writeMarkdown.ts';
+import { writeDocx } from '../../../main/report/writeDocx.ts';
+import { SAMPLE_CREATED_AT } from '../../support/sampleCase.ts';
+
+/** What the ten invented cases come to on paper. */
+
+const folder = fs.mkdtempSync(path.join(os.tmpdir(), 'caseframe-demo-reports-'));
+const files: CaseFile[] = [];
+beforeAll(async () => {
+  const { service, cases } = await invent(path.join(folder, 'store'), 'command line');
+  for (const caseId of [cases.handball, cases.climber, ...cases.squad]) {
+    files.push((await ask(service, 'case.open', { caseId })).file);
+  }
+  await service.close();
+}, 60_000);
+afterAll(() => fs.rmSync(folder, { recursive: true, force: true }));
+
+/** Sentences of paragraphs and of items of lists. */
+function sentencesOf(blocks: readonly Block[]): string[] {
+  const said = blocks.flatMap((block): string[] => {
+    if (block.block === 'paragraph') return [textOf(block.runs)];
+    if (block.block === 'list') return block.items.map(textOf);
+    return block.block === 'beside' ? sentencesOf(block.body) : [];
+  });
+  return said.flatMap((text) => text.split(/(?<=[.!?])\s+/)).filter((text) => /[a-z]/i.test(text));
+}
+
+/** Groups of vowels, without a silent e at the end: the usual count by machine (common practice, no source). */
+function syllables(word: string): number {
+  const bare = word.toLowerCase().replace(/(?<=[aeiouy].*[^laeiouy])e$|(?<=[^td])ed$|(?<=[^aeiouyscxz])es$/, '');
+  return Math.max(1, bare.match(/[aeiouy]+/g)?.length ?? 1);
+}
+
+/** Grade = 0.39 words per sentence + 11.8 syllables per word − 15.59. */
+function gradeOf(sentences: readonly string[]): number {
+  const words = sentences.flatMap((text) => text.match(/[a-z’'-]+/gi) ?? []);
+  const sum = words.reduce((total, word) => total + syllables(word), 0);
+  return (0.39 * words.length) / sentences.length + (11.8 * sum) / words.length - 15.59;
+}
+
+test('the count of the reading level: ten words of one syllable are at grade 0.11 (0.39 · 10 + 11.8 − 15.59)', () => {
+  expect(gradeOf(['The cat sat on the mat and the dog ran.'])).toBeCloseTo(0.11, 10);
+});
+
+test('Kincaid, Fishburne, Rogers & Chissom 1975 (Navy Research Branch Report 8-75): every client report reads at US grade 7 or below, about age 12', () => {
+  for (const file of files) {
+    const { blocks } = composeReport(requestFor(file, SAMPLE_CREATED_AT, { kind: 'client', paper: 'a4' }));
+    // The last line is for machines.
+    expect(gradeOf(sentencesOf(blocks.slice(0, -1))), file.athlete.name).toBeLessThanOrEqual(7);
+  }
+});
+
+test('every client report has 2 to 4 pages, on both papers', () => {
+  for (const file of files) {
+    for (const paper of ['a4', 'letter'] as const) {
+      const { pages } = placeReport(requestFor(file, SAMPLE_CREATED_AT, { kind: 'client', paper }));
+      expect(pages.length, `${file.athlete.name}, ${paper}`).toBeGreaterThanOrEqual(2);
+      expect(pages.length, `${file.athlete.name}, ${paper}`).toBeLessThanOrEqual(4);
+    }
+  }
+});
+
+describe('de-identified', () => {
+  const NAME = 'Signe Strand-Østergård';
+  const IDENTIFYING = ['Signe', 'Strand', 'Østergård', '2001-02-27', '27 February 2001', 'February 27'];
+  /** Every field that can be typed in holds the name, in several ways of writing it. */
+  const named = (file: CaseFile): CaseFile => {
+    const into = (text: string) => `${text} ${NAME}, SIGNE and strand-østergård; mail signe@club.`;
+    return {
+      ...file,
+      case: { ...file.case, question: into(file.case.question), note: into('') },
+      athlete: { ...file.athlete, name: NAME, isPseudonym: false, birthDate: '2001-02-27', goals: into('Throw.') },
+      injuries: file.injuries.map((one) => ({
+        ...one,
+        diagnosis: into(one.diagnosis),
+        restrictions: into(''),
+        mechanism: into(''),
+      })),
+      screeningResults: file.screeningResults.map((one) => ({ ...one, note: into(one.note) })),
+      jumpTests: file.jumpTests.map((one) => ({ ...one, device: into(one.device) })),
+      jumpTrials: file.jumpTrials.map((one) => ({ ...one, note: into(one.note) })),
+      movementTrials: file.movementTrials.map((one) => ({ ...one, label: into(one.label) })),
+    };
+  };
+  const search = (text: string) => IDENTIFYING.filter((one) => text.toLowerCase().includes(one.toLowerCase()));
+
+  test.each(['client', 'study', 'referral'] as const)(
+    'no identifying string is in any page, and none in bytes, decompressed streams, attachment or text, of the %s report',
+    async (kind) => {
+      for (const file of files) {
+        const pages = placeReport(requestFor(named(file), SAMPLE_CREATED_AT, { kind, paper: 'a4', deidentify: true }));
+        expect(search(JSON.stringify(pages))).toEqual([]);
+      }
+      for (const file of files.slice(0, Number(process.env['DRAWN_CASES'] ?? 2))) {
+        const asked = { kind, paper: 'a4', deidentify: true, attachCase: true } as const;
+        const { bytes } = await makeReport(named(file), SAMPLE_CREATED_AT, asked);
+        const raw = Buffer.from(bytes).toString('latin1');
+        expect(search(raw)).toEqual([]);
+        const streams = decompressed(bytes);
+        expect(streams).toContain('"athlete":{');
+        expect(search(streams)).toEqual([]);
+        expect(search(Buffer.from(streams, 'latin1').toString('utf8'))).toEqual([]);
+        if (spawnSync('pdftotext', ['-v']).error === undefined) {
+          const pdf = path.join(folder, 'named.pdf');
+          fs.writeFileSync(pdf, bytes);
+          const text = execFileSync('pdftotext', [pdf, '-'], { encoding: 'utf8' });
+          expect(text).toContain('the athlete');
+          expect(search(text)).toEqual([]);
+        }
+      }
+    },
+    60_000,
+  );
+
+  test('nor in the texts that can be edited', async () => {
+    for (const file of files.slice(0, 2)) {
+      const request = requestFor(named(file), SAMPLE_CREATED_AT, { kind: 'study', paper: 'a4' });
+      expect(search(JSON.stringify(writeMarkdown(request)))).toEqual([]);
+      expect(search(Buffer.from(await writeDocx(request)).toString('latin1'))).toEqual([]);
+    }
+  });
+});
+
+/** All streams of a PDF as text, inflated where they are deflated (ISO 32000-1, 7.4.4). */
+function decompressed(bytes: Uint8Array): string {
+  const raw = Buffer.from(bytes);
+  const parts: string[] = [];
+  for (let at = raw.indexOf('stream\n'); at >= 0; at = raw.indexOf('stream\n', at + 1)) {
+    const end = raw.indexOf('endstream', at);
+    const body = raw.subarray(at + 7, end);
+    try {
+      parts.push(inflateSync(body).toString('latin1'));
+    } catch {
+      parts.push(body.toString('latin1'));
+    }
+  }
+  return parts.join('\n');
+}
