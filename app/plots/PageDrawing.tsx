@@ -74,6 +74,10 @@ function MarkDrawing({ mark }: { mark: Mark }) {
           {mark.text}
         </text>
       );
+    case 'image':
+      return (
+        <image x={mark.x} y={mark.y} width={mark.width} height={mark.height} href={`/files/${mark.sha256}/still.png`} />
+      );
     case 'line':
       return (
         <line

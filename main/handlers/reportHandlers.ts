@@ -8,6 +8,7 @@ import { isWithoutNames, placeReport } from '../../shared/report/compose.ts';
 import { whatChanged } from '../../shared/report/whatChanged.ts';
 import { writeMarkdown } from '../../shared/report/writeMarkdown.ts';
 import { APP_VERSION, KERNEL_VERSION, RULES_VERSION } from '../../shared/versions.ts';
+import { loadEvidence } from '../report/loadEvidence.ts';
 import { caseJson, makeReport, requestFor, type Replaced } from '../report/makeReport.ts';
 import { writeDocx } from '../report/writeDocx.ts';
 import type { Context, Handlers } from './context.ts';
@@ -16,13 +17,13 @@ import { keepFile } from './keepFile.ts';
 
 export const reportHandlers: Handlers<'report.preview' | 'report.make' | 'report.text'> = {
   'report.preview': async (context, request) => {
-    const { file, createdAt, replaced } = await openFor(context, request);
+    const { file, createdAt, given } = await openFor(context, request);
     // Placed pages are JSON: numbers, texts and lists.
-    return { report: placeReport(requestFor(file, createdAt, { ...request, replaced })) as unknown as Json };
+    return { report: placeReport(requestFor(file, createdAt, { ...request, ...given })) as unknown as Json };
   },
   'report.text': async (context, request) => {
-    const { file, createdAt, replaced } = await openFor(context, request);
-    const asked = requestFor(file, createdAt, { ...request, replaced });
+    const { file, createdAt, given } = await openFor(context, request);
+    const asked = requestFor(file, createdAt, { ...request, ...given });
     const base = fileBase(file, request.kind);
     if (request.as === 'docx') {
       const bytes = await writeDocx(asked);
@@ -39,9 +40,9 @@ export const reportHandlers: Handlers<'report.preview' | 'report.make' | 'report
   },
   'report.make': async (context, request) => {
     const { caseId, kind, paper, isFinal = false, attachCase = false } = request;
-    const { file, createdAt, replaced } = await openFor(context, request);
+    const { file, createdAt, given } = await openFor(context, request);
     refuseUnfinished(file, request);
-    const made = await makeReport(file, createdAt, { ...request, replaced });
+    const made = await makeReport(file, createdAt, { ...request, ...given });
     const fileName = `${fileBase(file, kind)}.pdf`;
     const kept = await keepFile(context, caseId, { fileName, mediaType: 'application/pdf', bytes: made.bytes });
     // Under the SHA-256 that the report names: so that the next final report can say what changed.
@@ -71,8 +72,8 @@ export const reportHandlers: Handlers<'report.preview' | 'report.make' | 'report
       isFinal,
       isDeidentified: isWithoutNames(request),
       holdsCase: attachCase,
-      replacesId: replaced?.id ?? null,
-      changes: replaced === null ? '' : whatChanged(replaced.data, caseData(file)).join('\n'),
+      replacesId: given.replaced?.id ?? null,
+      changes: given.replaced === null ? '' : whatChanged(given.replaced.data, caseData(file)).join('\n'),
     };
     const edits = await context.store.apply(
       caseId,
@@ -94,7 +95,10 @@ async function openFor(context: Context, request: Request<'report.preview'>) {
     file,
     // The instant of the last edit, not of the making: the same case gives the same bytes on any day.
     createdAt: await context.store.lastEditAt(request.caseId),
-    replaced: request.isFinal === true ? await lastFinal(context, file, request) : null,
+    given: {
+      replaced: request.isFinal === true ? await lastFinal(context, file, request) : null,
+      evidence: await loadEvidence(context.media, file),
+    },
   };
 }
 

@@ -1,6 +1,7 @@
 // oxlint-disable-next-line import/no-named-as-default -- the named export has no type of its own
 import PDFDocument from 'pdfkit';
 import { FACES, type Ink, type Mark, type Page, type Placed, type PlacedReport } from '../../shared/report/page.ts';
+import type { Evidence } from '../../shared/report/evidence.ts';
 import { INK_ON_PAPER } from '../../shared/report/inks.ts';
 import { boundsOf, marksOf } from '../../shared/report/placed.ts';
 import { APP_VERSION } from '../../shared/versions.ts';
@@ -22,7 +23,13 @@ export interface Attached {
  * Draws placed pages as a tagged PDF 1.7, built to PDF/A-3a and PDF/UA-1. Only draws: where everything stands is decided
  * already. The same report gives the same bytes: the only instant in the file is the report's own.
  */
-export async function drawPdf(report: PlacedReport, attached: readonly Attached[] = []): Promise<Uint8Array> {
+export async function drawPdf(
+  report: PlacedReport,
+  {
+    attached = [],
+    images = {},
+  }: { readonly attached?: readonly Attached[]; readonly images?: Evidence['images'] } = {},
+): Promise<Uint8Array> {
   const doc = new PDFDocument({
     pdfVersion: '1.7',
     tagged: true,
@@ -53,7 +60,7 @@ export async function drawPdf(report: PlacedReport, attached: readonly Attached[
 
   const root = doc.struct('Document');
   doc.addStructure(root);
-  const drawing: Drawing = { doc, elements: new Map(), anchors: anchorsOf(report.pages) };
+  const drawing: Drawing = { doc, elements: new Map(), anchors: anchorsOf(report.pages), images };
   const bookmarks = new Bookmarks(doc);
   for (const page of report.pages) {
     doc.addPage({ size: [page.width, page.height], margin: 0 });
@@ -79,13 +86,14 @@ interface Drawing {
   readonly elements: Map<string, StructureElement>;
   /** Ids that some text leads to. */
   readonly anchors: ReadonlySet<string>;
+  readonly images: Evidence['images'];
 }
 
 function drawElement(placed: Placed, parent: StructureElement, drawing: Drawing): void {
   const { doc, elements, anchors } = drawing;
   if (placed.role === 'Artifact') {
     doc.markContent('Artifact', { type: 'Layout' });
-    for (const mark of marksOf(placed)) drawMark(doc, mark);
+    for (const mark of marksOf(placed)) drawMark(drawing, mark);
     doc.endMarkedContent();
     return;
   }
@@ -100,8 +108,8 @@ function drawElement(placed: Placed, parent: StructureElement, drawing: Drawing)
     }
   }
   for (const [isLink, marks] of groupByLink(placed.marks)) {
-    if (isLink) for (const mark of marks) drawLink(doc, own, mark);
-    else drawContent(doc, own, placed.role, marks);
+    if (isLink) for (const mark of marks) drawLink(drawing, own, mark);
+    else drawContent(drawing, own, placed.role, marks);
   }
   for (const child of placed.children) drawElement(child, own, drawing);
 }
@@ -117,19 +125,21 @@ function optionsOf(placed: Placed): object {
   };
 }
 
-function drawContent(doc: PDFKit.PDFDocument, own: StructureElement, role: string, marks: readonly Mark[]): void {
+function drawContent(drawing: Drawing, own: StructureElement, role: string, marks: readonly Mark[]): void {
+  const { doc } = drawing;
   const content = doc.markStructureContent(role);
-  for (const mark of marks) drawMark(doc, mark);
+  for (const mark of marks) drawMark(drawing, mark);
   doc.endMarkedContent();
   own.add(content);
 }
 
 /** Text that leads somewhere is an element of its own, tied to the annotation that does it. */
-function drawLink(doc: PDFKit.PDFDocument, parent: StructureElement, mark: Mark): void {
+function drawLink(drawing: Drawing, parent: StructureElement, mark: Mark): void {
   if (mark.mark !== 'text' || mark.goTo === undefined) return;
+  const { doc } = drawing;
   const link = doc.struct('Link');
   parent.add(link);
-  drawContent(doc, link, 'Link', [mark]);
+  drawContent(drawing, link, 'Link', [mark]);
   doc.goTo(mark.x, mark.baseline - mark.size, mark.width, mark.size * 1.3, mark.goTo, {
     // A plain string would be written as a name: pdfkit takes String objects for text.
     // oxlint-disable-next-line unicorn/new-for-builtins, no-new-wrappers
@@ -150,7 +160,7 @@ function groupByLink(marks: readonly Mark[]): [boolean, Mark[]][] {
   return groups;
 }
 
-function drawMark(doc: PDFKit.PDFDocument, mark: Mark): void {
+function drawMark({ doc, images }: Drawing, mark: Mark): void {
   switch (mark.mark) {
     case 'text': {
       if (mark.actual !== undefined) doc.markContent('Span', { actual: mark.actual });
@@ -158,6 +168,11 @@ function drawMark(doc: PDFKit.PDFDocument, mark: Mark): void {
       const features = mark.tabular === true ? { features: [...TABULAR] as PDFKit.Mixins.OpenTypeFeatures[] } : {};
       doc.text(mark.text, mark.x, mark.baseline, { lineBreak: false, baseline: 'alphabetic', ...features });
       if (mark.actual !== undefined) doc.endMarkedContent();
+      return;
+    }
+    case 'image': {
+      const { dataUri } = images[mark.sha256] ?? {};
+      if (dataUri !== undefined) doc.image(dataUri, mark.x, mark.y, { width: mark.width, height: mark.height });
       return;
     }
     case 'line':

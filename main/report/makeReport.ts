@@ -4,6 +4,7 @@ import { canonicalJson } from '../../shared/canonicalJson.ts';
 import type { CaseFile } from '../../shared/model/records.ts';
 import { type CaseData, caseData, withoutNames } from '../../shared/report/caseData.ts';
 import { isWithoutNames, placeReport, type ReportKind, type ReportRequest } from '../../shared/report/compose.ts';
+import { type Evidence, NO_EVIDENCE } from '../../shared/report/evidence.ts';
 import type { PlacedReport } from '../../shared/report/page.ts';
 import type { Paper } from '../../shared/report/sheet.ts';
 import { redactionFor } from '../../shared/report/steps/redact.ts';
@@ -18,6 +19,8 @@ export interface ReportOptions {
   readonly isFinal?: boolean | undefined;
   /** Puts the case data into the PDF as an attached file. */
   readonly attachCase?: boolean | undefined;
+  /** Force records and stills, see `loadEvidence`; none: they are left out. */
+  readonly evidence?: Evidence;
   /** What the final report before this one was made from; null: there is none. */
   readonly replaced?: Replaced | null;
 }
@@ -41,7 +44,11 @@ export async function makeReport(file: CaseFile, createdAt: string, options: Rep
   const request = requestFor(file, createdAt, options);
   const report = placeReport(request);
   const attached = options.attachCase === true ? [attachedCase(file, createdAt, request)] : [];
-  return { bytes: await drawPdf(report, attached), report, caseSha256: request.caseSha256 };
+  return {
+    bytes: await drawPdf(report, { attached, images: request.evidence?.images ?? {} }),
+    report,
+    caseSha256: request.caseSha256,
+  };
 }
 
 /** What composing needs to know, from what was asked for. */
@@ -57,6 +64,7 @@ export function requestFor(file: CaseFile, createdAt: string, options: ReportOpt
     ...(options.deidentify === undefined ? {} : { deidentify: options.deidentify }),
     isFinal: options.isFinal ?? false,
     replaced: options.replaced ?? null,
+    evidence: options.evidence ?? NO_EVIDENCE,
   };
 }
 

@@ -27,6 +27,7 @@ import type { FormulaNode } from '../../shared/kernel/quantity/parseFormula.ts';
 import type { Block } from '../../shared/report/blocks/block.ts';
 import { readEquation } from '../../shared/report/blocks/equation.ts';
 import { composeReport, runningWords, type ReportRequest } from '../../shared/report/compose.ts';
+import type { Evidence } from '../../shared/report/evidence.ts';
 import type { FontMetrics } from '../../shared/report/metrics.ts';
 import { plain, type Run, type Runs, strong } from '../../shared/report/runs.ts';
 import { sheetFor } from '../../shared/report/sheet.ts';
@@ -43,7 +44,8 @@ import { setZipDates } from './setZipDates.ts';
 export async function writeDocx(request: ReportRequest): Promise<Uint8Array> {
   const composed = composeReport(request);
   const sheet = sheetFor(request.paper);
-  const desk: Desk = { width: sheet.room.width, metrics: request.metrics, drawings: 0, lists: 0 };
+  const images = request.evidence?.images ?? {};
+  const desk: Desk = { width: sheet.room.width, metrics: request.metrics, images, drawings: 0, lists: 0 };
   const children = composed.blocks.flatMap((block) => docxOf(block, desk));
   const { title } = composed;
   const author = composed.redact(request.file.case.practitioner);
@@ -114,6 +116,7 @@ const twips = (points: number): number => Math.round(points * 20);
 interface Desk {
   readonly width: number;
   readonly metrics: FontMetrics;
+  readonly images: Evidence['images'];
   /** Counted here, because the package counts through all documents of a process. */
   drawings: number;
   lists: number;
@@ -159,7 +162,7 @@ function docxOf(block: Block, desk: Desk): (Paragraph | Table)[] {
       desk.drawings += 1;
       const image = new ImageRun({
         type: 'svg',
-        data: Buffer.from(svgOf({ height, marks }, desk.width, block.alt), 'utf8'),
+        data: Buffer.from(svgOf({ height, marks }, desk.width, block.alt, desk.images), 'utf8'),
         transformation: { width: Math.round(desk.width * PX), height: Math.round(height * PX) },
         fallback: { type: 'png', data: NOTHING },
         altText: { id: String(desk.drawings), name: `Figure ${desk.drawings}`, description: clean(block.alt) },

@@ -6,6 +6,7 @@ import { type CaseData, caseData, redactTyped } from './caseData.ts';
 import { composeClient } from './kinds/client.ts';
 import { composeReferral } from './kinds/referral.ts';
 import { composeStudy } from './kinds/study.ts';
+import { type Evidence, NO_EVIDENCE } from './evidence.ts';
 import type { FontMetrics } from './metrics.ts';
 import type { PlacedReport } from './page.ts';
 import { runningFurniture } from './parts/furniture.ts';
@@ -31,6 +32,8 @@ export interface ReportRequest {
   readonly caseSha256: string;
   /** Takes the athlete's name out of everything printed. A study is de-identified unless told otherwise. */
   readonly deidentify?: boolean;
+  /** Force records and stills; none are drawn where they are not given. */
+  readonly evidence?: Evidence;
   /** Not a draft any more. */
   readonly isFinal?: boolean;
   /** The final report before this one and what it was made from; null: none. */
@@ -93,7 +96,16 @@ export function composeReport(request: ReportRequest): Required<Composition> & {
   const changes =
     replaced === null ? null : { madeAt: replaced.madeAt, words: whatChanged(replaced.data, caseData(request.file)) };
   const writing = prepare(
-    { file, assessment, createdAt, caseSha256, isFinal, isWithoutNames: hidden, changes },
+    {
+      file,
+      assessment,
+      createdAt,
+      caseSha256,
+      isFinal,
+      isWithoutNames: hidden,
+      changes,
+      evidence: request.evidence ?? NO_EVIDENCE,
+    },
     kind === 'study',
   );
   const { title, kindWords, blocks, draft = false } = KINDS[kind](writing);

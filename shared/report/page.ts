@@ -64,6 +64,15 @@ export type Mark =
       readonly weight: number;
     }
   | {
+      /** A picture of the media store. */
+      readonly mark: 'image';
+      readonly x: number;
+      readonly y: number;
+      readonly width: number;
+      readonly height: number;
+      readonly sha256: string;
+    }
+  | {
       readonly mark: 'path';
       /** Absolute M, L, C, Q and Z only. */
       readonly d: string;

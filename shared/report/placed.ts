@@ -27,6 +27,7 @@ export function shiftMark(mark: Mark, dx: number, dy: number): Mark {
     case 'line':
       return { ...mark, x1: mark.x1 + dx, y1: mark.y1 + dy, x2: mark.x2 + dx, y2: mark.y2 + dy };
     case 'rect':
+    case 'image':
       return { ...mark, x: mark.x + dx, y: mark.y + dy };
     case 'path':
       return { ...mark, d: shiftPath(mark.d, dx, dy) };
@@ -91,6 +92,7 @@ export function boundsOfMark(mark: Mark): Bounds {
     case 'line':
       return boxAround([mark.x1, mark.x2], [mark.y1, mark.y2]);
     case 'rect':
+    case 'image':
       return boxAround([mark.x, mark.x + mark.width], [mark.y, mark.y + mark.height]);
     case 'path': {
       const numbers = (mark.d.match(NUMBER) ?? []).map(Number);

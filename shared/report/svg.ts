@@ -1,4 +1,5 @@
 import type { Drawing } from './blocks/figure.ts';
+import type { Evidence } from './evidence.ts';
 import { INK_ON_PAPER } from './inks.ts';
 import type { Face, Ink, Mark } from './page.ts';
 
@@ -11,20 +12,22 @@ const FONTS: Readonly<Record<Face, string>> = {
 };
 
 /** A drawing as a file of its own, on white, with its alternative text as title. */
-export function svgOf({ height, marks }: Drawing, width: number, alt: string): string {
+export function svgOf({ height, marks }: Drawing, width: number, alt: string, images: Evidence['images'] = {}): string {
   const size = `width="${n(width)}pt" height="${n(height)}pt" viewBox="0 0 ${n(width)} ${n(height)}"`;
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" role="img" ${size}>`,
     `<title>${escaped(alt)}</title>`,
     `<rect width="${n(width)}" height="${n(height)}" fill="${INK_ON_PAPER.paper}"/>`,
-    ...marks.map(svgMark),
+    ...marks.map((mark) => svgMark(mark, images)),
     '</svg>',
     '',
   ].join('\n');
 }
 
-function svgMark(mark: Mark): string {
+function svgMark(mark: Mark, images: Evidence['images']): string {
   switch (mark.mark) {
+    case 'image':
+      return `<image x="${n(mark.x)}" y="${n(mark.y)}" width="${n(mark.width)}" height="${n(mark.height)}" href="${images[mark.sha256]?.dataUri ?? ''}"/>`;
     case 'text':
       return `<text x="${n(mark.x)}" y="${n(mark.baseline)}" font-size="${n(mark.size)}" ${FONTS[mark.face]} fill="${INK_ON_PAPER[mark.ink]}">${escaped(mark.actual ?? mark.text)}</text>`;
     case 'line':

@@ -1,5 +1,6 @@
 import type { Block } from './blocks/block.ts';
 import { composeReport, type ReportRequest } from './compose.ts';
+import type { Evidence } from './evidence.ts';
 import type { FontMetrics } from './metrics.ts';
 import type { Runs } from './runs.ts';
 import { sheetFor } from './sheet.ts';
@@ -18,13 +19,16 @@ export function writeMarkdown(request: ReportRequest): EditableReport {
   const { blocks } = composeReport(request);
   const figures: { fileName: string; svg: string }[] = [];
   const { width } = sheetFor(request.paper).room;
-  const parts = blocks.flatMap((block) => markdownOf(block, { width, metrics: request.metrics, figures }));
+  const parts = blocks.flatMap((block) =>
+    markdownOf(block, { width, metrics: request.metrics, figures, images: request.evidence?.images ?? {} }),
+  );
   return { markdown: `${parts.filter((part) => part !== '').join('\n\n')}\n`, figures };
 }
 
 interface Desk {
   readonly width: number;
   readonly metrics: FontMetrics;
+  readonly images: Evidence['images'];
   readonly figures: { fileName: string; svg: string }[];
 }
 
@@ -55,7 +59,10 @@ function markdownOf(block: Block, desk: Desk): string[] {
       ];
     case 'figure': {
       const fileName = `figure-${String(desk.figures.length + 1).padStart(2, '0')}.svg`;
-      desk.figures.push({ fileName, svg: svgOf(block.draw(desk.width, desk.metrics), desk.width, block.alt) });
+      desk.figures.push({
+        fileName,
+        svg: svgOf(block.draw(desk.width, desk.metrics), desk.width, block.alt, desk.images),
+      });
       return [
         `![${escaped(block.alt)}](figures/${fileName})`,
         block.caption === null ? '' : `*${escaped(block.caption)}*`,

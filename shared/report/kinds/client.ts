@@ -17,6 +17,7 @@ import { adviceOf, firstSteps, forAthlete } from '../parts/firstSteps.ts';
 import { holdsLimits } from '../parts/limits.ts';
 import { outlineOf, titleBlock } from '../parts/opening.ts';
 import { progressPart } from '../parts/progressPart.ts';
+import { stillsOf } from '../parts/stills.ts';
 import { testFigures } from '../parts/results.ts';
 // from '../parts/progressPart.ts';
 import { ANCHORS, sentenceCase, type Writing } from '../parts/writing.ts';
@@ -108,8 +109,13 @@ function found(writing: Writing): Block[] {
   const { file } = writing;
   const { trials, profile } = groupFindings(file, writing.assessment.findings);
   const ofTrials = trials.flatMap(({ trial, movement, phases, whole }) => {
-    const judged = phases.map(({ phase, findings }) => ({ name: phase.label, means: phase.means, findings }));
-    const parts = [...judged, { name: 'The whole movement', means: '', findings: whole }];
+    const judged = phases.map(({ phase, findings }) => ({
+      name: phase.label,
+      means: phase.means,
+      findings,
+      still: stillsOf(writing, trial, phase, movement, CLIENT_STILL).slice(0, 1),
+    }));
+    const parts = [...judged, { name: 'The whole movement', means: '', findings: whole, still: [] }];
     const told = parts.filter(({ findings }) => findings.some(isJudged));
     if (told.length === 0) return [];
     const tracks = file.landmarkTracks.filter((track) => track.trialId === trial.id);
@@ -119,10 +125,11 @@ function found(writing: Writing): Block[] {
       heading(2, `What we saw: ${(movement?.label ?? trial.movementId).toLowerCase()}`),
       paragraph(quiet(`Filmed on ${formatDate(trial.filmedOn)}.`)),
       ...(poses === null ? [] : [poses]),
-      ...told.map(({ name, means, findings }) =>
+      ...told.map(({ name, means, findings, still }) =>
         beside(name, [
           ...(means === '' ? [] : [paragraph(quiet(means))]),
           list(findings.filter(isJudged).map((finding) => inWords(writing, finding))),
+          ...still,
         ]),
       ),
     ];
@@ -135,6 +142,9 @@ function found(writing: Writing): Block[] {
       : [heading(2, 'What your tests showed'), list(tests.map((finding) => inWords(writing, finding)))]),
   ];
 }
+
+/** Points: seven phases have to stand on two pages. */
+const CLIENT_STILL = 90;
 
 const PLAIN_OUTCOMES: Readonly<Partial<Record<Outcome, string>>> = {
   confirmed: 'Good. ',

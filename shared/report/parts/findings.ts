@@ -21,6 +21,7 @@ import { italicQuiet, leadingTo, plain, quiet, quantityRuns, type Runs, strong, 
 import { DECISION_WORDS, SIDE_WORDS } from '../words.ts';
 import { adviceOf } from './firstSteps.ts';
 import { whyHeldBack } from './limits.ts';
+import { stillsOf } from './stills.ts';
 import { ANCHORS, cite, sentenceCase, type Writing } from './writing.ts';
 
 /** What was found in each filmed trial, phase by phase in the order of the movement. */
@@ -45,11 +46,13 @@ function oneTrial(writing: Writing, { trial, movement, phases, whole }: TrialFin
   const tracks = writing.file.landmarkTracks.filter((track) => track.trialId === trial.id);
   const poses = movement === null ? null : keyPoses(trial, tracks, events, movement);
   if (poses !== null) blocks.push(poses);
+  blocks.push(...stillsOf(writing, trial, null, movement));
   for (const { phase, findings } of phases) {
     const blocksHere = findingBlocks(writing, findings);
     blocks.push(
       heading(3, phase.label),
       paragraph([...quiet(`${phase.means} `), ...openWords(findings)]),
+      ...stillsOf(writing, trial, phase, movement),
       ...blocksHere,
     );
   }

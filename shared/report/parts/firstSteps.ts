@@ -14,12 +14,14 @@ const TO_WORK_ON: readonly Outcome[] = ['intervention', 'modified', 'replaced'];
 /** The first few things to work on, in the words that stand; what was held back is named as such only. */
 export function firstSteps(writing: Writing): Block[] {
   const { findings } = writing.assessment;
-  const steps = findings.flatMap((finding) => {
+  const all = findings.flatMap((finding) => {
     const advice = adviceOf(writing, finding);
     return advice === null || finding.kind !== 'intervention' || !TO_WORK_ON.includes(finding.outcome)
       ? []
-      : [{ finding, advice }];
+      : [{ finding, words: forAthlete(finding, advice) }];
   });
+  // Both sides of one thing, or two findings with one remedy, are one thing to work on.
+  const steps = all.filter(({ words }, i) => all.findIndex((one) => one.words === words) === i);
   const isStopped = writing.assessment.stops.length > 0;
   const [head, none] = isStopped
     ? ['What to work on after that', 'Nothing, until you have been seen.']
@@ -36,9 +38,7 @@ export function firstSteps(writing: Writing): Block[] {
     steps.length === 0
       ? paragraph(none)
       : list(
-          steps
-            .slice(0, AT_MOST)
-            .map(({ finding, advice }): Runs => [...plain(forAthlete(finding, advice)), ...quiet(retestWords(finding))]),
+          steps.slice(0, AT_MOST).map(({ finding, words }): Runs => [...plain(words), ...quiet(retestWords(finding))]),
           { isNumbered: true },
         ),
     ...(steps.length > AT_MOST

@@ -4,7 +4,10 @@ import { measureTrial } from '../../kernel/trial/measureTrial.ts';
 import type { Movement } from '../../knowledge/movement.ts';
 import type { MovementTrial } from '../../model/trial.ts';
 import { curves } from '../figures/curves.ts';
-import { isKnown } from '../../quantity.ts';
+import { dragFactor } from '../../kernel/flight/dragFactor.ts';
+import { ballById } from '../../knowledge/balls/index.ts';
+import { ballPath } from '../figures/ballPath.ts';
+import { isKnown, type Quantity } from '../../quantity.ts';
 import type { Block } from '../blocks/block.ts';
 import { paragraph } from '../blocks/paragraph.ts';
 import { right, table } from '../blocks/table.ts';
@@ -29,6 +32,7 @@ export function trialMeasures({ file, assessment }: Writing): Block[] {
     ]);
     return [
       ...curvesOf(file, trial, movement),
+      ...pathOf(facts, trial),
       table(
         `${movement?.label ?? trial.movementId}, ${trial.label}`,
         ['Phase', 'Measure', 'Side', right('Value'), 'Remark'],
@@ -46,6 +50,27 @@ function ofTrial(fact: Fact, trialId: string, file: Writing['file']): boolean {
     (one) => one.id === fact.from.id,
   );
   return under?.trialId === trialId;
+}
+
+/** The ball's path to its target, where release and target are known. */
+function pathOf(facts: readonly Fact[], { ballId, targetDistanceM, targetHeightM }: MovementTrial): Block[] {
+  const of = (measure: string) => {
+    const value = facts.find((fact) => fact.measure === measure)?.value;
+    return value?.kind === 'number' && isKnown(value.reading) ? value.reading : null;
+  };
+  const [speed, angle, height] = [of('ball.releaseSpeed'), of('ball.releaseAngle'), of('ball.releaseHeight')];
+  if (speed === null || angle === null || height === null || targetDistanceM === null || targetHeightM === null)
+    return [];
+  const ball = ballId === null ? null : ballById(ballId);
+  const drawn = ballPath({
+    speed: speed as Quantity<'m/s'>,
+    angle: angle as Quantity<'rad'>,
+    height: height as Quantity<'m'>,
+    distanceM: targetDistanceM,
+    targetHeightM,
+    air: { drag: ball === null ? 0 : dragFactor(ball).value, lift: 0 },
+  });
+  return drawn === null ? [] : [drawn];
 }
 
 /** All curves that the landmarks of a trial give. */

@@ -1,6 +1,7 @@
 import type { Fact } from '../../assess/assessment.ts';
 import { formatDate, quantityText, type Quantified } from '../../format/number.ts';
 import type { Unit } from '../../units.ts';
+import { forceRecord } from '../figures/forceRecord.ts';
 import { type SidePair, sidePairs } from '../figures/sidePairs.ts';
 import { trialDots } from '../figures/trialDots.ts';
 import type { BatteryItem } from '../../knowledge/screening/battery.ts';
@@ -51,7 +52,7 @@ export function jumps(writing: Writing): Block[] {
   return [heading(2, 'Jumps'), ...tests.flatMap((test) => oneJumpTest(writing, test))];
 }
 
-function oneJumpTest({ file, assessment }: Writing, test: JumpTest): Block[] {
+function oneJumpTest({ file, assessment, evidence }: Writing, test: JumpTest): Block[] {
   const trials = trialsOf(file, test);
   // Pain has a column of its own.
   const numbers = assessment.facts.filter((fact) => !fact.measure.startsWith('pain.')).flatMap(numberOf);
@@ -94,6 +95,7 @@ function oneJumpTest({ file, assessment }: Writing, test: JumpTest): Block[] {
           ),
         ]),
     ...dotsOf(trials, ofTrials),
+    ...recordsOf(trials, evidence),
     ...chunked(measures.slice(WITH_PAIN), COLUMNS_AT_MOST).map((some) =>
       table(
         'Further measures; ± is the standard uncertainty',
@@ -111,6 +113,14 @@ function oneJumpTest({ file, assessment }: Writing, test: JumpTest): Block[] {
           ),
         ]),
   ];
+}
+
+/** Force records of the trials that have one. */
+function recordsOf(trials: readonly JumpTrial[], { traces }: Writing['evidence']): Block[] {
+  return trials.flatMap(({ id, number, force }) => {
+    const trace = traces[id];
+    return trace === undefined || force === null ? [] : (forceRecord(`Trial ${number}`, trace, force) ?? []);
+  });
 }
 
 /** Every trial's height as a dot, by the first kind of height there is. */

@@ -2,6 +2,7 @@ import type { Assessment, Fact } from '../../assess/assessment.ts';
 import type { CaseFile } from '../../model/records.ts';
 import type { Quantity, Source } from '../../quantity.ts';
 import { isKnown } from '../../quantity.ts';
+import type { Evidence } from '../evidence.ts';
 import type { Runs } from '../runs.ts';
 
 /** What every part of a report writes from: the case, what follows from it, and numbered sources. */
@@ -10,6 +11,7 @@ export interface Writing {
   readonly assessment: Assessment;
   readonly createdAt: string;
   readonly caseSha256: string;
+  readonly evidence: Evidence;
   readonly isFinal: boolean;
   /** What names the athlete is left out. */
   readonly isWithoutNames: boolean;

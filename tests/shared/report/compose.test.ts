@@ -205,7 +205,11 @@ describe('the client report', () => {
       kind: 'intervention' as const,
       takenOn: '2026-11-18',
       retest,
-      intervention: `Exercise ${n}, three sets of eight.`,
+      drill: null,
+      wording: {
+        ...one.wording,
+        athlete: { finding: '', intervention: `Exercise ${n}, three sets of eight.`, adjustments: [] },
+      },
     }));
     const text = client({ assessment: { ...assessment, stops: [], findings } });
     expect(text).toContain('Three things to work on');
