@@ -1,6 +1,8 @@
 import type { Assessment } from '../assess/assessment.ts';
 import { standingOf } from '../assess/standing.ts';
 import { counted } from '../format/number.ts';
+import type { Injury } from '../model/injury.ts';
+import { SHOULDER_FLAGS } from '../model/shoulder.ts';
 import type { CaseFile } from '../model/records.ts';
 import type { ReportKind } from './compose.ts';
 
@@ -31,7 +33,8 @@ export function beforeYouSend(file: CaseFile, assessment: Assessment, kind: Repo
 }
 
 /** What a referral letter needs before it can be called final. */
-export function referralEssentials({ case: record, athlete, injuries }: CaseFile): string[] {
+export function referralEssentials(file: CaseFile): string[] {
+  const { case: record, athlete, injuries } = file;
   const needs: [boolean, string][] = [
     [record.addressee === '', 'Addressee.'],
     [record.urgency === null, 'Urgency.'],
@@ -39,10 +42,31 @@ export function referralEssentials({ case: record, athlete, injuries }: CaseFile
     [record.question === '', 'One clear question.'],
     [athlete.birthDate === null, 'Birth date.'],
     [record.practitioner === '', 'Name of the referring practitioner.'],
-    [athlete.consentOn === null, 'Consent.'],
+    [record.practitionerContact === '', 'How the practitioner can be reached.'],
+    [record.consentToReferral !== true, 'Consent to this letter.'],
     [athlete.hasRedFlags === null, 'Health questions asked and answered.'],
+    [athlete.medicines === '', 'Medicines, or that there are none.'],
+    [athlete.allergies === '', 'Allergies, or that there are none.'],
+    [record.triedSoFar === '', 'What has been tried.'],
     [injuries.length === 0, 'The injury or complaint.'],
     [injuries.some((injury) => injury.onset === null), 'Dates of all injuries.'],
+    ...injuries.filter(isUnstableShoulder).flatMap((injury): [boolean, string][] => {
+      const ofInjury = ({ injuryId }: { readonly injuryId: string }) => injuryId === injury.id;
+      const records = file.shoulderRecords.filter(ofInjury);
+      return [
+        [!file.instabilityEvents.some(ofInjury), 'The dated events of the unstable shoulder.'],
+        [!file.neurovascularChecks.some(ofInjury), 'Nerves and vessels of the unstable shoulder.'],
+        [
+          !records.some((one) => SHOULDER_FLAGS.every((flag) => one[flag] !== null)),
+          'Every red flag of the unstable shoulder answered.',
+        ],
+        [!records.some((one) => one.wasImaged !== null), 'Whether the unstable shoulder was imaged.'],
+      ];
+    }),
   ];
   return needs.flatMap(([isMissing, what]) => (isMissing ? [what] : []));
+}
+
+function isUnstableShoulder({ condition, status }: Injury): boolean {
+  return condition.endsWith('shoulder-instability') && status !== 'resolved';
 }

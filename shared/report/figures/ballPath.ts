@@ -22,6 +22,8 @@ const HIGHER_M = 0.1;
 const STEPS = 40;
 const [LEFT, RIGHT] = [34, 92];
 
+const metres = (value: number) => quantityText({ value, unit: 'm', u: null });
+
 /** The ball from hand to target from this athlete's own release, and the same throw from a little higher. */
 export function ballPath(flight: BallFlight): Figure | null {
   const path = (height: number) => {
@@ -37,7 +39,6 @@ export function ballPath(flight: BallFlight): Figure | null {
   const moved = path(flight.height.value + HIGHER_M);
   const [arrives, arrivesMoved] = [own?.at(-1)?.[1], moved?.at(-1)?.[1]];
   if (own === null || moved === null || arrives === undefined || arrivesMoved === undefined) return null;
-  const metres = (value: number) => quantityText({ value, unit: 'm', u: null });
   const gain = `A release ${quantityText({ value: HIGHER_M, unit: 'm', u: null }, 'cm')} higher, all else alike, arrives at ${metres(arrivesMoved)}`;
   return figure({
     alt: `Path of the ball over ${metres(flight.distanceM)}: released at ${metres(flight.height.value)}, it arrives at ${metres(arrives)}; the target is at ${metres(flight.targetHeightM)}. ${gain}.`,
@@ -59,7 +60,7 @@ function draw(
   const height = Math.min(240, (highest - lowest) * scale) + 8;
   const at = linear([0, distanceM], [LEFT, width - RIGHT]);
   const y = linear([lowest, highest], [height, 8]);
-  const line_ = (points: readonly (readonly [number, number])[], dash?: readonly number[]) =>
+  const curve = (points: readonly (readonly [number, number])[], dash?: readonly number[]) =>
     polyline(
       points.map(([px, py]) => [at(px), y(py)]),
       1.1,
@@ -84,8 +85,8 @@ function draw(
       ),
     ]),
     line(LEFT, height, width - RIGHT, height, 0.5, 'muted'),
-    line_(moved, [3, 2]),
-    line_(own),
+    curve(moved, [3, 2]),
+    curve(own),
     dot(at(distanceM), y(targetHeightM), 4, null, 'accent'),
     label('as thrown', width - RIGHT + 8, endOwn + apart + 2.5, { size: 7.5 }, metrics),
     label('10 cm higher', width - RIGHT + 8, endMoved - apart + 2.5, { size: 7.5 }, metrics),

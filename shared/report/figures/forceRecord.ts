@@ -11,6 +11,8 @@ const [LEFT, RIGHT, TOP] = [40, 8, 14];
 /** Shown before the onset and after the landing, s. */
 const AROUND = 0.3;
 
+const inWords = (value: { value: number; u: number | null }, unit: 'N' | 's') => quantityText({ ...value, unit });
+
 /** The force under the feet over time, summed over the plates, with the phases of the jump and body weight. */
 export function forceRecord(name: string, trace: ForceRecord, force: ForceSummary): Figure | null {
   const { onsetS, takeoffS, landingS, bodyWeightN, peakForceN } = force;
@@ -27,7 +29,6 @@ export function forceRecord(name: string, trace: ForceRecord, force: ForceSummar
     { words: 'in the air', from: takeoffS.value, to: landingS.value },
     { words: 'landing', from: landingS.value, to: span[1] },
   ];
-  const inWords = (value: { value: number; u: number | null }, unit: 'N' | 's') => quantityText({ ...value, unit });
   return figure({
     alt: `${name}: force over time. Peak force before take-off ${inWords(peakForceN, 'N')} against a body weight of ${inWords(bodyWeightN, 'N')}; start at ${inWords(onsetS, 's')}, take-off at ${inWords(takeoffS, 's')}, landing at ${inWords(landingS, 's')}.`,
     caption: `${name}: force under the feet, all plates together. Shaded: the push; hatched: in the air. Dashed: body weight, ${inWords(bodyWeightN, 'N')}.`,

@@ -8,41 +8,39 @@ import type { Block } from '../blocks/block.ts';
 import { figure } from '../blocks/figure.ts';
 import { heading } from '../blocks/heading.ts';
 import { list } from '../blocks/list.ts';
+import { pageBreak } from '../blocks/pageBreak.ts';
 import { paragraph } from '../blocks/paragraph.ts';
+import type { Athlete } from '../../model/athlete.ts';
+import type { CaseRecord } from '../../model/case.ts';
 import { conditionEntry } from '../../knowledge/conditions/index.ts';
 import { label, line, rect } from '../figures/drawing.ts';
-import { closing, sourcesList } from '../parts/closing.ts';
+import { howMadeInShort, sourcesList } from '../parts/closing.ts';
 import { notAssessed, openQuestions } from '../parts/limits.ts';
-import { injuryLine } from '../parts/opening.ts';
+import { conditionWords, injuryLine } from '../parts/opening.ts';
 import { jumps, screening } from '../parts/results.ts';
-import { workingAppendix } from '../parts/working.ts';
+import { datedEvents, examination, imaging, nervesAndVessels, questionnaires, redFlags } from '../parts/shoulder.ts';
 import { sentenceCase, type Writing } from '../parts/writing.ts';
-import { quiet, type Runs, strong } from '../runs.ts';
+import { dotted, quiet, type Runs, strong } from '../runs.ts';
 import { SIDE_WORDS, URGENCY_WORDS } from '../words.ts';
 
-/** A letter the next clinician can act on; a draft until a person signs it. */
+/** A letter the next clinician can act on in two pages, and the data on the pages after; a draft until it is called final. */
 export function composeReferral(writing: Writing): Composition {
   const { file, assessment, createdAt } = writing;
   const { athlete, case: record } = file;
-  const missing = referralEssentials(file);
+  const missing = writing.isFinal ? [] : referralEssentials(file);
   // A stop says already what its referral found.
   const asks = assessment.stops.length > 0 ? ['caution'] : ['referral', 'caution'];
   const seen = assessment.findings.filter((finding) => asks.includes(finding.outcome));
-  const born = writing.isWithoutNames
-    ? 'name and birth date left out'
-    : athlete.birthDate === null
-      ? 'birth date not recorded'
-      : `born ${formatDate(athlete.birthDate)}`;
+  const events = datedEvents(writing);
   return {
     title: `Referral letter: ${athlete.name}`,
     kindWords: 'referral letter',
     draft: !writing.isFinal,
     blocks: [
       heading(1, `Referral letter: ${athlete.name}`),
-      paragraph(quiet(`${born} · case ${record.number} · ${formatDate(createdAt)}`)),
+      paragraph(quiet(dotted(...whoWords(writing), `case ${record.number}`, formatDate(createdAt)))),
       ...(record.isInvented ? [paragraph(strong('Invented data. No real person is described on these pages.'))] : []),
       ...(missing.length === 0 ? [] : [beside('Draft: still missing', [paragraph(missing.join(' '))])]),
-      beside('To', [paragraph(record.addressee === '' ? 'Addressee not recorded.' : record.addressee)]),
       beside('Urgency', [
         paragraph(
           record.urgency === null
@@ -56,57 +54,91 @@ export function composeReferral(writing: Writing): Composition {
       beside('Question', [
         paragraph(record.question === '' ? 'No question was written down.' : strong(record.question)),
       ]),
-      beside('In one line', [paragraph(oneLine(writing))]),
+      beside('To', [
+        paragraph(
+          dotted(
+            record.addressee === '' ? 'Addressee not recorded.' : record.addressee,
+            record.copiesTo === '' ? null : `Copies: ${record.copiesTo}`,
+          ),
+        ),
+      ]),
+      beside('In one line', [paragraph(oneLine(writing)), ...classification(writing)]),
       heading(2, 'History'),
       beside('Events', [
-        file.injuries.length === 0 ? paragraph('No injury is recorded.') : list(file.injuries.map(injuryLine)),
+        file.injuries.length === 0
+          ? paragraph('No injury is recorded.')
+          : list([...file.injuries.map(injuryLine), ...events]),
       ]),
       ...file.injuries
         .filter((injury) => injury.mechanism !== '')
-        .map((injury) =>
-          beside(`Cause: ${conditionEntry(injury.condition).label.toLowerCase()}`, [paragraph(injury.mechanism)]),
-        ),
-      beside('Tried so far', [paragraph(tried(file.injuries))]),
-      beside('Medicines, allergies, imaging', [paragraph('Not recorded.')]),
-      heading(2, 'Findings'),
+        .map((injury) => beside(`Cause: ${conditionWords(injury).toLowerCase()}`, [paragraph(injury.mechanism)])),
+      beside('Tried so far', [paragraph(tried(file))]),
+      beside('Imaging', imaging(writing)),
+      beside('Medicines, allergies', [
+        paragraph(`Medicines: ${orNone(athlete.medicines)} Allergies: ${orNone(athlete.allergies)}`),
+      ]),
+      ...(athlete.otherHistory === '' ? [] : [beside('Other history', [paragraph(athlete.otherHistory)])]),
+      heading(2, 'Examination'),
       ...(assessment.stops.length > 0
         ? [beside('Stop and be seen', [list(assessment.stops.map((stop) => strong(stop.words)))])]
         : []),
       ...(seen.length > 0 ? [beside('Needs attention', [list(seen.map(sided))])] : []),
-      ...(seen.length + assessment.stops.length === 0
-        ? [beside('Needs attention', [paragraph('No finding asks for a referral or caution.')])]
-        : []),
-      beside('Nerves and vessels', [
-        paragraph('Not recorded. Numbness, weakness and circulation were not examined or not written down.'),
-      ]),
-      beside('Health questions', [
+      beside('By a clinician', examination(writing)),
+      beside('Nerves and vessels', nervesAndVessels(writing)),
+      beside('Red flags', redFlags(writing)),
+      beside('Health questions', [paragraph(healthWords(athlete))]),
+      ...questionnaires(writing),
+      beside('Effect on life and sport', [paragraph(orNone(record.effects === '' ? athlete.goals : record.effects))]),
+      beside('Told and wanted', [paragraph(orNone(record.toldAndWanted))]),
+      beside('Consent', [paragraph(consentWords(record))]),
+      beside('From', [
         paragraph(
-          athlete.hasRedFlags === null
-            ? 'Not asked or not recorded.'
-            : athlete.hasRedFlags
-              ? `A red flag was answered yes. ${athlete.redFlagsClearedBy === '' ? 'Not cleared.' : `Cleared by ${athlete.redFlagsClearedBy}.`}`
-              : 'Asked; none answered yes.',
+          record.practitioner === ''
+            ? 'Practitioner not recorded.'
+            : dotted(record.practitioner, record.practitionerRole, record.practitionerContact),
         ),
       ]),
-      beside('Effect on sport', [paragraph(athlete.goals === '' ? 'Not recorded.' : athlete.goals)]),
-      beside('Consent', [
-        paragraph(
-          athlete.consentOn === null
-            ? 'Consent to this letter is not recorded.'
-            : `Consent recorded ${formatDate(athlete.consentOn)}${athlete.consentFor === '' ? '' : ` for ${athlete.consentFor}`}.`,
-        ),
-      ]),
-      beside('From', [paragraph(record.practitioner === '' ? 'Practitioner not recorded.' : record.practitioner)]),
+      paragraph(quiet('Screening is not diagnosis; what was not assessed is listed with the data on the next page.')),
       signatureBox,
+      pageBreak,
       ...screening(writing),
       ...jumps(writing),
       ...notAssessed(writing),
       ...openQuestions(writing),
-      ...workingAppendix(writing),
       ...sourcesList(writing),
-      ...closing(writing),
+      ...howMadeInShort(writing),
     ],
   };
+}
+
+function whoWords({ file: { athlete }, isWithoutNames }: Writing): string[] {
+  if (isWithoutNames) return ['name and birth date left out'];
+  return [
+    athlete.birthDate === null ? 'birth date not recorded' : `born ${formatDate(athlete.birthDate)}`,
+    athlete.identifier,
+    athlete.accessNeeds,
+  ];
+}
+
+/** The four parts of the published classification for each unstable shoulder, each with what it rests on. */
+function classification(_writing: Writing): Block[] {
+  return [];
+}
+
+function orNone(text: string): string {
+  return text === '' ? 'Not recorded.' : text;
+}
+
+function healthWords({ hasRedFlags, redFlagsClearedBy }: Athlete): string {
+  if (hasRedFlags === null) return 'Not asked or not recorded.';
+  if (!hasRedFlags) return 'Asked; none answered yes.';
+  return `A question was answered yes. ${redFlagsClearedBy === '' ? 'Not cleared.' : `Cleared by ${redFlagsClearedBy}.`}`;
+}
+
+function consentWords({ consentToReferral, consentToReferralOn }: CaseRecord): string {
+  if (consentToReferral === null) return 'Consent to this letter is not recorded.';
+  const on = consentToReferralOn === null ? '' : ` ${formatDate(consentToReferralOn)}`;
+  return consentToReferral ? `Consent to this letter recorded${on}.` : `Consent to this letter was not given${on}.`;
 }
 
 function sided({ side, finding }: Finding): Runs {
@@ -134,11 +166,10 @@ function oneLine({ file, createdAt }: Writing): string {
   return `${sentenceCase(parts.join('; '))}.`;
 }
 
-function tried(injuries: Writing['file']['injuries']): string {
+function tried({ case: record, injuries }: Writing['file']): string {
   const limits = injuries.filter((injury) => injury.restrictions !== '').map((injury) => injury.restrictions);
-  return limits.length === 0
-    ? 'Not recorded.'
-    : `Limits in force: ${limits.join(' ')} Other treatment is not recorded.`;
+  const inForce = limits.length === 0 ? '' : ` Limits in force: ${limits.join(' ')}`;
+  return `${record.triedSoFar === '' ? 'Treatment to date is not recorded.' : record.triedSoFar}${inForce}`;
 }
 
 /** Blank until a person signs: the program fills in nothing. */

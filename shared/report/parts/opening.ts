@@ -68,11 +68,16 @@ export function outlineOf(injuries: readonly Injury[]): Block[] {
     injuries.map((injury) => ({
       region: injury.region,
       side: injury.side,
-      label: [conditionEntry(injury.condition).label, SIDE_WORDS[injury.side]].filter((word) => word !== '').join(', '),
+      label: conditionWords(injury),
       isActive: injury.status !== 'resolved',
     })),
   );
   return outline === null ? [] : [outline];
+}
+
+/** `Shoulder instability, posterior, right`. */
+export function conditionWords({ condition, side }: Injury): string {
+  return [conditionEntry(condition).label, SIDE_WORDS[side]].filter((word) => word !== '').join(', ');
 }
 
 /** `Shoulder instability, posterior, right: March 2024, recovering, 2 episodes.` */

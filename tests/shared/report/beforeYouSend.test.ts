@@ -17,14 +17,24 @@ test('asks for consent, for consent to images, and for a second look at a study 
   expect(list.some((sentence) => sentence.includes('recorded by name'))).toBe(true);
 });
 
-test('a letter lacks addressee and urgency until they are given', () => {
+test('a letter lacks what is not recorded, item by item, until it is given', () => {
   const file = sampleCase();
-  expect(referralEssentials(file)).toEqual(['Addressee.', 'Urgency.']);
+  const missing = referralEssentials(file);
+  for (const what of ['Addressee.', 'Urgency.', 'Consent to this letter.', 'What has been tried.']) {
+    expect(missing).toContain(what);
+  }
+  // A posterior instability, recovering: its events, nerves and vessels, red flags and imaging belong to the letter.
+  expect(missing.filter((what) => what.includes('unstable shoulder'))).toHaveLength(4);
   const record = {
     ...file.case,
     addressee: 'Shoulder clinic',
     urgency: 'soon' as const,
     urgencyReason: 'second episode',
+    practitionerContact: 'by telephone',
+    consentToReferral: true,
+    triedSoFar: 'Exercise for six weeks.',
   };
-  expect(referralEssentials({ ...file, case: record })).toEqual([]);
+  const athlete = { ...file.athlete, medicines: 'None.', allergies: 'None.' };
+  const injuries = file.injuries.filter(({ condition }) => !condition.endsWith('instability'));
+  expect(referralEssentials({ ...file, case: record, athlete, injuries })).toEqual([]);
 });
