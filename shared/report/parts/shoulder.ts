@@ -1,4 +1,4 @@
-import { formatDate, quantityText } from '../../format/number.ts';
+import { formatDate, NO_BREAK_SPACE, quantityText } from '../../format/number.ts';
 import type { Injury } from '../../model/injury.ts';
 import {
   LAXITY_SIGNS,
@@ -10,7 +10,6 @@ import {
   type ShoulderRecord,
 } from '../../model/shoulder.ts';
 import { fieldWords } from '../../model/words.ts';
-import type { Unit } from '../../units.ts';
 import { beside } from '../blocks/beside.ts';
 import type { Block } from '../blocks/block.ts';
 import { list } from '../blocks/list.ts';
@@ -35,9 +34,7 @@ export function datedEvents({ file }: Writing): string[] {
         event.mechanism.replace(/\.$/, ''),
         event.reduction === null ? '' : REDUCTION_WORDS[event.reduction],
         event.underSedation === true ? 'under sedation' : '',
-        event.outOfJointS === null
-          ? ''
-          : `out of joint for ${quantityText({ value: event.outOfJointS, unit: 's', u: null }, 'min' as Unit)}`,
+        event.outOfJointS === null ? '' : `out of joint for ${minutes(event.outOfJointS)}`,
         event.afterSeizureOrShock === true ? 'after a seizure or electric shock' : '',
         event.duringSleep === true ? 'during sleep' : '',
         event.numbOrWeakAfter === null
@@ -217,6 +214,8 @@ export function questionnaires({ file }: Writing): Block[] {
 
 const angle = (value: number) => quantityText({ value, unit: 'rad', u: null }, 'deg');
 const millimetres = (value: number) => quantityText({ value, unit: 'm', u: null }, 'mm');
+
+const minutes = (seconds: number) => `${Number((seconds / 60).toPrecision(3))}${NO_BREAK_SPACE}min`;
 
 function answer(said: boolean | null): string | null {
   return said === null ? null : said ? 'yes' : 'no';
