@@ -115,6 +115,7 @@ export const api = createApi({
       query: call('report.preview'),
       providesTags: (_answer, _failure, { caseId }) => [{ type: 'Case', id: caseId }],
     }),
+    reportText: build.mutation<Answer<'report.text'>, Request<'report.text'>>({ query: call('report.text') }),
     makeReport: build.mutation<Answer<'report.make'>, Request<'report.make'>>({
       query: call('report.make'),
       invalidatesTags: caseTag,
@@ -152,6 +153,7 @@ export const {
   useKeepExportMutation,
   useReportPreviewQuery,
   useMakeReportMutation,
+  useReportTextMutation,
   usePreviewRosterMutation,
   useImportRosterMutation,
   useRunsQuery,

@@ -4,13 +4,21 @@ import { counted } from '../format/number.ts';
 import type { Injury } from '../model/injury.ts';
 import { SHOULDER_FLAGS } from '../model/shoulder.ts';
 import type { CaseFile } from '../model/records.ts';
+import { fieldWords, KIND_WORDS } from '../model/words.ts';
+import { DATA_KINDS, dataOf, redactTyped, typedFields } from './caseData.ts';
 import type { ReportKind } from './compose.ts';
+import { namesOf, redactionFor } from './steps/redact.ts';
 
 /**
  * What a practitioner should look at before a report leaves the house, as sentences. Empty: nothing is left to see to.
  * Says what; never prevents.
  */
-export function beforeYouSend(file: CaseFile, assessment: Assessment, kind: ReportKind): string[] {
+export function beforeYouSend(
+  file: CaseFile,
+  assessment: Assessment,
+  kind: ReportKind,
+  deidentify: boolean = kind === 'study',
+): string[] {
   const undecided = assessment.findings.filter((finding) => {
     const { state } = standingOf(finding, file.findingDecisions);
     return state === 'to decide' || state === 'changed since';
@@ -23,12 +31,36 @@ export function beforeYouSend(file: CaseFile, assessment: Assessment, kind: Repo
     ...(file.movementTrials.length > 0 && athlete.consentToImages !== true
       ? ['Consent to images is not recorded as given.']
       : []),
-    ...(kind === 'study' && !athlete.isPseudonym
-      ? [
-          'The athlete is recorded by name. It is taken out of the study wherever it was typed; read it once more for nicknames, clubs and file names.',
-        ]
-      : []),
+    ...(deidentify ? namesThatRemain(file) : []),
     ...(kind === 'referral' ? referralEssentials(file) : []),
+  ];
+}
+
+/**
+ * Where a part of the athlete's name is left after it was taken out: inside a longer word, in the name of a file, in the
+ * caption of a still. What cannot be found by machine, such as nicknames and clubs, is asked for.
+ */
+function namesThatRemain(file: CaseFile): string[] {
+  const { athlete } = file;
+  if (athlete.isPseudonym) return [];
+  const parts = namesOf(athlete.name).map((part) => part.toLowerCase());
+  const clean = redactTyped(file, redactionFor(athlete));
+  const places = DATA_KINDS.flatMap((kind) =>
+    dataOf(clean, kind).flatMap((record) =>
+      typedFields(kind).map((field) => ({
+        where: `${fieldWords(field)} of the ${KIND_WORDS[kind]}`,
+        text: record[field],
+      })),
+    ),
+  );
+  const fileNames = file.media.map(({ fileName }) => ({ where: `file name “${fileName}”`, text: fileName }));
+  const found = [...places, ...fileNames].filter(
+    ({ text }) => typeof text === 'string' && parts.some((part) => text.toLowerCase().includes(part)),
+  );
+  return [
+    ...[...new Set(found.map(({ where }) => where))].map((where) => `A part of the athlete’s name remains: ${where}.`),
+    'The athlete is recorded by name. It is taken out wherever it was typed; read once more for nicknames, clubs and dates.',
+    ...(file.stills.length > 0 && athlete.consentToImages === true ? ['The stills may show the athlete’s face.'] : []),
   ];
 }
 

@@ -2,12 +2,15 @@ import { useEffect, useState } from 'react';
 import type { Purpose } from '../../../shared/model/case.ts';
 import { PAPERS, REPORT_KINDS, type ReportRecord } from '../../../shared/model/outcome.ts';
 import { counted, formatDate } from '../../../shared/format/number.ts';
+import type { Request } from '../../../shared/contract/channels.ts';
+import { referralEssentials } from '../../../shared/report/beforeYouSend.ts';
 import type { PlacedReport } from '../../../shared/report/page.ts';
-import { useMakeReportMutation, useReportPreviewQuery } from '../../api.ts';
+import { useMakeReportMutation, useReportPreviewQuery, useReportTextMutation } from '../../api.ts';
 import { failureWords } from '../../failureWords.ts';
 import { Button } from '../../parts/Button.tsx';
 import { useCase } from '../useCase.ts';
 import { beforeSending } from './beforeSending.ts';
+import { saveFiles } from './saveFiles.ts';
 import { PagesPreview } from './PagesPreview.tsx';
 import './report.css';
 
@@ -29,13 +32,18 @@ export function ReportSection() {
   const { file, assessment } = useCase();
   const [kind, setKind] = useState<ReportKind>(KIND_BY_PURPOSE[file.case.purpose]);
   const [paper, setPaper] = useState<Paper>('a4');
-  const request = { caseId: file.case.id, kind, paper };
+  const [names, setNames] = useState<'with' | 'without' | null>(null);
+  const [attachCase, setAttachCase] = useState(false);
+  const [isFinal, setIsFinal] = useState(false);
+  const deidentify = names === null ? kind === 'study' : names === 'without';
+  const request = { caseId: file.case.id, kind, paper, deidentify, isFinal };
   const preview = useReportPreviewQuery(request);
   const [make, made] = useMakeReportMutation();
   useRefetchAfterEdits(file, preview.refetch);
   // The answer of an earlier choice must not stand as the pages of this one.
   const report = preview.currentData?.report as unknown as PlacedReport | undefined;
-  const matters = beforeSending(file, assessment, kind);
+  const matters = beforeSending(file, assessment, kind, deidentify);
+  const lacking = kind === 'referral' ? referralEssentials(file) : [];
 
   return (
     <div className="report-section">
@@ -81,9 +89,31 @@ export function ReportSection() {
             ))}
           </select>
         </label>
-        <Button look="main" disabled={made.isLoading} onClick={() => void make(request)}>
+        <fieldset className="report-ticks">
+          <legend className="visually-hidden">How it is made</legend>
+          <Tick isOn={deidentify} onTurn={(on) => setNames(on ? 'without' : 'with')}>
+            Without names
+          </Tick>
+          <Tick isOn={attachCase} onTurn={setAttachCase}>
+            With the case data inside
+          </Tick>
+          <Tick isOn={isFinal} onTurn={setIsFinal}>
+            Final
+          </Tick>
+        </fieldset>
+        <Button
+          look="main"
+          disabled={made.isLoading || (isFinal && lacking.length > 0)}
+          onClick={() => void make({ ...request, attachCase })}
+        >
           Make the PDF
         </Button>
+        <EditableTexts request={request} />
+        {isFinal && lacking.length > 0 && (
+          <p className="failed">
+            A letter is final only when nothing is missing: {lacking.join(' ')} Save it as a draft.
+          </p>
+        )}
         <output className="report-state">
           {made.isLoading && <span className="appears-late">Writing the PDF…</span>}
           {made.isSuccess && (
@@ -122,6 +152,41 @@ export function ReportSection() {
   );
 }
 
+interface TickProps {
+  readonly isOn: boolean;
+  readonly onTurn: (isOn: boolean) => void;
+  readonly children: string;
+}
+
+function Tick({ isOn, onTurn, children }: TickProps) {
+  return (
+    <label className="report-tick">
+      <input type="checkbox" checked={isOn} onChange={({ target }) => onTurn(target.checked)} />
+      {children}
+    </label>
+  );
+}
+
+/** The report as text to be edited: one document, or Markdown with its figures in an archive. */
+function EditableTexts({ request }: { request: Omit<Request<'report.text'>, 'as'> }) {
+  const [write, written] = useReportTextMutation();
+  const save = async (as: 'docx' | 'md') => {
+    const { data } = await write({ ...request, as });
+    if (data !== undefined) saveFiles(data.files);
+  };
+  return (
+    <>
+      <Button disabled={written.isLoading} onClick={() => void save('docx')}>
+        Save as a text document
+      </Button>
+      <Button disabled={written.isLoading} onClick={() => void save('md')}>
+        Save as Markdown
+      </Button>
+      {written.isError && <span className="failed">{failureWords(written.error)}</span>}
+    </>
+  );
+}
+
 function ReportsMade({ reports, number }: { reports: readonly ReportRecord[]; number: string }) {
   return (
     <table className="table">
@@ -142,6 +207,9 @@ function ReportsMade({ reports, number }: { reports: readonly ReportRecord[]; nu
             </td>
             <td>
               {KIND_WORDS[report.kind]}, {PAPER_WORDS[report.paper]}
+              {report.isFinal ? ', final' : ', draft'}
+              {report.isDeidentified && ', without names'}
+              {report.changes !== '' && <div className="quiet">Changed since the one before: {report.changes}</div>}
             </td>
             <td>{counted(report.pageCount, 'page')}</td>
             <td>

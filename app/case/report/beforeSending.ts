@@ -9,10 +9,15 @@ export interface OpenMatter {
 }
 
 /** What a careful reader would hold against the report as it stands, most serious first. Empty: nothing. */
-export function beforeSending(file: CaseFile, assessment: Assessment, kind: ReportKind): readonly OpenMatter[] {
+export function beforeSending(
+  file: CaseFile,
+  assessment: Assessment,
+  kind: ReportKind,
+  deidentify: boolean,
+): readonly OpenMatter[] {
   return [
     { heading: 'Stop and be seen', items: assessment.stops.map((stop) => stop.words) },
     { heading: 'Missing', items: assessment.missing },
-    { heading: 'To see to', items: beforeYouSend(file, assessment, kind) },
+    { heading: 'To see to', items: beforeYouSend(file, assessment, kind, deidentify) },
   ].filter((matter) => matter.items.length > 0);
 }

@@ -62,7 +62,7 @@ export function composeReferral(writing: Writing): Composition {
           ),
         ),
       ]),
-      beside('In one line', [paragraph(oneLine(writing)), ...classification(writing)]),
+      beside('In one line', [paragraph(oneLine(writing))]),
       heading(2, 'History'),
       beside('Events', [
         file.injuries.length === 0
@@ -118,11 +118,6 @@ function whoWords({ file: { athlete }, isWithoutNames }: Writing): string[] {
     athlete.identifier,
     athlete.accessNeeds,
   ];
-}
-
-/** The four parts of the published classification for each unstable shoulder, each with what it rests on. */
-function classification(_writing: Writing): Block[] {
-  return [];
 }
 
 function orNone(text: string): string {

@@ -67,10 +67,6 @@ export function examination({ file }: Writing): Block[] {
 
 function signsOf(record: ShoulderRecord, injuries: readonly Injury[]): Runs[] {
   const injury = injuries.find(({ id }) => id === record.injuryId);
-  const sides = (own: number | null, other: number | null) =>
-    own === null
-      ? null
-      : `${angle(own)}${other === null ? ', other side not recorded' : `, other side ${angle(other)}`}`;
   const counted = LAXITY_SIGNS.filter((sign) => record[sign] !== null);
   const signs: [string, string | null][] = [
     [
@@ -214,6 +210,12 @@ export function questionnaires({ file }: Writing): Block[] {
 
 const angle = (value: number) => quantityText({ value, unit: 'rad', u: null }, 'deg');
 const millimetres = (value: number) => quantityText({ value, unit: 'm', u: null }, 'mm');
+
+/** The side itself, and the other beside it. */
+function sides(own: number | null, other: number | null): string | null {
+  if (own === null) return null;
+  return `${angle(own)}, other side ${other === null ? 'not recorded' : angle(other)}`;
+}
 
 const minutes = (seconds: number) => `${Number((seconds / 60).toPrecision(3))}${NO_BREAK_SPACE}min`;
 

@@ -38,3 +38,31 @@ test('a letter lacks what is not recorded, item by item, until it is given', () 
   const injuries = file.injuries.filter(({ condition }) => !condition.endsWith('instability'));
   expect(referralEssentials({ ...file, case: record, athlete, injuries })).toEqual([]);
 });
+
+test('what is left of a name in a de-identified document is named: inside a word, in a file name, in the caption of a still', () => {
+  const file = sampleCase();
+  const named = {
+    ...file,
+    athlete: {
+      ...file.athlete,
+      name: 'Signe Strandskov',
+      isPseudonym: false,
+      goals: 'A Strandskovs goal. Signe said so.',
+    },
+    media: [
+      {
+        id: file.case.id,
+        caseId: file.case.id,
+        sha256: '0'.repeat(64),
+        fileName: 'signe_throw.mp4',
+        mediaType: 'video/mp4',
+        sizeBytes: 1,
+      },
+    ],
+  };
+  const list = beforeYouSend(named, sampleAssessment(), 'study');
+  expect(list).toContain('A part of the athlete’s name remains: goals of the athlete.');
+  expect(list).toContain('A part of the athlete’s name remains: file name “signe_throw.mp4”.');
+  expect(beforeYouSend(named, sampleAssessment(), 'client').some((one) => one.includes('remains'))).toBe(false);
+  expect(beforeYouSend(file, sampleAssessment(), 'study').some((one) => one.includes('remains'))).toBe(false);
+});
