@@ -38,6 +38,11 @@ export class DomainError extends Error {
   }
 }
 
+/** A message without the name of the function that wrote it, for people: “This needs …” in place of “weight needs …”. */
+export function plainMessage(message: string): string {
+  return message.replace(/^[a-z]+[A-Z]\w* (?=(needs|found|finds|knows) )/, 'This ');
+}
+
 export interface Failure {
   readonly code: ErrorCode;
   readonly message: string;

@@ -1,6 +1,6 @@
-import { asymmetry } from '../../shared/kernel/change/asymmetry.ts';
 import { analyseForceTrace } from '../../shared/kernel/jump/analyseForceTrace.ts';
 import type { ForceJump } from '../../shared/kernel/jump/forceTrace.ts';
+import { plateAsymmetry } from '../../shared/kernel/jump/plateAsymmetry.ts';
 import { counted } from '../../shared/format/number.ts';
 import { readForceFile } from '../exchange/readForceFile.ts';
 import { choiceFrom, type Command, optionalNumber, readBytes } from './command.ts';
@@ -78,18 +78,17 @@ function jumpToJson(jump: ForceJump, columns: readonly string[]): Record<string,
   };
 }
 
-/** Two plates against each other, by the formula for tests on two legs, under its name. */
+/** Two plates against each other, under the name of the formula. */
 function sides({ plates }: ForceJump, columns: readonly string[]): Record<string, unknown> | null {
-  const [a, b] = plates;
-  if (a === undefined || b === undefined || plates.length > 2 || !(a.impulse.value > 0 && b.impulse.value > 0))
-    return null;
-  const index = asymmetry('bilateral-index', a.impulse, b.impulse);
-  return {
-    formula: index.working.name,
-    of: 'impulse from onset to take-off',
-    positiveFor: columns[0],
-    ...readingsToJson([{ key: 'value', label: 'Asymmetry', reading: index }]),
-  };
+  const index = plateAsymmetry(plates.map(({ impulse }) => impulse));
+  return index === null
+    ? null
+    : {
+        formula: index.working.name,
+        of: 'impulse from onset to take-off',
+        positiveFor: columns[0],
+        ...readingsToJson([{ key: 'value', label: 'Asymmetry', reading: index }]),
+      };
 }
 
 function rowsOf(jump: ForceJump): readonly Row[] {

@@ -51,6 +51,24 @@ export const forceSummary = z.strictObject({
     .array(z.enum(['onset', 'take-off', 'landing']))
     .max(3)
     .exactOptional(),
+  /** Phases, loading and landing; a summary from before these were kept has none. */
+  details: z
+    .strictObject({
+      phases: z
+        .strictObject({
+          unweightingS: stored,
+          brakingS: stored,
+          propulsionS: stored,
+          pushOffDistanceM: stored,
+          meanPowerW: stored,
+        })
+        .nullable(),
+      /** Lowest to highest force before take-off. */
+      rateOfForceDevelopmentNPerS: stored.nullable(),
+      peakLandingForceN: stored,
+      plates: z.array(z.strictObject({ impulseNs: stored, peakLandingForceN: stored })).max(4),
+    })
+    .exactOptional(),
   warnings: z.array(z.string().max(500)).max(50),
 });
 export type ForceSummary = z.infer<typeof forceSummary>;

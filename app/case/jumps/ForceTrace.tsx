@@ -1,6 +1,8 @@
 import { lazy, Suspense } from 'react';
 import type { Answer, Request } from '../../../shared/contract/channels.ts';
 import type { ForceSummary, JumpTest } from '../../../shared/model/jump.ts';
+import { Table } from '../../parts/Table.tsx';
+import { type ForceDetail, forceDetails } from './forceDetails.ts';
 import { forceInstants, forcePhases } from './forcePhases.ts';
 
 // The chart library is large: fetched only when a trace is shown.
@@ -16,6 +18,7 @@ export function ForceTrace(props: {
   onPlace?: (mark: keyof ForceMarks, timeS: number) => void;
 }) {
   const { kind, summary, trace, onPlace } = props;
+  const details = forceDetails(summary);
   return (
     <>
       <Suspense fallback={<p className="appears-late">Drawing the trace…</p>}>
@@ -37,6 +40,9 @@ export function ForceTrace(props: {
           phases={forcePhases(kind, summary, trace.timesS[0] ?? 0, trace.timesS.at(-1) ?? 0)}
         />
       </Suspense>
+      {details.length > 0 && (
+        <Table caption="Behind the height" columns={DETAIL_COLUMNS} rows={details} rowKey={({ label }) => label} />
+      )}
       {summary.warnings.length > 0 && (
         <ul className="warnings" aria-label="Warnings about this trace">
           {summary.warnings.map((warning) => (
@@ -47,6 +53,11 @@ export function ForceTrace(props: {
     </>
   );
 }
+
+const DETAIL_COLUMNS = [
+  { id: 'what', head: 'What', cell: ({ label }: ForceDetail) => label },
+  { id: 'value', head: 'Value', cell: ({ text }: ForceDetail) => text, isNumber: true },
+];
 
 /** Each instant with how far it may go: they keep their order, a sample apart. */
 function handlesOf({ onsetS, takeoffS, landingS, rateHz }: ForceSummary, lastS: number) {

@@ -31,6 +31,24 @@ export function toForceSummary(jump: ForceJump, rateHz: number, columns: readonl
     peakPowerW: stored(jump.peakPower),
     countermovementDepthM: storedOrNull(jump.countermovementDepth),
     placedByHand: [...jump.placedByHand],
+    details: {
+      phases:
+        jump.phases === null
+          ? null
+          : {
+              unweightingS: stored(jump.phases.unweighting.duration),
+              brakingS: stored(jump.phases.braking.duration),
+              propulsionS: stored(jump.phases.propulsion.duration),
+              pushOffDistanceM: stored(jump.phases.pushOffDistance),
+              meanPowerW: stored(jump.phases.meanPower),
+            },
+      rateOfForceDevelopmentNPerS: storedOrNull(jump.rateOfForceDevelopment),
+      peakLandingForceN: stored(jump.peakLandingForce),
+      plates: jump.plates.map(({ impulse, peakLandingForce }) => ({
+        impulseNs: stored(impulse),
+        peakLandingForceN: stored(peakLandingForce),
+      })),
+    },
     warnings: [...jump.warnings],
   };
 }

@@ -1,4 +1,4 @@
-import { DomainError } from '../../errors.ts';
+import { DomainError, plainMessage } from '../../errors.ts';
 import type { Unknown } from '../../quantity.ts';
 
 /**
@@ -11,6 +11,6 @@ export function readingOr<T>(compute: () => T): T | Unknown {
     return compute();
   } catch (thrown) {
     if (!(thrown instanceof DomainError)) throw thrown;
-    return { unknown: thrown.message };
+    return { unknown: plainMessage(thrown.message) };
   }
 }

@@ -1,4 +1,4 @@
-import { DomainError } from '../../errors.ts';
+import { DomainError, plainMessage } from '../../errors.ts';
 import type { Movement } from '../../knowledge/movement.ts';
 import type { SideOrNone } from '../../model/parts.ts';
 import { BALL, type LandmarkTrack, type MovementTrial, type TrialEvent } from '../../model/trial.ts';
@@ -68,7 +68,7 @@ export function scene(input: TrialInput): Scene | { readonly unknown: string } {
       if (track.point !== BALL) warnings.push(...gapWarnings(track.point, series));
     } catch (thrown) {
       if (!(thrown instanceof DomainError)) throw thrown;
-      warnings.push(`${track.point} cannot be used: ${thrown.message}.`);
+      warnings.push(`${track.point} cannot be used: ${plainMessage(thrown.message)}.`);
     }
   }
 
@@ -110,7 +110,7 @@ function planesOf({ calibration }: MovementTrial): { plane: Plane; ball: Plane; 
     };
   } catch (thrown) {
     if (!(thrown instanceof DomainError)) throw thrown;
-    return { plane: PICTURE, ball: PICTURE, noMetres: thrown.message };
+    return { plane: PICTURE, ball: PICTURE, noMetres: plainMessage(thrown.message) };
   }
 }
 

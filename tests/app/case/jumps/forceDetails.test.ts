@@ -1,0 +1,45 @@
+import { expect, test } from 'vitest';
+import { forceDetails } from '../../../../app/case/jumps/forceDetails.ts';
+import { analyseForceTrace } from '../../../../shared/kernel/jump/analyseForceTrace.ts';
+import { toForceSummary } from '../../../../shared/kernel/jump/toForceSummary.ts';
+import { forceSummary } from '../../../../shared/model/jump.ts';
+
+/** J7 of the mechanics dossier, 70 kg, shared out 3 to 2 over two plates. */
+const W = 70 * 9.80665;
+const fz = Array.from({ length: 3200 }, (_, i) => {
+  const t = (i - 1000) / 1000;
+  if (t < 0) return W;
+  if (t < 0.3) return W - 350 * Math.sin((Math.PI * t) / 0.3);
+  if (t < 0.66) return W + 1100 * Math.sin((Math.PI * (t - 0.3)) / 0.36);
+  return t < 1.2 ? 0 : W;
+});
+const plates = [0.6, 0.4].map((share) => fz.map((force) => share * force));
+const summary = toForceSummary(
+  analyseForceTrace({ rateHz: 1000, plates, massKg: null, kind: 'countermovement' }),
+  1000,
+  ['left', 'right'],
+);
+const textOf = (label: string) => forceDetails(summary).find((row) => row.label.startsWith(label))?.text ?? '';
+const numberIn = (text: string) => Number.parseFloat(text.replace('−', '-'));
+
+test('J7 (closed form, computed): phases of 0.300, 0.124 and 0.236 s, push-off 38.2 cm, 4393.9 N/s, beside the trace', () => {
+  expect(forceSummary.parse(summary)).toEqual(summary);
+  // The onset is looked for 30 ms before force leaves body weight, so unweighting may begin that much early.
+  expect(Math.abs(numberIn(textOf('Unweighting')) - 0.3)).toBeLessThan(0.035);
+  expect(numberIn(textOf('Braking'))).toBeCloseTo(0.42397 - 0.3, 2);
+  expect(numberIn(textOf('Propulsion'))).toBeCloseTo(0.66 - 0.42397, 2);
+  expect(Math.abs(numberIn(textOf('Push-off')) - 38.181)).toBeLessThan(0.5);
+  expect(Math.abs(numberIn(textOf('Rate of force')) / 4393.9 - 1)).toBeLessThan(0.01);
+});
+
+test('definition of the bilateral index: 60 against 40 is 20 %, named, and says which side', () => {
+  expect(textOf('Difference')).toContain('20');
+  expect(textOf('Difference')).toContain('more on left');
+  expect(forceDetails(summary).at(-1)?.label).toMatch(/index/i);
+});
+
+test('a summary kept by an earlier version shows nothing rather than guesses', () => {
+  const { details, ...before } = summary;
+  expect(details).toBeDefined();
+  expect(forceDetails(forceSummary.parse(before))).toEqual([]);
+});
