@@ -13,16 +13,6 @@ export interface ForceDetail {
 export function forceDetails({ details, columns }: ForceSummary): readonly ForceDetail[] {
   if (details === undefined) return [];
   const { phases, plates } = details;
-  const row = (
-    label: string,
-    stored: { readonly value: number; readonly u: number | null } | null,
-    unit: Unit,
-    shownIn: Unit = unit,
-  ): ForceDetail => ({
-    label,
-    text:
-      stored === null ? 'not known' : quantityText(measured('x', label, stored.value, unit, stored.u ?? NO_U), shownIn),
-  });
   const share = plateAsymmetry(
     plates.map(({ impulseNs }) => measured('J', 'Impulse', impulseNs.value, 'N.s', impulseNs.u ?? NO_U)),
   );
@@ -56,3 +46,13 @@ export function forceDetails({ details, columns }: ForceSummary): readonly Force
 }
 
 const NO_U = 'kept without one';
+
+function row(
+  label: string,
+  stored: { readonly value: number; readonly u: number | null } | null,
+  unit: Unit,
+  shownIn: Unit = unit,
+): ForceDetail {
+  if (stored === null) return { label, text: 'not known' };
+  return { label, text: quantityText(measured('x', label, stored.value, unit, stored.u ?? NO_U), shownIn) };
+}
