@@ -10,6 +10,7 @@ import { jumpImport } from './jumpImport.ts';
 import { jumpForce } from './jumpForce.ts';
 import { jumpTime } from './jumpTime.ts';
 import { report } from './report.ts';
+import { reportAll } from './reportAll.ts';
 import { rosterImport } from './rosterImport.ts';
 import { rulesCheck } from './rulesCheck.ts';
 import { rulesEvaluate } from './rulesEvaluate.ts';
@@ -33,6 +34,7 @@ export const COMMANDS: readonly Command[] = [
   rulesCheck,
   rulesExplain,
   report,
+  reportAll,
   verify,
   jumpTime,
   jumpForce,

@@ -56,6 +56,11 @@ export interface Spread {
   readonly sd: number | null;
 }
 
+/** Standard deviation over the mean, %; meaningless for a mean of nought, which no jump has. */
+export function coefficientOfVariation({ sd, mean }: Spread): number {
+  return (100 * (sd ?? 0)) / mean;
+}
+
 /** Best, mean and spread of values that are alike. Null for none. */
 export function spreadOf(values: readonly number[]): Spread | null {
   if (values.length === 0) return null;
