@@ -129,6 +129,12 @@ export const api = createApi({
     }),
     // Read anew whenever a screen asks; following every keystroke of a run would read the whole shelf each time.
     runs: build.query<Answer<'run.list'>, void>({ query: () => call('run.list')({}), keepUnusedDataFor: 0 }),
+    exportRun: build.mutation<Answer<'run.export'>, Request<'run.export'>>({ query: call('run.export') }),
+    compareRun: build.mutation<Answer<'run.compare'>, Request<'run.compare'>>({ query: call('run.compare') }),
+    mergeRun: build.mutation<Answer<'run.merge'>, Request<'run.merge'>>({
+      query: call('run.merge'),
+      invalidatesTags: (answer) => ['Shelf', ...(answer?.caseIds ?? []).map((id) => ({ type: 'Case' as const, id }))],
+    }),
     verify: build.query<Answer<'store.verify'>, void>({
       query: () => call('store.verify')({}),
       keepUnusedDataFor: 0,
@@ -157,6 +163,9 @@ export const {
   usePreviewRosterMutation,
   useImportRosterMutation,
   useRunsQuery,
+  useExportRunMutation,
+  useCompareRunMutation,
+  useMergeRunMutation,
   useLazyVerifyQuery,
 } = api;
 

@@ -9,6 +9,7 @@ import { judged } from './handlers/judged.ts';
 import { jumpHandlers } from './handlers/jumpHandlers.ts';
 import { mediaHandlers } from './handlers/mediaHandlers.ts';
 import { reportHandlers } from './handlers/reportHandlers.ts';
+import { mergeHandlers } from './handlers/mergeHandlers.ts';
 import { runHandlers } from './handlers/runHandlers.ts';
 import { stillHandlers } from './handlers/stillHandlers.ts';
 import { trialHandlers } from './handlers/trialHandlers.ts';
@@ -24,6 +25,7 @@ const HANDLERS: Handlers<Channel> = {
   ...mediaHandlers,
   ...reportHandlers,
   ...runHandlers,
+  ...mergeHandlers,
 };
 
 /** Channels that only look. All others change something and run one after the other, in the order they came. */
@@ -38,6 +40,8 @@ const LOOKS: ReadonlySet<Channel> = new Set([
   'report.text',
   'roster.preview',
   'run.list',
+  'run.export',
+  'run.compare',
 ] satisfies Channel[]);
 
 export interface ServiceOptions {

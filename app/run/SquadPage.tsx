@@ -11,6 +11,7 @@ import { hrefOf, type RunKey } from '../workbench/route.ts';
 import { RunningHead } from '../workbench/RunningHead.tsx';
 import { athleteName } from './athleteName.ts';
 import { sidesOf } from './RunCell.tsx';
+import { MergeDoor } from './MergeDoor.tsx';
 import { runStops } from './runStops.ts';
 import { SquadStrip } from './SquadStrip.tsx';
 
@@ -55,6 +56,7 @@ export function SquadPage({ run, battery, files }: { run: RunKey; battery: Batte
           </section>
         )}
         <AllReports files={files} />
+        <MergeDoor run={run} battery={battery} />
         {battery.items.map((item) => (
           <section key={item.id} aria-labelledby={`squad-${item.id}`} className="squad-item">
             <h2 id={`squad-${item.id}`}>{item.label}</h2>

@@ -15,6 +15,7 @@ import { rosterImport } from './rosterImport.ts';
 import { rulesCheck } from './rulesCheck.ts';
 import { rulesEvaluate } from './rulesEvaluate.ts';
 import { rulesExplain } from './rulesExplain.ts';
+import { runExport, runMerge } from './runMerge.ts';
 import { screenImport } from './screenImport.ts';
 import { smooth } from './smooth.ts';
 import { trial } from './trial.ts';
@@ -27,6 +28,8 @@ export const COMMANDS: readonly Command[] = [
   caseShow,
   rosterImport,
   screenImport,
+  runExport,
+  runMerge,
   jumpImport,
   c3dInfo,
   check,

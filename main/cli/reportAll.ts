@@ -15,14 +15,17 @@ export const reportAll: Command = {
   options: { run: { type: 'string' }, out: { type: 'string' }, kind: { type: 'string' }, paper: { type: 'string' } },
   async run({ options, openStore }) {
     const { run, out } = options;
-    if (typeof run !== 'string' || run === '') throw new UsageError('--run needs the day of a run, such as 2026-09-01.');
+    if (typeof run !== 'string' || run === '')
+      throw new UsageError('--run needs the day of a run, such as 2026-09-01.');
     if (typeof out !== 'string' || out === '') throw new UsageError('--out needs the folder to write into.');
     const kind = choiceFrom(options['kind'], '--kind', REPORT_KINDS, 'client');
     const paper = choiceFrom(options['paper'], '--paper', PAPERS, 'a4');
     const service = await openStore();
     const { runs } = await ask(service, 'run.list', {});
     const [heldOn, batteryId] = run.split('/');
-    const found = runs.filter((one) => one.heldOn === heldOn && (batteryId === undefined || one.batteryId === batteryId));
+    const found = runs.filter(
+      (one) => one.heldOn === heldOn && (batteryId === undefined || one.batteryId === batteryId),
+    );
     const [only] = found;
     if (only === undefined || found.length > 1) {
       const known = runs.map((one) => `${one.heldOn}/${one.batteryId}`).join(', ');

@@ -2,9 +2,10 @@ import { z } from 'zod';
 import { change, edit } from '../model/edit.ts';
 import { purpose } from '../model/case.ts';
 import { PAPERS, REPORT_KINDS } from '../model/outcome.ts';
-import { day, id, instant, line } from '../model/parts.ts';
+import { day, id, instant, line, sideOrNone } from '../model/parts.ts';
 import { forceSummary } from '../model/jump.ts';
 import { caseFile, RECORDS } from '../model/records.ts';
+import { runFile } from '../exchange/runFile.ts';
 import { roster, rosterColumn, rosterRow } from '../exchange/roster.ts';
 
 /**
@@ -81,6 +82,26 @@ const exported = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('png'), base64: png }),
   z.strictObject({ kind: z.literal('csv'), text: z.string().max(8_000_000) }),
 ]);
+
+const runText = z.strictObject({ fileName: line.min(1), text: z.string().max(24_000_000) });
+const entries = runFile.shape.athletes.element.shape.results;
+const comparedRun = z.strictObject({
+  heldOn: day,
+  batteryId: z.string(),
+  athletes: z.array(
+    z.strictObject({
+      name: z.string(),
+      /** Null: nobody, or more than one, here is this athlete, and `reason` says so. */
+      caseId: id.nullable(),
+      reason: z.string().nullable(),
+      added: entries,
+      alike: z.int(),
+      conflicts: z.array(
+        z.strictObject({ itemId: line, side: sideOrNone, ours: entries.element, theirs: entries.element }),
+      ),
+    }),
+  ),
+});
 
 export const CHANNELS = {
   'app.info': {
@@ -212,6 +233,22 @@ export const CHANNELS = {
     answer: z.strictObject({
       runs: z.array(z.strictObject({ heldOn: day, batteryId: line, caseIds: z.array(id) })),
     }),
+  },
+  /** A run as one file, for another laptop to merge. */
+  'run.export': {
+    request: z.strictObject({ heldOn: day, batteryId: line.min(1) }),
+    answer: z.strictObject({ fileName: z.string(), text: z.string() }),
+  },
+  /** What a run of another laptop would add to this store, and where the two differ. Nothing is stored. */
+  'run.compare': { request: runText, answer: comparedRun },
+  /** Takes in what only the file has, and of each conflict the side chosen. A conflict without a choice: nothing is stored. */
+  'run.merge': {
+    request: runText.extend({
+      choices: z
+        .array(z.strictObject({ caseId: id, itemId: line.min(1), side: sideOrNone, take: z.enum(['ours', 'theirs']) }))
+        .max(100_000),
+    }),
+    answer: z.strictObject({ caseIds: z.array(id), added: z.int(), replaced: z.int() }),
   },
   /** The very pages that would be written. */
   'report.preview': {

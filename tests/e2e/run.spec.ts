@@ -1,3 +1,4 @@
+import fs from 'node:fs';
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import type { Edit } from '../../shared/model/edit.ts';
@@ -260,3 +261,56 @@ for (const colorScheme of ['light', 'dark'] as const) {
     await clean('start, with a roster at fault');
   });
 }
+
+test('two laptops: the run saved as a file; another’s results added, and a conflict decided side by side', async ({
+  page,
+  host,
+}) => {
+  await begin(page, host);
+  await cell(page, 'weight-bearing-lunge', 'Athlete 03').focus();
+  await page.keyboard.type('9 14');
+  await stored(page);
+  await page.getByRole('link', { name: 'Squad page' }).click();
+  const saved = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save this run as a file' }).click();
+  const text = fs.readFileSync(await (await saved).path(), 'utf8');
+
+  // What the other laptop took: another left, with pain, for one athlete, and a first result of the next.
+  const theirs = JSON.parse(text) as { athletes: { name: string; results: { side: string }[] }[] };
+  const results = theirs.athletes.find(({ name }) => name === 'Athlete 03')?.results ?? [];
+  const left = results.find(({ side }) => side === 'left');
+  const other = { ...left, valueSi: 0.11, painNrs: 5 };
+  const edited = theirs.athletes.map((athlete) => ({
+    ...athlete,
+    results:
+      athlete.name === 'Athlete 03'
+        ? [other, ...results.filter(({ side }) => side !== 'left')]
+        : athlete.name === 'Athlete 04'
+          ? [{ ...left, valueSi: 0.08 }]
+          : athlete.results,
+  }));
+  await page.getByLabel('Merge the run of another laptop').setInputFiles({
+    name: 'other.json',
+    mimeType: 'application/json',
+    buffer: Buffer.from(JSON.stringify({ ...theirs, athletes: edited })),
+  });
+  await expect(page.getByText('1 result only there, 1 alike, 1 conflict.')).toBeVisible();
+  const row = page.getByRole('row', { name: /Athlete 03/ }).filter({ hasText: 'Weight-bearing lunge' });
+  await expect(row).toContainText('9.0 cm');
+  await expect(row).toContainText('11.0 cm, pain 5');
+  const merge = page.getByRole('button', { name: 'Merge into this run' });
+  await expect(merge).toBeDisabled();
+  await row.getByRole('combobox').selectOption('there');
+  await page.getByRole('region', { name: 'Two laptops' }).screenshot({ path: 'out/e2e/merge.png' });
+  await merge.click();
+  await expect(page.getByText('1 result added, 1 replaced by the other laptop’s.')).toBeVisible();
+  await expect(page.getByRole('heading', { name: 'Stop and be seen: 1 athlete' })).toBeVisible();
+  await page.getByRole('link', { name: 'Back to the run' }).click();
+  const held = await stored(page);
+  const of = (name: string) => held.get(name)?.screeningResults.map(({ side, valueSi }) => [side, valueSi]);
+  expect(of('Athlete 03')).toEqual([
+    ['left', 0.11],
+    ['right', 0.14],
+  ]);
+  expect(of('Athlete 04')).toEqual([['left', 0.08]]);
+});

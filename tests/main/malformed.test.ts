@@ -65,6 +65,15 @@ function validRequests(athleteId: string): typeof requests {
     'export.keep': [{ caseId, fileName: 'measures.csv', file: { kind: 'csv', text: 'a,b' } }],
     'report.preview': [{ caseId: id(5), kind: 'study', paper: 'a4' }],
     'report.make': [{ caseId: id(5), kind: 'study', paper: 'a4' }],
+    'run.export': [{ heldOn: TODAY, batteryId: 'general' }],
+    'run.compare': [{ fileName: 'run.json', text: '{"format":"caseframe-run"}' }],
+    'run.merge': [
+      {
+        fileName: 'run.json',
+        text: '{"format":"caseframe-run"}',
+        choices: [{ caseId, itemId: 'weight-bearing-lunge', side: 'left', take: 'ours' }],
+      },
+    ],
     'store.verify': [{}],
   };
 }

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { spreadOf } from '../../../../app/case/jumps/jumpFacts.ts';
+import { coefficientOfVariation, spreadOf } from '../../../../app/case/jumps/jumpFacts.ts';
 
 test('Wikipedia’s worked sample {2, 4, 4, 4, 5, 5, 7, 9}: mean 5, squared deviations sum to 32, so SD = √(32/7) (from memory)', () => {
   const spread = spreadOf([2, 4, 4, 4, 5, 5, 7, 9]);
@@ -19,4 +19,13 @@ test('law: adding a constant moves the mean and leaves the spread', () => {
   const there = spreadOf([10.31, 10.35, 10.3]);
   expect((there?.mean ?? 0) - (here?.mean ?? 0)).toBeCloseTo(10, 12);
   expect(there?.sd).toBeCloseTo(here?.sd ?? Number.NaN, 10);
+});
+
+test('law: the coefficient of variation is the same in any unit', () => {
+  const spread = (scale: number) => spreadOf([0.31 * scale, 0.35 * scale, 0.3 * scale]);
+  const [metres, centimetres] = [spread(1), spread(100)];
+  if (metres === null || centimetres === null) return expect.fail('three values have a spread');
+  // By hand: mean 0.32, deviations -0.01, 0.03, -0.02, SD = √(0.0014 / 2) = 0.0264575, 8.2680 %.
+  expect(coefficientOfVariation(metres)).toBeCloseTo(8.268, 3);
+  expect(coefficientOfVariation(centimetres)).toBeCloseTo(coefficientOfVariation(metres), 9);
 });

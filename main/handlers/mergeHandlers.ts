@@ -1,0 +1,140 @@
+import { DomainError } from '../../shared/errors.ts';
+import type { Answer } from '../../shared/contract/channels.ts';
+import {
+  compareRuns,
+  type RunEntry,
+  runFile,
+  type RunFile,
+  sessionOfRun,
+  toRunFile,
+} from '../../shared/exchange/runFile.ts';
+import { batteryById } from '../../shared/knowledge/screening/index.ts';
+import type { Edit } from '../../shared/model/edit.ts';
+import { parseInput } from '../../shared/model/parseInput.ts';
+import type { CaseFile } from '../../shared/model/records.ts';
+import { parseJson } from '../exchange/parseJson.ts';
+import { samePerson } from '../exchange/samePerson.ts';
+import type { Context, Handlers } from './context.ts';
+import { judged } from './judged.ts';
+
+export const mergeHandlers: Handlers<'run.export' | 'run.compare' | 'run.merge'> = {
+  'run.export': async (context, run) => ({
+    fileName: `intake-run-${run.heldOn}-${run.batteryId.replaceAll(/[^\w-]+/g, '-')}.json`,
+    text: `${JSON.stringify(toRunFile(run, await casesOf(context, run)), null, 1)}\n`,
+  }),
+  'run.compare': async (context, { fileName, text }) => {
+    const theirs = readRun(text, fileName);
+    const compared = await compare(context, theirs);
+    return {
+      heldOn: theirs.heldOn,
+      batteryId: theirs.batteryId,
+      athletes: compared.map(({ file, name, reason, added, alike, conflicts }) => ({
+        name,
+        caseId: file?.case.id ?? null,
+        reason,
+        added: [...added],
+        alike,
+        conflicts: conflicts.map((conflict) => ({ ...conflict })),
+      })),
+    };
+  },
+  'run.merge': async (context, { fileName, text, choices }) => {
+    const compared = await compare(context, readRun(text, fileName));
+    const planned = compared.flatMap(({ file, sessionId, name, added, conflicts }) => {
+      if (file === null || sessionId === null) return [];
+      const replaced = conflicts.filter(({ itemId, side }) => {
+        const choice = choices.find((one) => one.caseId === file.case.id && one.itemId === itemId && one.side === side);
+        if (choice !== undefined) return choice.take === 'theirs';
+        throw new DomainError(
+          'conflict',
+          `run.merge needs a choice for every conflict, and has none for ${name}, ${itemId}, ${side}. Nothing was stored.`,
+          `${file.case.id} ${itemId} ${side}`,
+        );
+      });
+      return [{ file, sessionId, added, replaced }];
+    });
+    const caseIds: string[] = [];
+    for (const { file, sessionId, added, replaced } of planned) {
+      if (added.length + replaced.length === 0) continue;
+      const edits = [
+        ...added.map(
+          (record): Edit => ({
+            op: 'create',
+            kind: 'screeningResult',
+            record: { ...record, id: context.newId(), sessionId },
+          }),
+        ),
+        ...replaced.map(({ itemId, side, theirs }): Edit => {
+          const { valueSi, grade, isPositive, painNrs, note } = theirs;
+          const held = file.screeningResults.find(
+            (one) => one.sessionId === sessionId && one.itemId === itemId && one.side === side,
+          );
+          const fields = { valueSi, grade, isPositive, painNrs, note };
+          return { op: 'patch', kind: 'screeningResult', id: held?.id ?? '', fields };
+        }),
+      ];
+      await context.store.apply(file.case.id, edits, context.now());
+      await judged(context, file.case.id);
+      caseIds.push(file.case.id);
+    }
+    const sum = (of: (one: (typeof planned)[number]) => number) => planned.reduce((total, one) => total + of(one), 0);
+    return { caseIds, added: sum(({ added }) => added.length), replaced: sum(({ replaced }) => replaced.length) };
+  },
+};
+
+/** @throws DomainError 'input-malformed', or 'not-comparable' for a battery or an item this program does not know */
+function readRun(text: string, fileName: string): RunFile {
+  const run = parseInput(runFile, parseJson(text, fileName), `the run ${fileName}`);
+  const battery = batteryById(run.batteryId);
+  const strange = run.athletes
+    .flatMap(({ results }) => results)
+    .find(({ itemId }) => battery?.items.every(({ id }) => id !== itemId) ?? true);
+  if (battery === null || strange !== undefined) {
+    throw new DomainError(
+      'not-comparable',
+      `${fileName} was taken with ${strange === undefined ? `the battery ${run.batteryId}` : `a test called ${strange.itemId}`}, which is not known here. Nothing was stored.`,
+    );
+  }
+  return run;
+}
+
+async function casesOf({ store }: Context, run: { heldOn: string; batteryId: string }): Promise<CaseFile[]> {
+  const sessions = await store.screenings();
+  const ids = new Set(
+    sessions.flatMap((one) => (one.heldOn === run.heldOn && one.batteryId === run.batteryId ? [one.caseId] : [])),
+  );
+  return Promise.all([...ids].map((caseId) => store.open(caseId)));
+}
+
+interface Compared {
+  readonly name: string;
+  readonly file: CaseFile | null;
+  readonly sessionId: string | null;
+  readonly reason: string | null;
+  readonly added: readonly RunEntry[];
+  readonly alike: number;
+  readonly conflicts: Answer<'run.compare'>['athletes'][number]['conflicts'];
+}
+
+/** Each athlete of the file beside the one case of this run that is theirs. */
+async function compare(context: Context, theirs: RunFile): Promise<Compared[]> {
+  const files = await casesOf(context, theirs);
+  return theirs.athletes.map(({ name, birthDate, results }) => {
+    const same = files.filter(({ athlete }) => samePerson(athlete, { name, birthDate }));
+    const [file] = same;
+    const session = file === undefined ? null : sessionOfRun(file, theirs);
+    const reason =
+      file === undefined
+        ? 'not in this run here: add the athlete to the run, then merge again'
+        : same.length > 1
+          ? `${same.length} athletes of this run have the name; a date of birth tells which is meant`
+          : session?.batteryVersion !== theirs.batteryVersion
+            ? `tested here with version ${session?.batteryVersion} of the battery, there with ${theirs.batteryVersion}`
+            : null;
+    if (file === undefined || reason !== null)
+      return { name, file: null, sessionId: null, reason, added: [], alike: 0, conflicts: [] };
+    const ours = file.screeningResults.filter(({ sessionId }) => sessionId === session?.id);
+    const { added, alike, conflicts } = compareRuns(ours, results);
+    return { name, file, sessionId: session?.id ?? null, reason, added, alike, conflicts: [...conflicts] };
+  });
+}
