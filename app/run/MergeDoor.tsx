@@ -9,7 +9,7 @@ import { failureWords } from '../failureWords.ts';
 import { Button } from '../parts/Button.tsx';
 import { CellChoice } from '../parts/CellChoice.tsx';
 import { FileDoor } from '../parts/FileDoor.tsx';
-import { Table } from '../parts/Table.tsx';
+import { type Column, Table } from '../parts/Table.tsx';
 import type { RunKey } from '../workbench/route.ts';
 
 type Compared = Answer<'run.compare'>;
@@ -102,8 +102,6 @@ function MergePreview(props: {
   const leftOut = compared.athletes.filter(({ reason }) => reason !== null);
   const added = compared.athletes.reduce((sum, one) => sum + one.added.length, 0);
   const alike = compared.athletes.reduce((sum, one) => sum + one.alike, 0);
-  const isAt = (choice: Choice, at: Conflict) =>
-    choice.caseId === at.caseId && choice.itemId === at.itemId && choice.side === at.side;
   const choose = (at: Conflict, taken: Choice['take'] | null) => {
     const others = choices.filter((choice) => !isAt(choice, at));
     const { caseId, itemId, side } = at;
@@ -132,25 +130,7 @@ function MergePreview(props: {
             caption="Both laptops have a result, and not the same one"
             rows={conflicts}
             rowKey={({ caseId, itemId, side }) => `${caseId} ${itemId} ${side}`}
-            columns={[
-              { id: 'name', head: 'Athlete', cell: ({ name }) => name },
-              { id: 'test', head: 'Test', cell: (one) => whatWords(battery, one) },
-              { id: 'ours', head: 'Here', cell: ({ itemId, ours }) => resultWords(battery, itemId, ours) },
-              { id: 'theirs', head: 'There', cell: ({ itemId, theirs }) => resultWords(battery, itemId, theirs) },
-              {
-                id: 'take',
-                head: 'Keep',
-                cell: (one) => (
-                  <CellChoice
-                    label={`Keep, ${one.name}, ${whatWords(battery, one)}`}
-                    value={choices.find((choice) => isAt(choice, one))?.take ?? null}
-                    choices={KEEP}
-                    empty="choose"
-                    onChange={(taken) => choose(one, taken)}
-                  />
-                ),
-              },
-            ]}
+            columns={conflictColumns(battery, choices, choose)}
           />
           <p className="row-of-buttons">
             <Button look="quiet" onClick={() => all('ours')}>
@@ -175,6 +155,36 @@ function MergePreview(props: {
       </p>
     </div>
   );
+}
+
+function isAt(choice: Choice, at: Conflict): boolean {
+  return choice.caseId === at.caseId && choice.itemId === at.itemId && choice.side === at.side;
+}
+
+function conflictColumns(
+  battery: Battery,
+  choices: readonly Choice[],
+  choose: (at: Conflict, taken: Choice['take'] | null) => void,
+): readonly Column<Conflict>[] {
+  return [
+    { id: 'name', head: 'Athlete', cell: ({ name }) => name },
+    { id: 'test', head: 'Test', cell: (one) => whatWords(battery, one) },
+    { id: 'ours', head: 'Here', cell: ({ itemId, ours }) => resultWords(battery, itemId, ours) },
+    { id: 'theirs', head: 'There', cell: ({ itemId, theirs }) => resultWords(battery, itemId, theirs) },
+    {
+      id: 'take',
+      head: 'Keep',
+      cell: (one) => (
+        <CellChoice
+          label={`Keep, ${one.name}, ${whatWords(battery, one)}`}
+          value={choices.find((choice) => isAt(choice, one))?.take ?? null}
+          choices={KEEP}
+          empty="choose"
+          onChange={(taken) => choose(one, taken)}
+        />
+      ),
+    },
+  ];
 }
 
 const KEEP = [

@@ -20,7 +20,15 @@ import { patch, useEdit } from '../useEdit.ts';
 import { useFields } from '../useFields.ts';
 import { ForceImport } from './ForceImport.tsx';
 import { ForceTrace } from './ForceTrace.tsx';
-import { columnsOf, factsFrom, type MeasureColumn, shownNumber, coefficientOfVariation, spreadOf, trialsOf } from './jumpFacts.ts';
+import {
+  columnsOf,
+  factsFrom,
+  type MeasureColumn,
+  shownNumber,
+  coefficientOfVariation,
+  spreadOf,
+  trialsOf,
+} from './jumpFacts.ts';
 import { JumpConditions } from './JumpConditions.tsx';
 
 /** Measures a coach reads first; the rest stands under each trial. */
@@ -286,7 +294,10 @@ function Together(props: { column: MeasureColumn; trials: readonly JumpTrial[]; 
       <p>
         Best <strong>{say(spread.best)}</strong>, mean {mean === null ? say(spread.mean) : <FactText fact={mean} />} of{' '}
         {counted(spread.count, 'trial')}
-        {spread.sd === null ? '' : `, standard deviation ${say(spread.sd)} (n − 1), coefficient of variation ${toDecimals(coefficientOfVariation(spread), 1)} %`}.
+        {spread.sd === null
+          ? ''
+          : `, standard deviation ${say(spread.sd)} (n − 1), coefficient of variation ${toDecimals(coefficientOfVariation(spread), 1)} %`}
+        .
       </p>
       <TrialDots dots={dots} unit={unit} quantity={column.label} mean={spread.mean} sd={spread.sd} />
     </section>

@@ -19,6 +19,9 @@ const RUN = { heldOn: TODAY, batteryId: 'general' };
 const ROSTER = 'Name,DOB\nÅsa Ek,2003-01-01\nBo Lind,2001-01-01\nCy Moe,2000-01-01\n';
 type Typed = Partial<ScreeningResult> & Pick<ScreeningResult, 'itemId' | 'side'>;
 
+const swap = async (from: Asked, to: Asked) =>
+  to.ask('run.merge', { fileName: 'run.json', text: (await from.ask('run.export', RUN)).text, choices: [] });
+
 let records = 0;
 /** A run of a laptop: for each athlete of the roster, what was typed. */
 async function take(laptop: Asked, results: readonly (readonly Typed[] | null)[]): Promise<string[]> {
@@ -107,8 +110,6 @@ test('law: what only the other laptop has is added, what is alike stays, a confl
 test('law: merged both ways, both laptops hold the same; merged again, nothing changes', async () => {
   const mine = await take(here, [[lunge('left', 0.1)], []]);
   const theirs = await take(there, [[], [lunge('left', 0.11)]]);
-  const swap = async (from: Asked, to: Asked) =>
-    to.ask('run.merge', { fileName: 'run.json', text: (await from.ask('run.export', RUN)).text, choices: [] });
   await swap(there, here);
   await swap(here, there);
   for (const i of [0, 1]) {
