@@ -39,13 +39,15 @@ export function forceDetails({ details, columns }: ForceSummary): readonly Force
       : [
           {
             label: `Difference of impulse, ${share.working.name}`,
-            text: `${quantityText(share, '%')}, ${share.value === 0 ? 'even' : `more on ${columns[share.value > 0 ? 0 : 1]}`}`,
+            text: `${quantityText(share, '%')}, ${Math.abs(share.value) < SHOWN_AS_EVEN ? 'even' : `more on ${columns[share.value > 0 ? 0 : 1]}`}`,
           },
         ]),
   ];
 }
 
 const NO_U = 'kept without one';
+/** Reads 0 %, so no side may be named. */
+const SHOWN_AS_EVEN = 0.005;
 
 function row(
   label: string,

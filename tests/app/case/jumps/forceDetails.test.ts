@@ -38,6 +38,12 @@ test('definition of the bilateral index: 60 against 40 is 20 %, named, and says 
   expect(forceDetails(summary).at(-1)?.label).toMatch(/index/i);
 });
 
+test('a difference that reads 0 % names no side', () => {
+  const even = [0.5004, 0.4996].map((share) => fz.map((force) => share * force));
+  const found = analyseForceTrace({ rateHz: 1000, plates: even, massKg: null, kind: 'countermovement' });
+  expect(forceDetails(toForceSummary(found, 1000, ['left', 'right'])).at(-1)?.text).toMatch(/even$/);
+});
+
 test('a summary kept by an earlier version shows nothing rather than guesses', () => {
   const { details, ...before } = summary;
   expect(details).toBeDefined();
