@@ -10,6 +10,9 @@ import { zeroLagButterworth } from '../shared/kernel/signal/zeroLagButterworth.t
 import { deriveByMonteCarlo } from '../shared/kernel/uncertainty/deriveByMonteCarlo.ts';
 import { seededRandom } from '../shared/kernel/uncertainty/seededRandom.ts';
 import { measured } from '../shared/quantity.ts';
+import { makeReport } from '../main/report/makeReport.ts';
+import { barePdf } from '../tests/bench/barePdf.ts';
+import { sampleCase } from '../tests/support/sampleCase.ts';
 import { plainFilter } from '../tests/bench/plainFilter.ts';
 import { plainForce } from '../tests/bench/plainForce.ts';
 import { plainMonteCarlo } from '../tests/bench/plainMonteCarlo.ts';
@@ -127,3 +130,29 @@ function fixedSteps(speed, angle, height, seconds, k) {
   }
   return { x: s[0], y: s[1] };
 }
+
+// Reports: composed, laid out and drawn, beside the PDF package writing the same words alone.
+async function took(work, rounds) {
+  await work();
+  const times = [];
+  for (let i = 0; i < rounds; i++) {
+    const start = performance.now();
+    await work();
+    times.push(performance.now() - start);
+  }
+  return times.toSorted((a, b) => a - b)[rounds >> 1];
+}
+const MADE_AT = '2026-11-25T12:00:00.000Z';
+const file = sampleCase();
+const study = { kind: 'study', paper: 'a4' };
+const { report } = await makeReport(file, MADE_AT, study);
+const whole = await took(() => makeReport(file, MADE_AT, study), 5);
+const bare = await took(() => barePdf(report), 5);
+console.log(
+  `${whole.toFixed(0).padStart(9)} ms  case study of ${report.pages.length} pages, aim 1000 ms for 12 pages and under twice the bare\n${bare.toFixed(0).padStart(9)} ms  the same words by the PDF package alone; ratio ${(whole / bare).toFixed(2)}\n`,
+);
+const before = performance.now();
+for (let i = 0; i < 40; i++) await makeReport(file, MADE_AT, { kind: 'client', paper: 'a4' });
+console.log(
+  `${(performance.now() - before).toFixed(0).padStart(9)} ms  40 client reports one after the other; ${(process.memoryUsage().rss / 2 ** 20).toFixed(0)} MB held`,
+);
