@@ -11,6 +11,7 @@ import { OutcomeWords, Words } from '../parts/Words.tsx';
 import { SourceLine, WorkingView } from '../parts/WorkingView.tsx';
 import { behind } from './behind.ts';
 import { TestBand } from './findings/TestBand.tsx';
+import { FieldHistory } from './history/FieldHistory.tsx';
 import { useSelect, useSelection } from './selection.ts';
 import type { Selection } from './selectionSlice.ts';
 import { useCase } from './useCase.ts';
@@ -51,6 +52,12 @@ export function Margin() {
         findings.map((finding) => <FindingBehind key={finding.key} finding={finding} />)
       ) : (
         <FindingsResting findings={findings} onSelect={(key) => select({ kind: 'finding', key })} />
+      )}
+      {selection.kind === 'record' && selection.field !== null && (
+        <FieldHistory
+          key={`${selection.id} ${selection.field}`}
+          of={{ kind: selection.recordKind, recordId: selection.id, field: selection.field }}
+        />
       )}
       {injuries.length > 0 && <h3>Injuries that touch it</h3>}
       {injuries.map(({ injury, effects }) => (

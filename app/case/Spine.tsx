@@ -1,14 +1,18 @@
+import { useState } from 'react';
 import { SECTIONS, type SectionId, type SectionState } from '../../shared/assess/assessment.ts';
 import { formatDate } from '../../shared/format/number.ts';
+import { Button } from '../parts/Button.tsx';
 import { PURPOSE_WORDS } from '../shelf/purposeWords.ts';
 import { chordWords } from '../workbench/keys.ts';
 import { hrefOf } from '../workbench/route.ts';
+import { HistoryDialog } from './history/HistoryDialog.tsx';
 import { SECTION_TITLES } from './sectionTitles.ts';
 import { useCase } from './useCase.ts';
 
 /** Whose case it is, and its sections in report order, each with its state in words. */
 export function Spine({ section: here }: { section: SectionId }) {
   const { file, assessment } = useCase();
+  const [isHistoryOpen, setHistoryOpen] = useState(false);
   const { id: caseId, number, purpose, openedOn, isInvented, archivedOn } = file.case;
   return (
     <nav className="spine" aria-label="Sections">
@@ -38,6 +42,12 @@ export function Spine({ section: here }: { section: SectionId }) {
           );
         })}
       </ol>
+      <p>
+        <Button look="quiet" onClick={() => setHistoryOpen(true)}>
+          History
+        </Button>
+      </p>
+      {isHistoryOpen && <HistoryDialog onClose={() => setHistoryOpen(false)} />}
     </nav>
   );
 }

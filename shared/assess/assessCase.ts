@@ -19,6 +19,7 @@ export function assessCase(file: CaseFile, rules: readonly Rule[] = SHIPPED_RULE
     referenceSex: file.athlete.referenceSex,
     birthDate: file.athlete.birthDate,
     asOf: asOf(file),
+    ageBand: file.athlete.ageBand,
   });
   const sections = sectionStates(file, findings);
   return {

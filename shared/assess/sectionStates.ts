@@ -1,3 +1,4 @@
+import { ageOn, leastAge } from '../format/age.ts';
 import { counted } from '../format/number.ts';
 import { batteryById } from '../knowledge/screening/index.ts';
 import type { BatteryItem } from '../knowledge/screening/battery.ts';
@@ -5,6 +6,7 @@ import type { Condition } from '../model/injury.ts';
 import type { CaseFile } from '../model/records.ts';
 import type { Purpose } from '../model/case.ts';
 import { liftedBy } from '../rules/effects/liftedBy.ts';
+import { asOf } from './asOf.ts';
 import type { Finding, SectionId, SectionState } from './assessment.ts';
 import { standingOf } from './standing.ts';
 
@@ -22,6 +24,7 @@ type AthleteNeed =
   | 'reference values'
   | 'dominant side'
   | 'consent'
+  | 'guardian’s consent'
   | 'red flags';
 
 const REQUIRED: Record<Purpose, readonly SectionId[]> = {
@@ -57,18 +60,27 @@ function athleteState(file: CaseFile): Pick<SectionState, 'words' | 'isComplete'
 }
 
 /** What the purpose asks of the athlete and is not there yet. */
-export function missingOfAthlete({ athlete, case: { purpose } }: CaseFile): AthleteNeed[] {
+export function missingOfAthlete(file: CaseFile): AthleteNeed[] {
+  const { athlete } = file;
   const has: Record<AthleteNeed, boolean> = {
     name: athlete.name.trim() !== '',
     'body mass': athlete.massKg !== null,
     stature: athlete.statureM !== null,
-    'date of birth': athlete.birthDate !== null,
+    'date of birth': athlete.birthDate !== null || athlete.ageBand !== null,
     'reference values': athlete.referenceSex !== null,
     'dominant side': athlete.dominantSide !== null,
-    consent: athlete.consentOn !== null,
+    consent: athlete.consentOn !== null && athlete.consentWithdrawnOn === null,
+    'guardian’s consent': athlete.guardianConsentOn !== null || !isMinor(file),
     'red flags': athlete.hasRedFlags !== null,
   };
-  return NEEDED_OF_ATHLETE[purpose].filter((need) => !has[need]);
+  return [...NEEDED_OF_ATHLETE[file.case.purpose], 'guardian’s consent' as const].filter((need) => !has[need]);
+}
+
+/** Under 18 by the day the case speaks for, or by the age band. */
+export function isMinor(file: CaseFile): boolean {
+  const { birthDate, ageBand } = file.athlete;
+  const age = birthDate === null ? leastAge(ageBand) : ageOn(birthDate, asOf(file));
+  return age !== null && age < 18;
 }
 
 function injuriesState({ injuries }: CaseFile): Pick<SectionState, 'words' | 'isComplete'> {

@@ -1,5 +1,5 @@
 import type { Fact, Finding, Outcome, TestResult } from '../assess/assessment.ts';
-import { ageOn } from '../format/age.ts';
+import { ageOn, leastAge } from '../format/age.ts';
 import { conditionEntry } from '../knowledge/conditions/index.ts';
 import { measureById } from '../knowledge/measures/index.ts';
 import { regionGroup, regionsTouch } from '../knowledge/regions.ts';
@@ -20,6 +20,8 @@ export interface JudgingOptions {
   readonly birthDate: string | null;
   /** The day the case speaks for; null: not known. */
   readonly asOf: string | null;
+  /** Stands in where no date of birth is given. */
+  readonly ageBand?: Athlete['ageBand'];
 }
 
 /** A rule whose tests have been run on one subject; nothing is suggested yet. */
@@ -101,7 +103,8 @@ function judge(rule: Rule, index: FactIndex, options: JudgingOptions): Judged[] 
     for (const [i, test] of rule.all.entries()) {
       const fact = i === 0 ? subject.fact : factFor(test.measure, rule, subject, index);
       const day = fact?.takenOn ?? null;
-      const ageYears = day === null || options.birthDate === null ? null : ageOn(options.birthDate, day);
+      const ageYears =
+        day === null || options.birthDate === null ? leastAge(options.ageBand ?? null) : ageOn(options.birthDate, day);
       const result = runTest(test, fact, { referenceSex: options.referenceSex, ageYears });
       if (result.result === 'not-met') return [];
       tests.push(result);

@@ -1,6 +1,6 @@
 import { PURPOSES } from '../../../shared/model/case.ts';
-import { missingOfAthlete } from '../../../shared/assess/sectionStates.ts';
-import { REFERENCE_SEXES } from '../../../shared/model/athlete.ts';
+import { isMinor, missingOfAthlete } from '../../../shared/assess/sectionStates.ts';
+import { AGE_BANDS, REFERENCE_SEXES } from '../../../shared/model/athlete.ts';
 import { plausibleRangeSi } from '../../../shared/knowledge/measures/index.ts';
 import type { Source } from '../../../shared/quantity.ts';
 import { Button } from '../../parts/Button.tsx';
@@ -15,6 +15,7 @@ import { today } from '../newRecord.ts';
 import { useCase } from '../useCase.ts';
 import { patch, useEdit } from '../useEdit.ts';
 import { useFields } from '../useFields.ts';
+import { EarlierMeasurements } from './EarlierMeasurements.tsx';
 import { EraseAthlete } from './EraseAthlete.tsx';
 
 /** Who the athlete is, and what this case is for. */
@@ -23,6 +24,7 @@ export function AthleteSection() {
     <>
       <Who />
       <Body />
+      <EarlierMeasurements />
       <Sport />
       <Consent />
       <RedFlags />
@@ -32,6 +34,15 @@ export function AthleteSection() {
 }
 
 const SEX_WORDS = { female: 'Female', male: 'Male', 'no-reference': 'None' } as const;
+
+const BAND_WORDS = {
+  'under-12': 'Under 12 years',
+  '12-15': '12 to 15 years',
+  '16-17': '16 or 17 years',
+  '18-39': '18 to 39 years',
+  '40-64': '40 to 64 years',
+  '65-over': '65 years or older',
+} as const;
 
 const SIDES = [
   { value: 'left', label: 'Left' },
@@ -64,6 +75,17 @@ function Who() {
         hint="Reference values for adults are not used under 16."
         {...field('birthDate')}
       />
+      {athlete.birthDate === null && (
+        <ChoiceField
+          label="Or an age band"
+          look="list"
+          empty="Not given"
+          hint="For whoever does not give a date of birth."
+          choices={AGE_BANDS.map((value) => ({ value, label: BAND_WORDS[value] }))}
+          {...field('ageBand')}
+        />
+      )}
+      <TextField label="One more identifier" hint="A number in your own files, say." {...field('identifier')} />
       <div className="wide">
         <ChoiceField
           label="Reference values to use"
@@ -76,6 +98,13 @@ function Who() {
     </section>
   );
 }
+
+const LIMBS = [
+  { name: 'legLengthLeftM', label: 'Leg length, left' },
+  { name: 'legLengthRightM', label: 'Leg length, right' },
+  { name: 'armLengthLeftM', label: 'Arm length, left' },
+  { name: 'armLengthRightM', label: 'Arm length, right' },
+] as const;
 
 /** Outside the measure's usual range a value is questioned. */
 function usual(measure: string) {
@@ -129,6 +158,18 @@ function Body() {
           {...field('statureUM')}
         />
         <DateField label="Measured on" latest={today()} {...field('statureOn')} />
+        {LIMBS.map(({ name, label }) => (
+          <NumberField
+            key={name}
+            label={label}
+            unit="m"
+            entry={['cm', 'm']}
+            possible={[0, 1.6]}
+            isAbove
+            {...field(name)}
+          />
+        ))}
+        <DateField label="Limbs measured on" latest={today()} {...field('limbsOn')} />
         <div className="wide">
           <ChoiceField
             label="Dominant side"
@@ -152,6 +193,14 @@ function Sport() {
         <TextField label="Sport" {...field('sport')} />
         <TextField label="Position or event" {...field('position')} />
         <TextField label="Level" {...field('level')} />
+        <NumberField
+          label="Training age in this sport, years"
+          unit="1"
+          possible={[0, 90]}
+          {...field('trainingYears')}
+        />
+        <NumberField label="Sessions a week" unit="1" possible={[0, 50]} isWhole {...field('weeklySessions')} />
+        <NumberField label="Hours a week" unit="1" possible={[0, 168]} {...field('weeklyHours')} />
         <div className="wide">
           <LongTextField label="Goals, in the athlete’s words" {...field('goals')} />
         </div>
@@ -181,6 +230,24 @@ function Consent() {
           {...field('consentOn')}
         />
         <YesNoField label="Pictures and film may be used" {...field('consentToImages')} />
+        <DateField
+          label="Withdrawn on"
+          latest={today()}
+          hint="From then on this case counts as without consent."
+          {...field('consentWithdrawnOn')}
+        />
+        {(isMinor(file) || file.athlete.guardianName !== '') && (
+          <>
+            <TextField label="Guardian who agreed" {...field('guardianName')} />
+            <DateField
+              label="Guardian agreed on"
+              isNeeded={missingOfAthlete(file).includes('guardian’s consent')}
+              latest={today()}
+              hint="Needed under 18; local law may say otherwise."
+              {...field('guardianConsentOn')}
+            />
+          </>
+        )}
       </div>
     </section>
   );
@@ -201,12 +268,29 @@ function RedFlags() {
           {...field('hasRedFlags')}
         />
         {(athlete.hasRedFlags === true || athlete.redFlagsClearedBy !== '') && (
-          <TextField
-            label="Cleared by"
-            hint="Name and profession. Empty: not cleared, and nothing strenuous is suggested."
-            {...field('redFlagsClearedBy')}
-          />
+          <>
+            <TextField
+              label="Cleared by"
+              hint="Name and profession. Empty: not cleared, and nothing strenuous is suggested."
+              {...field('redFlagsClearedBy')}
+            />
+            <DateField label="Cleared on" latest={today()} {...field('redFlagsClearedOn')} />
+          </>
         )}
+        <div className="wide">
+          <LongTextField
+            label="Medicines, with dose"
+            hint="Write none where there are none; empty means not asked."
+            {...field('medicines')}
+          />
+        </div>
+        <div className="wide">
+          <LongTextField label="Allergies" {...field('allergies')} />
+        </div>
+        <div className="wide">
+          <LongTextField label="Other illnesses and conditions" {...field('otherHistory')} />
+        </div>
+        <TextField label="Interpreter or access needs" {...field('accessNeeds')} />
         <div className="wide">
           <LongTextField label="Notes on the athlete" {...field('note')} />
         </div>
@@ -243,6 +327,8 @@ function ThisCase() {
           <LongTextField label="Question this case is to answer" {...field('question')} />
         </div>
         <TextField label="Practitioner" hint="Printed on the report." {...field('practitioner')} />
+        <TextField label="Profession and registration" {...field('practitionerRole')} />
+        <TextField label="How to reach the practitioner" {...field('practitionerContact')} />
         <TextField label="Case number" {...field('number')} />
         <DateField
           label="Opened on"
@@ -255,10 +341,30 @@ function ThisCase() {
         {record.purpose === 'referral' && (
           <>
             <TextField label="Referred to" {...field('addressee')} />
+            <TextField label="Copies to" {...field('copiesTo')} />
             <ChoiceField label="Urgency" look="list" empty="Not given yet" choices={URGENCIES} {...field('urgency')} />
             <div className="wide">
               <LongTextField label="Why this urgency" {...field('urgencyReason')} />
             </div>
+            <div className="wide">
+              <LongTextField
+                label="What has been tried"
+                hint="Treatment, how much of it, whether it was kept to, what it did."
+                {...field('triedSoFar')}
+              />
+            </div>
+            <div className="wide">
+              <LongTextField label="Effect on sport, work and daily life, and any deadline" {...field('effects')} />
+            </div>
+            <div className="wide">
+              <LongTextField
+                label="What the athlete was told and wants"
+                hint="With the advice on what to watch for."
+                {...field('toldAndWanted')}
+              />
+            </div>
+            <YesNoField label="The athlete agrees to this referral" {...field('consentToReferral')} />
+            <DateField label="Agreed to it on" latest={today()} {...field('consentToReferralOn')} />
           </>
         )}
         <div className="wide">

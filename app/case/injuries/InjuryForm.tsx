@@ -1,6 +1,6 @@
 import { CONDITION_ENTRIES, conditionEntry } from '../../../shared/knowledge/conditions/index.ts';
 import { formatDate } from '../../../shared/format/number.ts';
-import { type Injury, REGIONS } from '../../../shared/model/injury.ts';
+import { type Injury, REGIONS, TISSUES } from '../../../shared/model/injury.ts';
 import { liftedBy } from '../../../shared/rules/effects/liftedBy.ts';
 import { EVIDENCE_WORDS } from '../../../shared/assess/words.ts';
 import { Button } from '../../parts/Button.tsx';
@@ -19,7 +19,9 @@ import { patch, useEdit } from '../useEdit.ts';
 import { useFields } from '../useFields.ts';
 import { BodyOutline } from './BodyOutline.tsx';
 import { PAIRED } from './bodyShapes.ts';
+import { CONTACTS, MODES, RECURRENCES, TISSUE_WORDS } from './injuryWords.ts';
 import { REGION_WORDS } from './regionWords.ts';
+import { ShoulderSheet } from './shoulder/ShoulderSheet.tsx';
 
 const SIDES = [
   { value: 'left', label: 'Left' },
@@ -71,6 +73,14 @@ export function InjuryForm({ injury }: { injury: Injury }) {
           <ChoiceField label="Side" choices={SIDES} {...field('side')} />
           <RoughDateField label="When it happened or began" {...field('onset')} />
           <ChoiceField label="Status" choices={STATUSES} {...field('status')} />
+          <ChoiceField
+            label="Tissue"
+            look="list"
+            empty="Not given"
+            choices={TISSUES.map((value) => ({ value, label: TISSUE_WORDS[value] }))}
+            {...field('tissue')}
+          />
+          <TextField label="Code, of any classification" {...field('code')} />
         </div>
         <BodyOutline
           chosen={[injury]}
@@ -89,6 +99,26 @@ export function InjuryForm({ injury }: { injury: Injury }) {
         />
         <NumberField label="Days lost from sport" unit="1" possible={[0, 36_500]} isWhole {...field('timeLossDays')} />
         <YesNoField label="Operated on" {...field('hadSurgery')} />
+        <ChoiceField look="list" label="How it came on" empty="Not given" choices={MODES} {...field('mode')} />
+        <ChoiceField
+          look="list"
+          label="Contact, where it came on suddenly"
+          empty="Not given"
+          choices={CONTACTS}
+          {...field('contact')}
+        />
+        <ChoiceField
+          look="list"
+          label="The same diagnosis before"
+          empty="Not given"
+          choices={RECURRENCES}
+          {...field('recurrence')}
+        />
+        {injury.hadSurgery === true && (
+          <div className="wide">
+            <LongTextField label="Operation, day and surgeon" {...field('surgery')} />
+          </div>
+        )}
         <div className="wide">
           <LongTextField label="How it happened" {...field('mechanism')} />
         </div>
@@ -99,13 +129,17 @@ export function InjuryForm({ injury }: { injury: Injury }) {
             {...field('restrictions')}
           />
         </div>
-        <TextField label="Cleared by" hint="Name and profession." {...field('clearedBy')} />
+        <TextField label="Cleared by" {...field('clearedBy')} />
+        <TextField label="Their profession" {...field('clearedRole')} />
         <DateField label="Cleared on" latest={today()} {...field('clearedOn')} />
+        <TextField label="Cleared for" {...field('clearedFor')} />
+        <DateField label="Cleared until" {...field('clearedUntil')} />
         <div className="wide">
           <LongTextField label="Notes" {...field('note')} />
         </div>
       </div>
       <Limits injury={injury} />
+      {injury.condition.endsWith('shoulder-instability') && <ShoulderSheet injury={injury} />}
       <p className="injury-end">
         <Button look="quiet" onClick={() => edit([{ op: 'remove', kind: 'injury', id: injury.id }])}>
           Remove this injury
