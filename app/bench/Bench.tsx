@@ -22,6 +22,8 @@ import { PlaneDrawing } from './plane/PlaneDrawing.tsx';
 import { PlaneStep } from './plane/PlaneStep.tsx';
 import { usePlane } from './plane/usePlane.ts';
 import { PointsStep } from './PointsStep.tsx';
+import { RepeatPanel } from './RepeatPanel.tsx';
+import { useRepeats } from './useRepeats.ts';
 import { putSamples, removeSample } from './pointEdits.ts';
 import { pointLabel } from './pointNames.ts';
 import { type DrawnPoint, Stage } from './Stage.tsx';
@@ -67,7 +69,14 @@ export function Bench(props: {
     if (rateHz !== null) goTo(timeS * rateHz);
   };
 
-  const points = useMemo(() => drawnIn(tracks, shown.frame), [tracks, shown.frame]);
+  const repeats = useRepeats(trial.id, tracks, goTo);
+  const points = useMemo(() => {
+    const drawn = drawnIn(tracks, shown.frame);
+    if (repeats.point === null) return drawn;
+    const again = { point: repeats.point, label: pointLabel(repeats.point), isByHand: true };
+    const others = drawn.filter(({ point }) => point !== repeats.point);
+    return repeats.held === null ? others : [...others, { ...again, ...repeats.held }];
+  }, [tracks, shown.frame, repeats.point, repeats.held]);
   const here = points.find(({ point }) => point === active) ?? null;
   const target = { trialId: trial.id, point: active, tracks, newId };
   const put = (place: Place) => {
@@ -90,7 +99,9 @@ export function Bench(props: {
 
   const place = (at: Place) => {
     if (step === 'plane') plane.place(pixel(at));
-    else {
+    else if (repeats.point !== null) {
+      if (shown.frame === frame) repeats.place(at, frame);
+    } else {
       put(at);
       if (advances) goTo(frame + 1);
     }
@@ -101,11 +112,12 @@ export function Bench(props: {
       .filter(({ point }) => point === active)
       .flatMap(({ samples }) => samples)
       .toSorted(([a], [b]) => Math.abs(a - frame) - Math.abs(b - frame))[0];
-    if (step === 'points' && suggestions.some(({ point }) => point === active)) confirm(frame, frame, active);
+    if (step === 'points' && repeats.point !== null) repeats.enter({ x: film.width / 2, y: film.height / 2 }, frame);
+    else if (step === 'points' && suggestions.some(({ point }) => point === active)) confirm(frame, frame, active);
     else if (step === 'points' && here === null)
       put(near === undefined ? { x: film.width / 2, y: film.height / 2 } : { x: near[1], y: near[2] });
   };
-  const remove = () => edit(removeSample(tracks, active, frame));
+  const remove = () => repeats.point === null && edit(removeSample(tracks, active, frame));
 
   const timeline = timelineOf(trial, movement, events, tracks);
   const filmEndS = rateHz === null ? 0 : last / rateHz;
@@ -168,6 +180,7 @@ export function Bench(props: {
           onConfirm={confirm}
           onClear={suggester.clear}
         />
+        <RepeatPanel trial={trial} tracks={tracks} active={active} repeats={repeats} />
       </PointsStep>
     ),
     events: (
@@ -216,7 +229,10 @@ export function Bench(props: {
           isPlacing={step === 'points' || (step === 'plane' && plane.aim !== null)}
           onPlace={place}
           onEnter={enter}
-          onNudge={({ x, y }) => here !== null && put({ x: here.x + x, y: here.y + y })}
+          onNudge={(by) => {
+            if (repeats.point !== null) repeats.nudge(by);
+            else if (here !== null) put({ x: here.x + by.x, y: here.y + by.y });
+          }}
           onStep={(by) => goTo(frame + by)}
           onRemove={remove}
         />

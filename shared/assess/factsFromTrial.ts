@@ -1,5 +1,6 @@
 import type { CaseFile } from '../model/records.ts';
 import type { MovementTrial } from '../model/trial.ts';
+import { pointUncertainty } from '../kernel/trial/pointUncertainty.ts';
 import { measured } from '../quantity.ts';
 import type { Fact } from './assessment.ts';
 import { computed, makeFact, number } from './makeFact.ts';
@@ -12,6 +13,9 @@ export function factsFromTrial(file: CaseFile): Fact[] {
 
 function measuredIn(trial: MovementTrial, file: CaseFile): Fact[] {
   const measures = measuredTrial(file, trial)?.measures ?? [];
+  const of = ({ trialId }: { readonly trialId: string }) => trialId === trial.id;
+  const { said } = pointUncertainty(trial, file.landmarkTracks.filter(of), file.pointRepeats.filter(of));
+  const provenance = ['computed from the points and events of the trial', ...said.map((one) => one.replace(/\.$/, ''))];
   return measures.map(({ measure, phase, side, reading, height }) =>
     makeFact({
       ...placeOf(trial),
@@ -19,7 +23,7 @@ function measuredIn(trial: MovementTrial, file: CaseFile): Fact[] {
       side,
       height,
       value: number(reading),
-      provenance: 'computed from the points and events of the trial',
+      provenance: provenance.join('. '),
       ...(phase === null ? {} : { phase }),
     }),
   );

@@ -15,6 +15,7 @@ export function measuredTrial(file: CaseFile, trial: MovementTrial): TrialMeasur
   const movement = movementOf(file, trial.movementId);
   const tracks = file.landmarkTracks.filter((track) => track.trialId === trial.id);
   const events = file.trialEvents.filter((event) => event.trialId === trial.id);
+  const repeats = file.pointRepeats.filter((repeat) => repeat.trialId === trial.id);
   const anchor = tracks[0] ?? events[0];
   // A trial of typed values alone has nothing to compute; its checkpoints stay open until something is digitised.
   if (movement === null || anchor === undefined) return null;
@@ -24,10 +25,20 @@ export function measuredTrial(file: CaseFile, trial: MovementTrial): TrialMeasur
   const { calibration, ...facts } = rest;
   // An edit of any field reads the whole record anew, so the calibration is known by what it says, not by identity.
   const scale = JSON.stringify(calibration);
-  const from = [movement, ...tracks, ...events, ...Object.values(facts), scale, massKg, statureM, referenceSex];
+  const from = [
+    movement,
+    ...tracks,
+    ...events,
+    ...repeats,
+    ...Object.values(facts),
+    scale,
+    massKg,
+    statureM,
+    referenceSex,
+  ];
   const last = remembered.get(anchor);
   if (last !== undefined && isSame(last.from, from)) return last.measures;
-  const measures = measureTrial({ trial, tracks, events, movement, massKg, statureM, referenceSex });
+  const measures = measureTrial({ trial, tracks, events, repeats, movement, massKg, statureM, referenceSex });
   remembered.set(anchor, { from, measures });
   return measures;
 }

@@ -73,6 +73,26 @@ test('points of one’s own, put down, moved and tracked by the keyboard; a trac
   });
 });
 
+test('three points put down twice, the first hidden: the person’s own error, in words', async ({ page, host }) => {
+  await open(page, host);
+  await openBench(page, film);
+  await page.getByRole('button', { name: /3 Points/ }).click();
+  for (const frame of [0, 1, 2]) {
+    await expect(stage(page)).toHaveAttribute('data-frame', String(frame));
+    await clickAt(page, 60 + 4 * frame, 100 + 2 * frame);
+  }
+  await page.getByRole('button', { name: 'Put ball down a second time' }).click();
+  for (const frame of [0, 1, 2]) {
+    await expect(stage(page)).toHaveAttribute('data-frame', String(frame));
+    await expect(page.locator('.bench-point')).toHaveCount(0);
+    await clickAt(page, 63 + 4 * frame, 100 + 2 * frame);
+  }
+  await expect(page.getByText(/the person’s own error, from 3\spoints put down twice/)).toBeVisible();
+  const { pointRepeats, landmarkTracks } = await storedCase(page);
+  expect(pointRepeats.map(({ frame }) => frame)).toEqual([0, 1, 2]);
+  expect(landmarkTracks.map(({ samples }) => samples.length)).toEqual([3]);
+});
+
 test('a still with its caption, a contact sheet and a table of the measures', async ({ page, host }) => {
   await open(page, host);
   await openBench(page, film);

@@ -1,7 +1,7 @@
 import { DomainError, plainMessage } from '../../errors.ts';
 import type { Movement } from '../../knowledge/movement.ts';
 import type { SideOrNone } from '../../model/parts.ts';
-import { BALL, type LandmarkTrack, type MovementTrial, type TrialEvent } from '../../model/trial.ts';
+import { BALL, type LandmarkTrack, type MovementTrial, type PointRepeat, type TrialEvent } from '../../model/trial.ts';
 import { isKnown, measured, type Quantity, type Reading } from '../../quantity.ts';
 import type { Facing } from '../angle/lean.ts';
 import { eventTime, type PhaseTime, phaseTimes } from '../event/phaseTimes.ts';
@@ -10,11 +10,14 @@ import type { Point, PointU } from '../plane/point.ts';
 import { centreOfMassFrames, type CentreOfMassFrames } from './centreOfMassFrames.ts';
 import { joinTracks } from './joinTracks.ts';
 import { type PointSeries, pointSeries } from './pointSeries.ts';
+import { type PointUncertainty, pointUncertainty } from './pointUncertainty.ts';
 
 export interface TrialInput {
   readonly trial: MovementTrial;
   readonly tracks: readonly LandmarkTrack[];
   readonly events: readonly TrialEvent[];
+  /** Points put down twice; absent: none. */
+  readonly repeats?: readonly PointRepeat[];
   readonly movement: Movement;
   readonly massKg: number | null;
   readonly statureM: number | null;
@@ -54,7 +57,8 @@ export function scene(input: TrialInput): Scene | { readonly unknown: string } {
   if (trial.captureRateHz === null) return { unknown: 'true capture rate not entered' };
   const rateHz = trial.captureRateHz;
   const warnings: string[] = [];
-  const { plane, ball, noMetres } = planesOf(trial);
+  const exact = pointUncertainty(trial, tracks, input.repeats ?? []);
+  const { plane, ball, noMetres } = planesOf(trial, exact);
   if (noMetres !== null) warnings.push(`Nothing in metres can be said: ${noMetres}. Angles assume a level camera.`);
   warnings.push(...plane.warnings);
 
@@ -100,18 +104,28 @@ export function scene(input: TrialInput): Scene | { readonly unknown: string } {
   };
 }
 
-function planesOf({ calibration }: MovementTrial): { plane: Plane; ball: Plane; noMetres: string | null } {
+function planesOf(
+  { calibration: scale }: MovementTrial,
+  exact: PointUncertainty,
+): { plane: Plane; ball: Plane; noMetres: string | null } {
+  const calibration = scale === null || scale.kind === 'metres' ? scale : { ...scale, pointUPx: exact.handUPx };
   if (calibration === null) return { plane: PICTURE, ball: PICTURE, noMetres: 'no calibration' };
   try {
     return {
-      plane: planeFromCalibration(calibration),
-      ball: planeFromCalibration(calibration, 'ball'),
+      plane: pooled(planeFromCalibration(calibration), exact.handUPx, exact.bodyUPx),
+      ball: pooled(planeFromCalibration(calibration, 'ball'), exact.handUPx, exact.ballUPx),
       noMetres: null,
     };
   } catch (thrown) {
     if (!(thrown instanceof DomainError)) throw thrown;
     return { plane: PICTURE, ball: PICTURE, noMetres: plainMessage(thrown.message) };
   }
+}
+
+/** A plane in which points are as exact as those of one trial are on the whole, rather than all as if put down by hand. */
+function pooled(plane: Plane, handUPx: number | null, uPx: number | null): Plane {
+  if (typeof plane.pointU !== 'number' || handUPx === null || handUPx === 0 || uPx === null) return plane;
+  return { ...plane, pointU: (plane.pointU * uPx) / handUPx };
 }
 
 /** The scale of the calibration as a factor of 1 with its relative uncertainty; exact where that is not known. */

@@ -1,5 +1,7 @@
 import type { Writing } from './writing.ts';
 import { counted, formatQuantity, withUnit } from '../../format/number.ts';
+import { pointUncertainty } from '../../kernel/trial/pointUncertainty.ts';
+import type { MovementTrial } from '../../model/trial.ts';
 import { isKnown } from '../../quantity.ts';
 
 /** What was weak in this very case, each as a sentence. Made from the records, so that none can be forgotten. */
@@ -15,6 +17,7 @@ export function limitations({ file, assessment }: Writing): string[] {
       trial.calibration?.kind === 'length'
         ? `${named(trial.label)}: one length sets the scale; whatever moved out of its plane is measured too long or too short.`
         : null,
+      ...pointsOf(file, trial).map((sentence) => `${named(trial.label)}: ${sentence}`),
     ]),
     file.movementTrials.length === 1
       ? 'One trial was filmed: how much the athlete varies from trial to trial is not known.'
@@ -41,6 +44,12 @@ export function limitations({ file, assessment }: Writing): string[] {
     'One athlete: nothing here can be carried over to others.',
   ];
   return said.filter((sentence) => sentence !== null);
+}
+
+/** How the points of a trial were obtained, and how exact they are. */
+function pointsOf(file: Writing['file'], trial: MovementTrial): readonly string[] {
+  const of = ({ trialId }: { readonly trialId: string }) => trialId === trial.id;
+  return pointUncertainty(trial, file.landmarkTracks.filter(of), file.pointRepeats.filter(of)).said;
 }
 
 function named(label: string): string {
