@@ -50,9 +50,7 @@ export function pointUncertainty(
     const of = tracks.filter((track) => track.origin === origin);
     const n = of.reduce((sum, { samples }) => sum + samples.length, 0);
     const uPx = of.reduce((most, track) => Math.max(most, track.uPx ?? 0), 0);
-    return n === 0
-      ? []
-      : [`${n} ${words}${uPx === 0 ? '' : `, each coordinate uncertain by ${uPx.toFixed(1)} px`}`];
+    return n === 0 ? [] : [`${n} ${words}${uPx === 0 ? '' : `, each coordinate uncertain by ${uPx.toFixed(1)} px`}`];
   });
   return {
     handUPx,
