@@ -9,12 +9,13 @@ import { ClipFacts } from '../case/trials/ClipFacts.tsx';
 import { EventTable } from '../case/trials/EventTable.tsx';
 import { GravityCheck } from '../case/trials/GravityCheck.tsx';
 import { MeasureTables } from '../case/trials/MeasureTables.tsx';
-import { TrialCurves } from '../case/trials/TrialCurves.tsx';
 import { metresPerUnit } from '../case/trials/stage.ts';
+import { lacksForProposals, Proposals } from '../case/trials/Proposals.tsx';
+import { Ribbon } from '../case/trials/ribbon/Ribbon.tsx';
 import { partsOf, timelineOf } from '../case/trials/timeline.ts';
+import { useProposals } from '../case/trials/useProposals.ts';
 import { useCase } from '../case/useCase.ts';
 import { useEdit } from '../case/useEdit.ts';
-import { PhaseRibbon } from '../plots/PhaseRibbon.tsx';
 import { FilmFacts } from './FilmFacts.tsx';
 import type { Film } from './film.ts';
 import type { FrameStore } from './frameStore.ts';
@@ -58,6 +59,8 @@ export function Bench(props: {
   const [active, setActive] = useState<string>(BALL);
   const [advances, setAdvances] = useState(true);
   const plane = usePlane(trial);
+  const proposals = useProposals(trial);
+  const [loopPhase, setLoopPhase] = useState<string | null>(null);
   const canvas = useRef<HTMLCanvasElement>(null);
   const shown = usePicture(canvas, film, frames, frame);
 
@@ -137,6 +140,7 @@ export function Bench(props: {
           const at = Math.min(last, Math.max(0, Math.round(timeS * rateHz)));
           return { frame: at, words: `${label}, ${toDecimals(timeS, 3)} s`, drawing: drawingAt(at) };
         });
+  const looped = timeline.phases.find(({ id }) => id === loopPhase);
 
   const bodies: Readonly<Record<Step, ReactNode>> = {
     clip: (
@@ -184,13 +188,21 @@ export function Bench(props: {
       </PointsStep>
     ),
     events: (
-      <EventTable
-        trial={trial}
-        movement={movement}
-        events={events}
-        playheadS={trial.captureRateHz === null ? null : playheadS}
-        onSeek={seek}
-      />
+      <>
+        <Proposals
+          trial={trial}
+          proposals={proposals}
+          lacks={lacksForProposals(trial, tracks.length > 0)}
+          onSeek={seek}
+        />
+        <EventTable
+          trial={trial}
+          movement={movement}
+          events={events}
+          playheadS={trial.captureRateHz === null ? null : playheadS}
+          onSeek={seek}
+        />
+      </>
     ),
     measures: (
       <>
@@ -247,10 +259,18 @@ export function Bench(props: {
           count={film.times.length}
           rateHz={rateHz}
           isTrueRate={trial.captureRateHz !== null}
+          loop={looped === undefined || rateHz === null ? null : [looped.fromS * rateHz, looped.toS * rateHz]}
           onFrame={goTo}
         />
-        <PhaseRibbon {...ribbon} playheadS={playheadS} onSeek={seek} />
-        <TrialCurves trial={trial} timeline={ribbon} playheadS={playheadS} />
+        <Ribbon
+          trial={trial}
+          timeline={ribbon}
+          proposals={proposals.map(({ event, label, timeS, uS }) => ({ id: event, label, timeS, uS }))}
+          rateHz={trial.captureRateHz}
+          playheadS={playheadS}
+          onSeek={seek}
+          loop={{ phase: loopPhase, onPhase: setLoopPhase }}
+        />
       </section>
       <Steps step={step} onStep={setStep} standing={standing}>
         {bodies[step]}

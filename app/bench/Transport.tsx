@@ -19,20 +19,27 @@ export function Transport(props: {
   /** True capture rate, else the film's own; null: no claim about time. */
   rateHz: number | null;
   isTrueRate: boolean;
+  /** First and last frame played over and over; null: to the end. */
+  loop: readonly [number, number] | null;
   onFrame: (frame: number) => void;
 }) {
-  const { frame, shownFrame, count, rateHz, isTrueRate, onFrame } = props;
+  const { frame, shownFrame, count, rateHz, isTrueRate, loop, onFrame } = props;
   const [speed, setSpeed] = useState('0.25');
   const [isPlaying, setPlaying] = useState(false);
   const last = count - 1;
+  const [loopFrom, loopTo] = loop?.map(Math.round) ?? [];
   useEffect(() => {
     if (!isPlaying || shownFrame !== frame) return undefined;
     const timer = setTimeout(
-      () => (frame >= last ? setPlaying(false) : onFrame(frame + 1)),
+      () => {
+        if (loopFrom !== undefined && loopTo !== undefined && (frame >= loopTo || frame < loopFrom)) onFrame(loopFrom);
+        else if (frame >= last) setPlaying(false);
+        else onFrame(frame + 1);
+      },
       1000 / ((rateHz ?? 60) * Number(speed)),
     );
     return () => clearTimeout(timer);
-  }, [isPlaying, shownFrame, frame, last, rateHz, speed, onFrame]);
+  }, [isPlaying, shownFrame, frame, last, loopFrom, loopTo, rateHz, speed, onFrame]);
 
   const go = (to: number) => {
     setPlaying(false);

@@ -1,7 +1,6 @@
 import { useMemo, useState } from 'react';
 import type { MovementTrial } from '../../../shared/model/trial.ts';
 import { movementOf } from '../../../shared/assess/movementOf.ts';
-import { PhaseRibbon } from '../../plots/PhaseRibbon.tsx';
 import { Button } from '../../parts/Button.tsx';
 import { useCase } from '../useCase.ts';
 import { useEdit } from '../useEdit.ts';
@@ -10,10 +9,12 @@ import { ClipFacts } from './ClipFacts.tsx';
 import { EventTable } from './EventTable.tsx';
 import { GravityCheck } from './GravityCheck.tsx';
 import { MeasureTables } from './MeasureTables.tsx';
+import { lacksForProposals, Proposals } from './Proposals.tsx';
+import { Ribbon } from './ribbon/Ribbon.tsx';
 import { stageOf } from './stage.ts';
 import { TrialFilm } from './TrialFilm.tsx';
 import { StagePlayer } from './StagePlayer.tsx';
-import { TrialCurves } from './TrialCurves.tsx';
+import { useProposals } from './useProposals.ts';
 import { partsOf, timelineOf } from './timeline.ts';
 
 /** One trial: the stage above the ribbon, then the facts it rests on, its events and its measures. */
@@ -29,6 +30,7 @@ export function TrialSheet({ trial, title }: { trial: MovementTrial; title: stri
     [file.landmarkTracks, trial.id],
   );
   const [frame, setFrame] = useState(stage?.firstFrame ?? 0);
+  const proposals = useProposals(trial);
   const timeline = timelineOf(trial, movement, events, tracks);
   const rate = trial.captureRateHz;
   const playheadS = stage === null || rate === null ? null : frame / rate;
@@ -41,12 +43,18 @@ export function TrialSheet({ trial, title }: { trial: MovementTrial; title: stri
     <article className="trial-sheet" aria-label={title}>
       <TrialFilm trial={trial} />
       {stage !== null && <StagePlayer trial={trial} stage={stage} frame={frame} onFrame={setFrame} />}
-      {events.length > 0 ? (
-        <PhaseRibbon {...timeline} playheadS={playheadS} {...(playheadS === null ? {} : { onSeek: seek })} />
+      {events.length > 0 || stage !== null ? (
+        <Ribbon
+          trial={trial}
+          timeline={timeline}
+          proposals={proposals.map(({ event, label, timeS, uS }) => ({ id: event, label, timeS, uS }))}
+          rateHz={rate}
+          playheadS={playheadS}
+          {...(playheadS === null ? {} : { onSeek: seek })}
+        />
       ) : (
         <p className="quiet">The ribbon of phases appears here once two events have times.</p>
       )}
-      <TrialCurves trial={trial} timeline={timeline} playheadS={playheadS} />
       <GravityCheck trial={trial} />
 
       <section aria-labelledby="clip-facts">
@@ -59,6 +67,12 @@ export function TrialSheet({ trial, title }: { trial: MovementTrial; title: stri
       </section>
       <section aria-labelledby="events">
         <h3 id="events">Events</h3>
+        <Proposals
+          trial={trial}
+          proposals={proposals}
+          lacks={lacksForProposals(trial, tracks.length > 0)}
+          onSeek={seek}
+        />
         <EventTable trial={trial} movement={movement} events={events} playheadS={playheadS} onSeek={seek} />
       </section>
       <section aria-labelledby="measures">
