@@ -11,6 +11,7 @@ import { GravityCheck } from '../case/trials/GravityCheck.tsx';
 import { MeasureTables } from '../case/trials/MeasureTables.tsx';
 import { metresPerUnit } from '../case/trials/stage.ts';
 import { lacksForProposals, Proposals } from '../case/trials/Proposals.tsx';
+import { ReleaseAndRise } from '../case/trials/ReleaseAndRise.tsx';
 import { Ribbon } from '../case/trials/ribbon/Ribbon.tsx';
 import { partsOf, timelineOf } from '../case/trials/timeline.ts';
 import { useProposals } from '../case/trials/useProposals.ts';
@@ -122,7 +123,8 @@ export function Bench(props: {
   };
   const remove = () => repeats.point === null && edit(removeSample(tracks, active, frame));
 
-  const timeline = timelineOf(trial, movement, events, tracks);
+  // Kept while only the playhead moves: what is drawn from it then need not be drawn again.
+  const timeline = useMemo(() => timelineOf(trial, movement, events, tracks), [trial, movement, events, tracks]);
   const filmEndS = rateHz === null ? 0 : last / rateHz;
   const ribbon = { ...timeline, fromS: Math.min(0, timeline.fromS), toS: Math.max(filmEndS, timeline.toS) };
 
@@ -207,6 +209,7 @@ export function Bench(props: {
     measures: (
       <>
         <GravityCheck trial={trial} />
+        <ReleaseAndRise trial={trial} />
         <MeasureTables trial={trial} movement={movement} entered={entered} />
         <StillPanel
           trial={trial}
@@ -272,7 +275,7 @@ export function Bench(props: {
           loop={{ phase: loopPhase, onPhase: setLoopPhase }}
         />
       </section>
-      <Steps step={step} onStep={setStep} standing={standing}>
+      <Steps step={step} onStep={setStep} standing={standing} behind={step === 'measures'}>
         {bodies[step]}
       </Steps>
     </div>

@@ -18,21 +18,24 @@ import { useCase } from './useCase.ts';
 
 /** What stands behind the thing selected on the sheet. Empty when nothing is. */
 export function Margin() {
+  return (
+    <aside id="margin" className="margin" aria-label="Margin" tabIndex={-1}>
+      <Behind />
+    </aside>
+  );
+}
+
+/** The same for a screen that has no margin of its own. */
+export function Behind() {
   const { file, assessment } = useCase();
   const selection = useSelection();
   const select = useSelect();
-  if (selection === null) {
-    return (
-      <aside id="margin" className="margin" aria-label="Margin" tabIndex={-1}>
-        <p className="only-heard">Nothing is selected on the sheet.</p>
-      </aside>
-    );
-  }
+  if (selection === null) return <p className="only-heard">Nothing is selected on the sheet.</p>;
   const { facts, findings, injuries, checks } = behind(selection, file, assessment);
   const title = titleOf(selection, facts, findings);
   const isBare = facts.length + findings.length + injuries.length + checks.length === 0;
   return (
-    <aside id="margin" className="margin" aria-label="Margin" tabIndex={-1}>
+    <>
       <h2>{title}</h2>
       {isBare && <p className="quiet">Nothing rests on this yet.</p>}
       {facts.map((fact) => (
@@ -63,7 +66,7 @@ export function Margin() {
       {injuries.map(({ injury, effects }) => (
         <InjuryBehind key={injury.id} injury={injury} effects={effects} />
       ))}
-    </aside>
+    </>
   );
 }
 

@@ -107,6 +107,8 @@ const Strip = memo(function Strip(props: {
   const wide = width - 2 * PAD;
   const x = (timeS: number) => PAD + ((timeS - fromS) / span) * wide;
   const y = (value: number) => TOP + ((high - value) / (high - low)) * (HEIGHT - TOP);
+  // None in the line of the name.
+  const levels = ticks(low, high, 3).filter((value) => y(value) > TOP + 8);
   return (
     <svg
       className="plot"
@@ -131,7 +133,7 @@ const Strip = memo(function Strip(props: {
           />
         ) : null;
       })}
-      {ticks(low, high, 3).map((value) => (
+      {levels.map((value) => (
         <g key={value}>
           <line className="curve-level" x1={PAD} y1={y(value)} x2={width - PAD} y2={y(value)} />
           <text className="plot-number plot-halo" x={PAD} y={y(value) - 3}>

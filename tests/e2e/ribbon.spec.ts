@@ -103,7 +103,7 @@ test('an event is dragged along the ribbon and lands on a frame; the arrow keys 
   await open(page, host);
   await openLong(page);
   const release = async () => (await fileOf(page)).trialEvents.find(({ event }) => event === 'release')?.timeS ?? -1;
-  const hold = sheet(page).getByRole('slider', { name: 'Ball leaves the hand, move' });
+  const hold = sheet(page).getByRole('slider', { name: /^Release, move/ });
   await hold.scrollIntoViewIfNeeded();
   const box = await hold.locator('.ribbon-name').boundingBox();
   if (box === null) throw new Error('the event is not on screen');
@@ -130,6 +130,30 @@ test('an event is dragged along the ribbon and lands on a frame; the arrow keys 
   await expect.poll(undone).toBe(1);
 });
 
+/** How long each of 40 steps of the playhead, or changes of the zoom, takes to be on its way to the screen, ms, sorted. */
+async function timesOf(page: Page, act: 'step' | 'zoom'): Promise<number[]> {
+  return page.evaluate(async (what) => {
+    const input = document.querySelector<HTMLInputElement>('.stage input[type=range]');
+    const closer = [...document.querySelectorAll('button')].find((one) => one.textContent === 'Closer');
+    const wider = [...document.querySelectorAll('button')].find((one) => one.textContent === 'Wider');
+    const taken: number[] = [];
+    for (let i = 0; i < 40; i += 1) {
+      await new Promise((resolve) => requestAnimationFrame(resolve));
+      const start = performance.now();
+      if (what === 'step' && input !== null) {
+        // As a key pressed on it would: set without React knowing, then heard as input.
+        input.stepUp();
+        input.dispatchEvent(new Event('input', { bubbles: true }));
+      } else (i % 2 === 0 ? closer : wider)?.click();
+      // From the change to the picture after it is on its way to the screen.
+      await new Promise((resolve) => requestAnimationFrame(resolve));
+      await new Promise((resolve) => setTimeout(resolve, 0));
+      taken.push(performance.now() - start);
+    }
+    return taken.toSorted((a, b) => a - b);
+  }, act);
+}
+
 test('six curves of 2 000 samples, raw and filtered: the playhead and a zoom keep up; a press on a curve goes there', async ({
   page,
   host,
@@ -137,6 +161,7 @@ test('six curves of 2 000 samples, raw and filtered: the playhead and a zoom kee
   test.setTimeout(120_000);
   await open(page, host);
   await openLong(page);
+  const bare = (await timesOf(page, 'step'))[20] ?? NaN;
   const pick = (group: string, label: string) =>
     sheet(page).getByLabel(`Curve below the ribbon, ${group}`).selectOption({ label });
   await pick('angles', 'Knee flexion, left');
@@ -151,33 +176,14 @@ test('six curves of 2 000 samples, raw and filtered: the playhead and a zoom kee
 
   const slider = sheet(page).getByRole('slider', { name: 'Frame' });
   await sheet(page).getByRole('button', { name: 'Closer' }).scrollIntoViewIfNeeded();
-  const times = async (act: 'step' | 'zoom') =>
-    page.evaluate(async (what) => {
-      const input = document.querySelector<HTMLInputElement>('.stage input[type=range]');
-      const closer = [...document.querySelectorAll('button')].find((one) => one.textContent === 'Closer');
-      const wider = [...document.querySelectorAll('button')].find((one) => one.textContent === 'Wider');
-      const taken: number[] = [];
-      for (let i = 0; i < 40; i += 1) {
-        await new Promise((resolve) => requestAnimationFrame(resolve));
-        const start = performance.now();
-        if (what === 'step' && input !== null) {
-          // As a key pressed on it would: set without React knowing, then heard as input.
-          input.stepUp();
-          input.dispatchEvent(new Event('input', { bubbles: true }));
-        } else (i % 2 === 0 ? closer : wider)?.click();
-        // From the change to the picture after it is on its way to the screen.
-        await new Promise((resolve) => requestAnimationFrame(resolve));
-        await new Promise((resolve) => setTimeout(resolve, 0));
-        taken.push(performance.now() - start);
-      }
-      return taken.toSorted((a, b) => a - b);
-    }, act);
   for (const act of ['step', 'zoom'] as const) {
-    const sorted = await times(act);
+    const sorted = await timesOf(page, act);
     const [median, p95] = [sorted[20] ?? NaN, sorted[38] ?? NaN];
-    console.log(`curves, ${act}: median ${median.toFixed(1)} ms, p95 ${p95.toFixed(1)} ms`);
-    // Drawn by the processor alone and beside other work: several times what a screen with a graphics card needs.
-    expect(median, act).toBeLessThan(60);
+    console.log(
+      `six curves, ${act}: median ${median.toFixed(1)} ms, p95 ${p95.toFixed(1)} ms; without: ${bare.toFixed(1)} ms`,
+    );
+    // Beside the sheet without curves, because the machine may be busy: at most twice that and a picture's 17 ms.
+    expect(median, act).toBeLessThan(2 * bare + 17);
   }
 
   await sheet(page).getByRole('button', { name: 'All of it' }).click();
@@ -218,13 +224,17 @@ test('a movement of one’s own is built, used for a trial, undone and kept', as
   await page.getByRole('textbox', { name: 'Or one of your own' }).fill('Push begins');
   await page.getByRole('button', { name: 'Add the instant' }).click();
   await page.getByRole('button', { name: 'A phase between each two instants' }).click();
-  await page.getByLabel('Measure in Take-off to landing').selectOption({ label: 'Trunk lean' });
+  await page.getByLabel('Measure in Take-off to landing').selectOption({ label: 'Trunk lean from the vertical' });
   await expect(page.getByText('can be used')).toBeVisible();
 
   await page.getByRole('button', { name: 'Add a trial by hand' }).click();
   await page.getByLabel('Movement', { exact: true }).selectOption({ label: 'Turn and push' });
   await expect(page.getByRole('textbox', { name: 'Time of push begins' })).toBeVisible();
   await expect(page.getByText(/There are no rules for this movement \(Turn and push\)/).first()).toBeVisible();
+  await page
+    .getByRole('button', { name: /^Turn and push/ })
+    .last()
+    .click();
   await expect(page.getByRole('button', { name: 'Remove this movement' })).toBeDisabled();
   await expect(page.getByText('All saved')).toBeVisible();
   const { movementTrials, ownMovements } = await fileOf(page);

@@ -4,7 +4,7 @@ import type { MovementTrial } from '../../../shared/model/trial.ts';
 import { type Aim, aimAfter, firstAim, keepDraft, placeIn } from '../../case/trials/calibrationEdits.ts';
 import { useEdit } from '../../case/useEdit.ts';
 
-/** What the next click on the picture sets in the plane step, and that click. `null` was chosen: no click sets anything. */
+/** What the next click on the picture sets in the plane step, and that click. Chosen null: nothing; undefined: what is missing. */
 export function usePlane(trial: MovementTrial) {
   const edit = useEdit();
   const [chosen, setChosen] = useState<Aim | null | undefined>(undefined);
@@ -13,7 +13,7 @@ export function usePlane(trial: MovementTrial) {
   const aim = isMetres ? null : chosen === undefined ? firstAim(draft) : chosen;
   return {
     aim,
-    onAim: (next: Aim | null) => setChosen(next === null && chosen === null ? undefined : next),
+    onAim: setChosen,
     place: ({ xPx, yPx }: { xPx: number; yPx: number }) => {
       if (aim === null) return;
       const next = placeIn(draft, aim, { xPx, yPx });

@@ -22,7 +22,8 @@ const KINDS = [
 /** How places are clicked where there is a picture to click on. */
 export interface Picker {
   readonly aim: Aim | null;
-  readonly onAim: (aim: Aim | null) => void;
+  /** Null: nothing; undefined: whatever is missing. */
+  readonly onAim: (aim: Aim | null | undefined) => void;
   /** Of the picture, px. */
   readonly width: number;
   readonly height: number;
@@ -39,7 +40,7 @@ export function CalibrationField(props: { trial: MovementTrial; hasPoints: boole
   const draft = calibrationDraft ?? draftFrom(calibration);
   const store = (next: CalibrationDraft) => edit(keepDraft(trial, next));
   const choose = (next: Kind | null) => {
-    picker?.onAim(null);
+    picker?.onAim(undefined);
     if (next === 'length' || next === 'plane') store({ ...draft, kind: next });
     else {
       const metres = next === null ? null : ({ kind: 'metres', pointUM: null } as const);

@@ -1,4 +1,4 @@
-import { useMemo } from 'react';
+import { memo, useMemo } from 'react';
 import { flightSays, proposedRate } from '../../../shared/assess/flightSays.ts';
 import type { MovementTrial } from '../../../shared/model/trial.ts';
 import { FactText } from '../FactText.tsx';
@@ -9,7 +9,7 @@ import { useEdit } from '../useEdit.ts';
 import { eventsOfFrames, rateEdits } from './rateEdits.ts';
 
 /** What the free flight says about scale and rate, and what other checks ask of this trial. In words. */
-export function GravityCheck({ trial }: { trial: MovementTrial }) {
+export const GravityCheck = memo(function GravityCheck({ trial }: { trial: MovementTrial }) {
   const { file, assessment } = useCase();
   const edit = useEdit();
   const says = useMemo(() => flightSays(file, trial), [file, trial]);
@@ -53,4 +53,4 @@ export function GravityCheck({ trial }: { trial: MovementTrial }) {
       ))}
     </section>
   );
-}
+});

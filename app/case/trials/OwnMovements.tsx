@@ -11,9 +11,13 @@ import { patch, useEdit } from '../useEdit.ts';
 import { useFields } from '../useFields.ts';
 import { addEvent, missingOf, moveEvent, phasesBetweenAll, removeEvent, removePhase } from './ownMovementEdits.ts';
 
-/** Instants the program knows how to find and read, each once, as any shipped movement means it. */
+/** Instants the program knows how to find and read, each once, as the first movement that has it names it. */
 const KNOWN_EVENTS = [
-  ...new Map(MOVEMENTS.flatMap((movement) => movement.events).map((event) => [event.id, event])).values(),
+  ...new Map(
+    MOVEMENTS.flatMap((movement) => movement.events)
+      .toReversed()
+      .map((event) => [event.id, event]),
+  ).values(),
 ].toSorted((a, b) => a.label.localeCompare(b.label));
 const FILMED = MEASURES.filter(({ kind }) => kind === 'number').map(({ id, label }) => ({ value: id, label }));
 

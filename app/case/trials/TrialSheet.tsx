@@ -10,6 +10,7 @@ import { EventTable } from './EventTable.tsx';
 import { GravityCheck } from './GravityCheck.tsx';
 import { MeasureTables } from './MeasureTables.tsx';
 import { lacksForProposals, Proposals } from './Proposals.tsx';
+import { ReleaseAndRise } from './ReleaseAndRise.tsx';
 import { Ribbon } from './ribbon/Ribbon.tsx';
 import { stageOf } from './stage.ts';
 import { TrialFilm } from './TrialFilm.tsx';
@@ -31,7 +32,8 @@ export function TrialSheet({ trial, title }: { trial: MovementTrial; title: stri
   );
   const [frame, setFrame] = useState(stage?.firstFrame ?? 0);
   const proposals = useProposals(trial);
-  const timeline = timelineOf(trial, movement, events, tracks);
+  // Kept while only the playhead moves: what is drawn from it then need not be drawn again.
+  const timeline = useMemo(() => timelineOf(trial, movement, events, tracks), [trial, movement, events, tracks]);
   const rate = trial.captureRateHz;
   const playheadS = stage === null || rate === null ? null : frame / rate;
   const seek = (timeS: number) => {
@@ -77,6 +79,7 @@ export function TrialSheet({ trial, title }: { trial: MovementTrial; title: stri
       </section>
       <section aria-labelledby="measures">
         <h3 id="measures">Measures by phase</h3>
+        <ReleaseAndRise trial={trial} />
         <MeasureTables trial={trial} movement={movement} entered={entered} />
       </section>
       <div className="row-of-buttons">
