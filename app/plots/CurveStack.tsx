@@ -1,9 +1,22 @@
-import { memo, type PointerEvent, useId, useMemo } from 'react';
+import {
+  memo,
+  type PointerEvent,
+  type RefObject,
+  useEffect,
+  useId,
+  useLayoutEffect,
+  useMemo,
+  useRef,
+  useState,
+  useSyncExternalStore,
+} from 'react';
 import { Hatch } from './Hatch.tsx';
 import type { RibbonPhase } from './PhaseRibbon.tsx';
 import { ticks } from './ticks.ts';
 import { useWidth } from './useWidth.ts';
 
+/** Absent where there is no page, as in unit tests. */
+const DARK = globalThis.matchMedia?.('(prefers-color-scheme: dark)');
 const PAD = 12;
 const HEIGHT = 104;
 const TOP = 20;
@@ -24,8 +37,7 @@ export interface StackedCurve {
 
 /**
  * Curves below each other on one time axis, with the same phases as ground and one playhead through all. A press or drag
- * goes to that time. Only the playhead and the numbers at it are drawn anew as it moves; zooming changes the view of the
- * paths and not the paths.
+ * goes to that time. Only the playhead and the numbers at it are drawn anew as it moves.
  */
 export function CurveStack(props: {
   curves: readonly StackedCurve[];
@@ -101,65 +113,136 @@ const Strip = memo(function Strip(props: {
   const { label, unit, filtered, raw } = curve;
   const hatch = useId();
   const [low, high] = useMemo(() => rangeOf(filtered, raw), [filtered, raw]);
-  const line = useMemo(() => pathOf(filtered, low, high), [filtered, low, high]);
-  const rawLine = useMemo(() => (raw === null ? null : pathOf(raw, low, high)), [raw, low, high]);
   const span = Math.max(toS - fromS, 1e-6);
   const wide = width - 2 * PAD;
   const x = (timeS: number) => PAD + ((timeS - fromS) / span) * wide;
   const y = (value: number) => TOP + ((high - value) / (high - low)) * (HEIGHT - TOP);
+  const canvas = useLines(filtered, raw, [low, high], [fromS, toS]);
   // None in the line of the name.
   const levels = ticks(low, high, 3).filter((value) => y(value) > TOP + 8);
   return (
-    <svg
-      className="plot"
-      viewBox={`0 0 ${width} ${HEIGHT + 4}`}
-      role="img"
-      aria-label={`${label} over time, from ${low.toFixed(2)} to ${high.toFixed(2)} ${unit}`}
-    >
-      <defs>
-        <Hatch id={hatch} />
-      </defs>
-      {phases.map((phase, i) => {
-        const [left, right] = [Math.max(PAD, x(phase.fromS)), Math.min(PAD + wide, x(phase.toS))];
-        return i % 2 === 1 && right > left ? (
-          <rect
-            key={phase.id}
-            fill={`url(#${hatch})`}
-            className="curve-ground"
-            x={left}
-            y={TOP}
-            width={right - left}
-            height={HEIGHT - TOP}
-          />
-        ) : null;
-      })}
-      {levels.map((value) => (
-        <g key={value}>
-          <line className="curve-level" x1={PAD} y1={y(value)} x2={width - PAD} y2={y(value)} />
-          <text className="plot-number plot-halo" x={PAD} y={y(value) - 3}>
-            {value}
-          </text>
-        </g>
-      ))}
+    <>
       <svg
-        x={PAD}
-        y={TOP}
-        width={wide}
-        height={HEIGHT - TOP}
-        viewBox={`${fromS} 0 ${span} 1`}
-        preserveAspectRatio="none"
-        overflow="hidden"
+        className="plot"
+        viewBox={`0 0 ${width} ${HEIGHT + 4}`}
+        role="img"
+        aria-label={`${label} over time, from ${low.toFixed(2)} to ${high.toFixed(2)} ${unit}`}
       >
-        {rawLine !== null && <path className="curve curve-raw" d={rawLine} />}
-        <path className="curve" d={line} />
+        <defs>
+          <Hatch id={hatch} />
+        </defs>
+        {phases.map((phase, i) => {
+          const [left, right] = [Math.max(PAD, x(phase.fromS)), Math.min(PAD + wide, x(phase.toS))];
+          return i % 2 === 1 && right > left ? (
+            <rect
+              key={phase.id}
+              fill={`url(#${hatch})`}
+              className="curve-ground"
+              x={left}
+              y={TOP}
+              width={right - left}
+              height={HEIGHT - TOP}
+            />
+          ) : null;
+        })}
+        {levels.map((value) => (
+          <g key={value}>
+            <line className="curve-level" x1={PAD} y1={y(value)} x2={width - PAD} y2={y(value)} />
+            <text className="plot-number plot-halo" x={PAD} y={y(value) - 3}>
+              {value}
+            </text>
+          </g>
+        ))}
+        <text className="plot-label" x={PAD} y={13}>
+          {label}
+          {unit === '' ? '' : `, ${unit}`}
+        </text>
       </svg>
-      <text className="plot-label" x={PAD} y={13}>
-        {label}
-        {unit === '' ? '' : `, ${unit}`}
-      </text>
-    </svg>
+      <canvas
+        ref={canvas}
+        className="curve-lines"
+        style={{
+          left: `${(100 * PAD) / width}%`,
+          top: `${(100 * TOP) / (HEIGHT + 4)}%`,
+          width: `${(100 * wide) / width}%`,
+          height: `${(100 * (HEIGHT - TOP)) / (HEIGHT + 4)}%`,
+        }}
+      />
+    </>
   );
 });
+
+/**
+ * The lines of a strip on a canvas: a picture that is kept while only the playhead moves, where thousands of strokes of a
+ * drawing would be drawn again whenever a number beside them changes.
+ */
+function useLines(
+  filtered: Points,
+  raw: Points | null,
+  [low, high]: readonly [number, number],
+  [fromS, toS]: readonly [number, number],
+) {
+  const canvas = useRef<HTMLCanvasElement>(null);
+  const light = useLight();
+  const size = useSize(canvas);
+  useLayoutEffect(() => {
+    const element = canvas.current;
+    const context = element?.getContext('2d') ?? null;
+    if (element === null || context === null || size.width === 0) return;
+    const ratio = window.devicePixelRatio;
+    element.width = Math.round(size.width * ratio);
+    element.height = Math.round(size.height * ratio);
+    const { color, outlineColor } = getComputedStyle(element);
+    const draw = (points: Points, colour: string, widthPx: number) => {
+      context.strokeStyle = colour;
+      context.lineWidth = widthPx * ratio;
+      context.lineJoin = 'round';
+      context.beginPath();
+      for (const run of runsOf(points)) {
+        run.forEach(([timeS, value], i) => {
+          const x = ((timeS - fromS) / (toS - fromS)) * element.width;
+          const y = ((high - value) / (high - low)) * element.height;
+          if (i === 0) context.moveTo(x, y);
+          else context.lineTo(x, y);
+        });
+      }
+      context.stroke();
+    };
+    if (raw !== null) draw(raw, outlineColor, 1);
+    draw(filtered, color, 1.75);
+    // Lit otherwise, the colours read above are others.
+    // oxlint-disable-next-line react/exhaustive-effect-dependencies
+  }, [filtered, raw, low, high, fromS, toS, light, size]);
+  return canvas;
+}
+
+/** How the page is lit now; told anew when that changes, because a canvas keeps the colours it was drawn in. */
+function useLight(): string {
+  return useSyncExternalStore(hearLight, () => `${DARK.matches} ${document.documentElement.dataset['theme'] ?? ''}`);
+}
+
+function hearLight(tell: () => void): () => void {
+  const observer = new MutationObserver(tell);
+  observer.observe(document.documentElement, { attributes: true });
+  DARK.addEventListener('change', tell);
+  return () => {
+    observer.disconnect();
+    DARK.removeEventListener('change', tell);
+  };
+}
+
+function useSize(element: RefObject<HTMLElement | null>): { readonly width: number; readonly height: number } {
+  const [size, setSize] = useState({ width: 0, height: 0 });
+  useEffect(() => {
+    if (element.current === null) return undefined;
+    const observer = new ResizeObserver(([entry]) => {
+      if (entry !== undefined) setSize({ width: entry.contentRect.width, height: entry.contentRect.height });
+    });
+    observer.observe(element.current);
+    return () => observer.disconnect();
+  }, [element]);
+  return size;
+}
 
 /** With a little room above and below, so that no line lies on the edge. */
 function rangeOf(filtered: Points, raw: Points | null): readonly [number, number] {
@@ -174,16 +257,12 @@ function rangeOf(filtered: Points, raw: Points | null): readonly [number, number
   return [low - slack, high + slack];
 }
 
-/** In seconds across and 0 (top) to 1 down: whatever part of it is looked at, it stays as it is. */
-export function pathOf(points: Points, low: number, high: number): string {
+/** Stretches without a gap. */
+export function runsOf(points: Points): Points[] {
   const steps = points.slice(1).map(([timeS], i) => timeS - (points[i]?.[0] ?? timeS));
   const usual = steps.toSorted((a, b) => a - b)[Math.floor(steps.length / 2)] ?? 0;
-  return points
-    .map(([timeS, value], i) => {
-      const starts = i === 0 || (steps[i - 1] ?? 0) > usual * GAP_STEPS;
-      return `${starts ? 'M' : 'L'}${timeS.toFixed(5)} ${((high - value) / (high - low)).toFixed(4)}`;
-    })
-    .join('');
+  const starts = [0, ...steps.flatMap((step, i) => (step > usual * GAP_STEPS ? [i + 1] : []))];
+  return starts.map((start, i) => points.slice(start, starts[i + 1]));
 }
 
 /** The point nearest in time, by halving: points are in order. Null if there is none within a twentieth of a second. */

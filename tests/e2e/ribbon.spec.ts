@@ -102,8 +102,8 @@ test('an event is dragged along the ribbon and lands on a frame; the arrow keys 
 }) => {
   await open(page, host);
   await openLong(page);
-  const release = async () => (await fileOf(page)).trialEvents.find(({ event }) => event === 'release')?.timeS ?? -1;
   const hold = sheet(page).getByRole('slider', { name: /^Release, move/ });
+  const release = async () => Number.parseFloat((await hold.getAttribute('aria-valuetext')) ?? '');
   await hold.scrollIntoViewIfNeeded();
   const box = await hold.locator('.ribbon-name').boundingBox();
   if (box === null) throw new Error('the event is not on screen');
@@ -112,7 +112,9 @@ test('an event is dragged along the ribbon and lands on a frame; the arrow keys 
   await page.mouse.move(box.x + box.width / 2 + 60, box.y + box.height / 2, { steps: 6 });
   await page.mouse.up();
   await expect(page.getByText('All saved')).toBeVisible();
-  const dragged = await release();
+  const stored = (await fileOf(page)).trialEvents.find(({ event }) => event === 'release');
+  expect(stored).toMatchObject({ origin: 'by-hand', uS: null });
+  const dragged = stored?.timeS ?? -1;
   expect(dragged).toBeGreaterThan(1.05);
   expect(Math.abs(dragged * RATE_HZ - Math.round(dragged * RATE_HZ))).toBeLessThan(1e-6);
 
@@ -172,7 +174,7 @@ test('six curves of 2 000 samples, raw and filtered: the playhead and a zoom kee
   await pick('speeds', 'Speed, ankle, left');
   await sheet(page).getByLabel('Unfiltered too, thin').check();
   await expect(sheet(page).locator('.curve-strip')).toHaveCount(6);
-  await expect(sheet(page).locator('.curve-strip path.curve')).toHaveCount(12);
+  await expect(sheet(page).locator('.curve-strip canvas')).toHaveCount(6);
 
   const slider = sheet(page).getByRole('slider', { name: 'Frame' });
   await sheet(page).getByRole('button', { name: 'Closer' }).scrollIntoViewIfNeeded();
@@ -182,8 +184,8 @@ test('six curves of 2 000 samples, raw and filtered: the playhead and a zoom kee
     console.log(
       `six curves, ${act}: median ${median.toFixed(1)} ms, p95 ${p95.toFixed(1)} ms; without: ${bare.toFixed(1)} ms`,
     );
-    // Beside the sheet without curves, because the machine may be busy: at most twice that and a picture's 17 ms.
-    expect(median, act).toBeLessThan(2 * bare + 17);
+    // Beside the sheet without curves, because the machine may be busy. A zoom draws every line anew.
+    expect(median, act).toBeLessThan((act === 'step' ? 2.5 : 6) * bare + 17);
   }
 
   await sheet(page).getByRole('button', { name: 'All of it' }).click();

@@ -1,10 +1,12 @@
 import { expect, test } from 'vitest';
-import { nearest, pathOf } from '../../../app/plots/CurveStack.tsx';
+import { nearest, runsOf } from '../../../app/plots/CurveStack.tsx';
 
 test('a gap of more than one and a half steps is not drawn across', () => {
   const points = [0, 1, 2, 4, 5].map((t) => [t, t] as const);
-  expect(pathOf(points, 0, 10).match(/M/g)).toHaveLength(2);
-  expect(pathOf(points, 0, 10)).toMatch(/^M0\.00000 1\.0000L1/);
+  expect(runsOf(points).map((run) => run.map(([t]) => t))).toEqual([
+    [0, 1, 2],
+    [4, 5],
+  ]);
 });
 
 test('the nearest sample is found wherever it is, and none where none is near', () => {

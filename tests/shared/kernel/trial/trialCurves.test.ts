@@ -16,6 +16,7 @@ function moving(paths: Readonly<Record<string, (t: number) => readonly [number, 
       trialId: base.trial.id,
       point,
       origin: 'by-hand',
+      uPx: null,
       samples: Array.from({ length: 100 }, (_, frame) => [frame, ...at(frame / RATE)]),
     }),
   );
