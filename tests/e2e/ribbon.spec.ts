@@ -1,56 +1,14 @@
 import fs from 'node:fs';
 import path from 'node:path';
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
-import { LANDMARKS } from '../../shared/model/trial.ts';
 import { aFilm, hasFfmpeg } from './aFilm.ts';
 import { expect, open, temporaryFolder, test } from './fixtures.ts';
-
-const FRAMES = 2000;
-const RATE_HZ = 500;
-const RULES = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
 
 let folder: string;
 test.beforeAll(() => {
   folder = temporaryFolder();
 });
 test.afterAll(() => fs.rmSync(folder, { recursive: true, force: true }));
-
-/** Twenty landmarks and a ball over 2 000 frames, metres; the ball flies with g from 1 s on, on a clock that is right. */
-function longTrial(): unknown {
-  const path = (i: number) =>
-    Array.from({ length: FRAMES }, (_, frame): [number, number, number] => {
-      const t = frame / RATE_HZ;
-      return [frame, 0.3 * Math.cos(i + 2 * t), 1 + i / 20 + 0.2 * Math.sin(3 * t + i)];
-    });
-  const flight = Array.from({ length: 300 }, (_, k): [number, number, number] => {
-    const t = k / RATE_HZ;
-    return [500 + k, 8 * t, 2 + 4 * t - (9.80665 * t * t) / 2 + 0.001 * Math.sin(k * 2.4)];
-  });
-  return {
-    format: 'caseframe-trial',
-    version: 1,
-    movement: 'handball-jump-throw',
-    label: 'long',
-    filmedOn: '2026-11-20',
-    side: 'right',
-    captureRateHz: RATE_HZ,
-    playbackRateHz: null,
-    calibration: { kind: 'metres', pointUM: 0.001 },
-    ball: null,
-    target: null,
-    painNrs: null,
-    points: { ...Object.fromEntries(LANDMARKS.map((name, i) => [name, path(i)])), ball: flight },
-    events: [
-      { event: 'plant', timeS: 0.5, uS: null },
-      { event: 'take-off', timeS: 0.8, uS: null },
-      { event: 'release', timeS: 1, uS: null },
-      { event: 'landing', timeS: 2, uS: null },
-    ],
-    measures: [],
-    note: '',
-  };
-}
 
 async function openTrials(page: Page): Promise<void> {
   await page.getByRole('button', { name: 'New case' }).first().click();
@@ -62,14 +20,6 @@ async function openTrials(page: Page): Promise<void> {
     .getByRole('navigation', { name: 'Sections' })
     .getByRole('link', { name: /^Trials/ })
     .click();
-}
-
-async function openLong(page: Page): Promise<void> {
-  await openTrials(page);
-  const file = path.join(folder, 'long.json');
-  fs.writeFileSync(file, JSON.stringify(longTrial()));
-  await page.getByLabel('Take in a trial file').setInputFiles(file);
-  await expect(page.getByText('long.json is taken in.')).toBeVisible({ timeout: 30_000 });
 }
 
 async function fileOf(page: Page) {
@@ -92,128 +42,6 @@ async function fileOf(page: Page) {
     };
     return answer.value.file;
   }, caseId);
-}
-
-const sheet = (page: Page) => page.getByRole('main');
-
-test('an event is dragged along the ribbon and lands on a frame; the arrow keys move it by one; undo takes both back', async ({
-  page,
-  host,
-}) => {
-  await open(page, host);
-  await openLong(page);
-  const hold = sheet(page).getByRole('slider', { name: /^Release, move/ });
-  const release = async () => Number.parseFloat((await hold.getAttribute('aria-valuetext')) ?? '');
-  await hold.scrollIntoViewIfNeeded();
-  const box = await hold.locator('.ribbon-name').boundingBox();
-  if (box === null) throw new Error('the event is not on screen');
-  await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
-  await page.mouse.down();
-  await page.mouse.move(box.x + box.width / 2 + 60, box.y + box.height / 2, { steps: 6 });
-  await page.mouse.up();
-  await expect(page.getByText('All saved')).toBeVisible();
-  const stored = (await fileOf(page)).trialEvents.find(({ event }) => event === 'release');
-  expect(stored).toMatchObject({ origin: 'by-hand', uS: null });
-  const dragged = stored?.timeS ?? -1;
-  expect(dragged).toBeGreaterThan(1.05);
-  expect(Math.abs(dragged * RATE_HZ - Math.round(dragged * RATE_HZ))).toBeLessThan(1e-6);
-
-  await hold.focus();
-  await page.keyboard.press('ArrowRight');
-  await page.keyboard.press('Shift+ArrowLeft');
-  await expect.poll(async () => Math.round((await release()) * RATE_HZ)).toBe(Math.round(dragged * RATE_HZ) - 9);
-
-  // Keys pressed one after the other may be one step of undo or two.
-  const undone = async () => {
-    const at = await release();
-    if (at !== 1) await page.getByRole('button', { name: /^Undo/ }).click();
-    return at;
-  };
-  await expect.poll(undone).toBe(1);
-});
-
-/** How long each of 40 steps of the playhead, or changes of the zoom, takes to be on its way to the screen, ms, sorted. */
-async function timesOf(page: Page, act: 'step' | 'zoom'): Promise<number[]> {
-  return page.evaluate(async (what) => {
-    const input = document.querySelector<HTMLInputElement>('.stage input[type=range]');
-    const closer = [...document.querySelectorAll('button')].find((one) => one.textContent === 'Closer');
-    const wider = [...document.querySelectorAll('button')].find((one) => one.textContent === 'Wider');
-    const taken: number[] = [];
-    for (let i = 0; i < 40; i += 1) {
-      await new Promise((resolve) => requestAnimationFrame(resolve));
-      const start = performance.now();
-      if (what === 'step' && input !== null) {
-        // As a key pressed on it would: set without React knowing, then heard as input.
-        input.stepUp();
-        input.dispatchEvent(new Event('input', { bubbles: true }));
-      } else (i % 2 === 0 ? closer : wider)?.click();
-      // From the change to the picture after it is on its way to the screen.
-      await new Promise((resolve) => requestAnimationFrame(resolve));
-      await new Promise((resolve) => setTimeout(resolve, 0));
-      taken.push(performance.now() - start);
-    }
-    return taken.toSorted((a, b) => a - b);
-  }, act);
-}
-
-test('six curves of 2 000 samples, raw and filtered: the playhead and a zoom keep up; a press on a curve goes there', async ({
-  page,
-  host,
-}) => {
-  test.setTimeout(120_000);
-  await open(page, host);
-  await openLong(page);
-  const bare = (await timesOf(page, 'step'))[20] ?? NaN;
-  const pick = (group: string, label: string) =>
-    sheet(page).getByLabel(`Curve below the ribbon, ${group}`).selectOption({ label });
-  await pick('angles', 'Knee flexion, left');
-  await pick('angles', 'Elbow flexion, right');
-  await pick('angles', 'Trunk lean');
-  await pick('heights', 'Height, centre of mass');
-  await pick('speeds', 'Speed, wrist, right');
-  await pick('speeds', 'Speed, ankle, left');
-  await sheet(page).getByLabel('Unfiltered too, thin').check();
-  await expect(sheet(page).locator('.curve-strip')).toHaveCount(6);
-  await expect(sheet(page).locator('.curve-strip canvas')).toHaveCount(6);
-
-  const slider = sheet(page).getByRole('slider', { name: 'Frame' });
-  await sheet(page).getByRole('button', { name: 'Closer' }).scrollIntoViewIfNeeded();
-  for (const act of ['step', 'zoom'] as const) {
-    const sorted = await timesOf(page, act);
-    const [median, p95] = [sorted[20] ?? NaN, sorted[38] ?? NaN];
-    console.log(
-      `six curves, ${act}: median ${median.toFixed(1)} ms, p95 ${p95.toFixed(1)} ms; without: ${bare.toFixed(1)} ms`,
-    );
-    // Beside the sheet without curves, because the machine may be busy. A zoom draws every line anew.
-    expect(median, act).toBeLessThan((act === 'step' ? 2.5 : 6) * bare + 17);
-  }
-
-  await sheet(page).getByRole('button', { name: 'All of it' }).click();
-  const strip = await sheet(page).locator('.curve-strip').nth(1).boundingBox();
-  if (strip === null) throw new Error('no curve on screen');
-  await page.mouse.click(strip.x + strip.width / 2, strip.y + strip.height / 2);
-  // The middle of the axis is the middle of 0 to 1 999 frames.
-  expect(Math.abs(Number(await slider.inputValue()) - 999.5)).toBeLessThan(8);
-});
-
-for (const colorScheme of ['light', 'dark'] as const) {
-  test(`the ribbon with curves breaks nothing of WCAG 2.2 AA that a program can tell, ${colorScheme}`, async ({
-    page,
-    host,
-  }) => {
-    await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
-    await open(page, host);
-    await openLong(page);
-    await sheet(page).getByLabel('Curve below the ribbon, angles').selectOption({ label: 'Trunk lean' });
-    await sheet(page).getByText('Another angle').click();
-    await page.getByRole('button', { name: 'Build a movement' }).click();
-    await page.getByLabel('Add an instant the program knows').selectOption({ label: 'Take-off' });
-    const { violations } = await new AxeBuilder({ page }).withTags(RULES).analyze();
-    expect(
-      violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(' | ')}`),
-    ).toEqual([]);
-    await page.screenshot({ path: `out/look/ribbon-${colorScheme}.png`, fullPage: true });
-  });
 }
 
 test('a movement of one’s own is built, used for a trial, undone and kept', async ({ page, host }) => {

@@ -1,6 +1,6 @@
 import type { Ball } from '../../knowledge/balls/ball.ts';
 import { TARGETS } from '../../knowledge/balls/index.ts';
-import type { Aim } from './marginForError.ts';
+import type { Aim } from './passesAim.ts';
 
 /**
  * What the ball's sport aims at, put where it stands: middle of the ring's allowed diameters, the whole goal, the net

@@ -43,13 +43,14 @@ test('plane geometry: the angle between any three points is the one they make', 
   for (const [t, rad] of curve?.raw ?? []) expect(rad).toBeCloseTo(t, 9);
 });
 
+// Away from the ends, where any filter has only one side to go by.
+const spread = (points: readonly (readonly [number, number])[]) => {
+  const heights = points.filter(([t]) => t > 0.2 && t < 0.8).map(([, y]) => y);
+  return Math.max(...heights) - Math.min(...heights);
+};
+
 test('law: what the filter takes out of a shaking point is in the raw curve and not in the other', () => {
   const view = moving({ ball: (t) => [0, 1 + 0.01 * Math.cos(2 * Math.PI * 45 * t)] });
-  // Away from the ends, where any filter has only one side to go by.
-  const spread = (points: readonly (readonly [number, number])[]) => {
-    const heights = points.filter(([t]) => t > 0.2 && t < 0.8).map(([, y]) => y);
-    return Math.max(...heights) - Math.min(...heights);
-  };
   const curve = trialCurve(view, 'height:ball');
   expect(spread(curve?.raw ?? [])).toBeGreaterThan(0.015);
   expect(spread(curve?.filtered ?? [])).toBeLessThan(0.005);
