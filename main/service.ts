@@ -10,6 +10,7 @@ import { jumpHandlers } from './handlers/jumpHandlers.ts';
 import { mediaHandlers } from './handlers/mediaHandlers.ts';
 import { reportHandlers } from './handlers/reportHandlers.ts';
 import { mergeHandlers } from './handlers/mergeHandlers.ts';
+import { ruleHandlers } from './handlers/ruleHandlers.ts';
 import { runHandlers } from './handlers/runHandlers.ts';
 import { stillHandlers } from './handlers/stillHandlers.ts';
 import { trialHandlers } from './handlers/trialHandlers.ts';
@@ -26,6 +27,7 @@ const HANDLERS: Handlers<Channel> = {
   ...reportHandlers,
   ...runHandlers,
   ...mergeHandlers,
+  ...ruleHandlers,
 };
 
 /** Channels that only look. All others change something and run one after the other, in the order they came. */
@@ -37,6 +39,8 @@ const LOOKS: ReadonlySet<Channel> = new Set([
   'jump.previewForce',
   'jump.trace',
   'report.preview',
+  'rules.preview',
+  'rules.export',
   'report.text',
   'roster.preview',
   'run.list',

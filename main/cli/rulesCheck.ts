@@ -3,6 +3,7 @@ import { checkKnowledge, SHIPPED_KNOWLEDGE } from '../../shared/knowledge/checkK
 import { checkRules } from '../../shared/rules/checkRules.ts';
 import { checkPack, parsePack } from '../../shared/rules/rulePack.ts';
 import { SHIPPED_RULES } from '../../shared/rules/shippedRules.ts';
+import { checkSignature } from '../exchange/packFile.ts';
 import { type Command, readJson } from './command.ts';
 
 export const rulesCheck: Command = {
@@ -13,7 +14,9 @@ export const rulesCheck: Command = {
   mayFollow: 1,
   options: {},
   run({ words: [file] }) {
-    const pack = file === undefined ? null : parsePack(readJson(file), file);
+    const content = file === undefined ? null : readJson(file);
+    const sha256 = file === undefined ? null : checkSignature(content, file);
+    const pack = file === undefined ? null : parsePack(content, file);
     const count = pack?.rules.length ?? SHIPPED_RULES.length;
     // A shipped rule has a file of its own, named after its id; a phase without rules has none.
     const own = (about: string) =>
@@ -25,7 +28,7 @@ export const rulesCheck: Command = {
       ...knowledge.map((one) => ({ ...one, file: `shared/knowledge/${one.file}` })),
     ];
     return {
-      json: { file: file ?? null, rules: count, problems },
+      json: { file: file ?? null, rules: count, sha256, problems },
       lines: [
         `${counted(count, 'rule')}, ${problems.length === 0 ? 'nothing against them' : `${counted(problems.length, 'problem')}: refused`}`,
         ...problems.map(

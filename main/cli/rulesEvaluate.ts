@@ -22,7 +22,7 @@ export const rulesEvaluate: Command = {
     const file = isFile ? parseInput(caseFile, readJson(name), name) : await findCase(await openStore(), name);
     const { findings, facts, stops, missing, kernelVersion, rulesVersion } = assessCase(
       file,
-      typeof pack === 'string' ? withPack(pack) : SHIPPED_RULES,
+      typeof pack === 'string' ? withPack(pack) : undefined,
     );
     return {
       json: { findings: findings.map(inShort), facts, stops, missing, kernelVersion, rulesVersion },

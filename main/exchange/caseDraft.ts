@@ -21,6 +21,7 @@ const KINDS = [
   'jumpTest',
   'jumpTrial',
   'ownMovement',
+  'ownRule',
   'movementTrial',
   'landmarkTrack',
   'pointRepeat',

@@ -1,7 +1,7 @@
 import type { CaseFile } from '../model/records.ts';
 import { evaluateRules } from '../rules/evaluate.ts';
 import type { Rule } from '../rules/rule.ts';
-import { SHIPPED_RULES } from '../rules/shippedRules.ts';
+import { ruleBook } from '../rules/ownRules.ts';
 import { KERNEL_VERSION, RULES_VERSION } from '../versions.ts';
 import type { Assessment } from './assessment.ts';
 import { asOf } from './asOf.ts';
@@ -9,11 +9,15 @@ import { checkCase } from './checkCase.ts';
 import { checkRuled } from './checkRuled.ts';
 import { collectFacts } from './collectFacts.ts';
 import { missingWords } from './missingWords.ts';
+import { movementsOf } from './movementOf.ts';
 import { sectionStates } from './sectionStates.ts';
 import { stopNotices } from './stopNotices.ts';
 
 /** Everything that follows from a case file. Pure: the same file and rules always give the same assessment. */
-export function assessCase(file: CaseFile, rules: readonly Rule[] = SHIPPED_RULES): Assessment {
+export function assessCase(
+  file: CaseFile,
+  rules: readonly Rule[] = ruleBook(file.ownRules, movementsOf(file)).rules,
+): Assessment {
   const facts = collectFacts(file);
   const findings = evaluateRules(rules, facts, file.injuries, {
     referenceSex: file.athlete.referenceSex,

@@ -1,4 +1,6 @@
 import { z } from 'zod';
+import { OUTCOMES } from '../assess/assessment.ts';
+import { ruleBody } from '../model/ownRule.ts';
 import { change, edit } from '../model/edit.ts';
 import { purpose } from '../model/case.ts';
 import { PAPERS, REPORT_KINDS } from '../model/outcome.ts';
@@ -49,6 +51,12 @@ const trace = z.strictObject({
 });
 
 const mark = z.number().min(0).max(100_000).nullable();
+
+const rulePreview = z.strictObject({
+  outcome: z.enum(OUTCOMES),
+  finding: z.string(),
+  intervention: z.string().nullable(),
+});
 
 const forceFile = z.strictObject({
   fileName: line.min(1),
@@ -249,6 +257,34 @@ export const CHANNELS = {
         .max(100_000),
     }),
     answer: z.strictObject({ caseIds: z.array(id), added: z.int(), replaced: z.int() }),
+    }),
+  },
+  /** What a rule of one's own would say, stored or not, of this case and of every case that is not archived. */
+  'rules.preview': {
+    request: z.strictObject({ caseId: id, rule: ruleBody }),
+    answer: z.strictObject({
+      /** What keeps it from being used, in words; empty: it may be. */
+      problems: z.array(z.string()),
+      here: rulePreview.nullable(),
+      /** Cases looked at, and those in which it would fire. */
+      of: z.int(),
+      fires: z.array(rulePreview.extend({ caseId: id, number: z.string() })),
+    }),
+  },
+  /** The own rules of a case that are sound, as one file with the SHA-256 of its content. */
+  'rules.export': {
+    request: z.strictObject({ caseId: id, name: line.min(1) }),
+    answer: z.strictObject({ fileName: z.string(), text: z.string(), sha256: z.string() }),
+  },
+  /** Adds the rules of a pack to a case, switched on, as one step of undo: all of them, or with one fault none. */
+  'rules.import': {
+    request: z.strictObject({ caseId: id, fileName: line.min(1), text: z.string().max(8_000_000) }),
+    answer: z.strictObject({
+      rules: z.int(),
+      /** `null`: the pack carries none. A pack whose content does not agree with its own is refused. */
+      sha256: z.string().nullable(),
+      edits: editState,
+    }),
   },
   /** The very pages that would be written. */
   'report.preview': {

@@ -18,6 +18,7 @@ export const LISTS = {
   jumpTest: 'jumpTests',
   jumpTrial: 'jumpTrials',
   ownMovement: 'ownMovements',
+  ownRule: 'ownRules',
   movementTrial: 'movementTrials',
   landmarkTrack: 'landmarkTracks',
   pointRepeat: 'pointRepeats',

@@ -6,6 +6,7 @@ import { injury } from './injury.ts';
 import { jumpTest, jumpTrial } from './jump.ts';
 import { findingDecision, mediaRecord, reportRecord } from './outcome.ts';
 import { ownMovement } from './ownMovement.ts';
+import { ownRule } from './ownRule.ts';
 import { screeningResult, screeningSession } from './screening.ts';
 import {
   instabilityEvent,
@@ -36,6 +37,7 @@ export const RECORDS = {
   jumpTest: { schema: jumpTest, parent: ['case', 'caseId'] },
   jumpTrial: { schema: jumpTrial, parent: ['jumpTest', 'testId'] },
   ownMovement: { schema: ownMovement, parent: ['case', 'caseId'] },
+  ownRule: { schema: ownRule, parent: ['case', 'caseId'] },
   movementTrial: { schema: movementTrial, parent: ['case', 'caseId'] },
   landmarkTrack: { schema: landmarkTrack, parent: ['movementTrial', 'trialId'] },
   pointRepeat: { schema: pointRepeat, parent: ['movementTrial', 'trialId'] },
@@ -76,6 +78,7 @@ export const caseFile = z.strictObject({
   jumpTests: z.array(jumpTest),
   jumpTrials: z.array(jumpTrial),
   ownMovements: z.array(ownMovement),
+  ownRules: z.array(ownRule),
   movementTrials: z.array(movementTrial),
   landmarkTracks: z.array(landmarkTrack),
   pointRepeats: z.array(pointRepeat),

@@ -16,6 +16,7 @@ export const KIND_WORDS = {
   jumpTest: 'jump test',
   jumpTrial: 'jump',
   ownMovement: 'movement of one’s own',
+  ownRule: 'rule of one’s own',
   movementTrial: 'trial',
   landmarkTrack: 'landmark',
   pointRepeat: 'repeated point',

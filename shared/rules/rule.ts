@@ -81,5 +81,7 @@ export interface Rule {
   /** Who decides in the end: printed with the finding. */
   readonly defersTo: readonly string[];
   readonly since: string;
+  /** Own rules only: the shipped rule it stands in place of. */
+  readonly replaces?: string | null;
   readonly supersededBy: string | null;
 }

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { DRILLS, type DrillId } from '../knowledge/drills/index.ts';
 import { MOVEMENTS } from '../knowledge/movements/index.ts';
 import { CONDITIONS, REGIONS } from '../model/injury.ts';
+import { type RuleBody, ruleBody } from '../model/ownRule.ts';
 import { parseInput } from '../model/parseInput.ts';
 import { UNITS, type Unit } from '../units.ts';
 import { checkRules, type RuleProblem } from './checkRules.ts';
@@ -63,6 +64,8 @@ const packRule = z.strictObject({
   defersTo: z.array(z.string().min(1)),
   since: z.string().min(1),
   supersededBy: z.string().nullable().default(null),
+  eases: z.array(z.enum(['throwing', 'support', 'impact'])).default([]),
+  replaces: z.string().nullable().default(null),
 });
 
 /** A file of rules of one's own. */
@@ -71,6 +74,8 @@ const rulePack = z.strictObject({
   version: z.literal(1),
   name: z.string().min(1),
   rules: z.array(packRule).min(1).max(1000),
+  /** SHA-256 of the canonical JSON of the rest: that it is unchanged, not who wrote it. */
+  sha256: z.string().optional(),
 });
 
 export interface RulePack {
@@ -85,6 +90,19 @@ export interface RulePack {
 export function parsePack(input: unknown, what: string): RulePack {
   const { name, rules } = parseInput(rulePack, input, what);
   return { name, rules: rules.map(fromPack) };
+}
+
+/** The rules of a pack as they stand in it, for keeping. @throws DomainError 'input-malformed' */
+export function packBodies(input: unknown, what: string): RuleBody[] {
+  return parseInput(z.object({ rules: z.array(ruleBody) }), input, what).rules;
+}
+
+/**
+ * Unknown data as one rule of a pack.
+ * @throws DomainError 'input-malformed' with the path of what is not of the form
+ */
+export function parsePackRule(input: unknown, what: string): Rule {
+  return fromPack(parseInput(packRule, input, what));
 }
 
 function fromPack({ loads, drill, effects, ...rule }: z.infer<typeof packRule>): Rule {

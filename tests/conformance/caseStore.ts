@@ -134,6 +134,7 @@ export function caseStoreConformance(
           jumpTests: [EXAMPLES.jumpTest],
           jumpTrials: [EXAMPLES.jumpTrial],
           ownMovements: [EXAMPLES.ownMovement],
+          ownRules: [EXAMPLES.ownRule],
           movementTrials: [EXAMPLES.movementTrial],
           landmarkTracks: [EXAMPLES.landmarkTrack],
           pointRepeats: [EXAMPLES.pointRepeat],

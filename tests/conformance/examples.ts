@@ -268,6 +268,12 @@ export const EXAMPLES: { readonly [K in Kind]: RecordOf<K> } = {
     aimsAtTarget: true,
     isAirborneSkill: false,
   },
+  ownRule: {
+    id: id(16),
+    caseId: id(2),
+    isOn: false,
+    rule: { id: 'own/unfinished', all: [{ measure: 'fppa' }] },
+  },
   movementTrial: {
     id: id(8),
     caseId: id(2),

@@ -150,6 +150,7 @@ export function sampleCase(): CaseFile {
       note: i === 2 ? 'landed with bent knees' : '',
     })),
     ownMovements: [],
+    ownRules: [],
     movementTrials: [
       {
         id: TRIAL,

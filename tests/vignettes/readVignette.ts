@@ -209,6 +209,7 @@ export function checkCaseFile(told: Omit<Vignette, 'title' | 'expect' | 'stops'>
     stills: [],
     trialEvents: [],
     ownMovements: [],
+    ownRules: [],
     enteredMeasures: [
       ...trials.flatMap((trial) => trial.values.map((value) => ({ ...value, trialId: trial.id }))),
       ...told.entered.map((value) => ({ ...value, trialId: null, phase: null })),

@@ -6,6 +6,7 @@ import { addDays, counted, formatDate } from '../../../shared/format/number.ts';
 import { conditionEntry } from '../../../shared/knowledge/conditions/index.ts';
 import { adviceHead } from '../../../shared/report/parts/findings.ts';
 import { whyHeldBack } from '../../../shared/report/parts/limits.ts';
+import { isOwnRule, OWN_RULE_WORDS } from '../../../shared/rules/ownRules.ts';
 import { OutcomeWords } from '../../parts/Words.tsx';
 import { SourceLine } from '../../parts/WorkingView.tsx';
 import { isSameSelection, useSelect, useSelection } from '../selection.ts';
@@ -52,6 +53,7 @@ export function FindingCard({ finding }: { finding: Finding }) {
         <Advice finding={finding} isSetAside={standing.decision?.decision === 'set-aside'} />
         <History finding={finding} />
         <p className="finding-grounds">
+          {isOwnRule(finding.ruleId) && <strong>{OWN_RULE_WORDS}. </strong>}
           {finding.evidence !== finding.basis && `Evidence ${EVIDENCE_WORDS[finding.evidence]}. `}
           {capital(BASIS_WORDS[finding.basis])}.
           {finding.defersTo.length > 0 && ` Decides in the end: ${finding.defersTo.join('; ')}.`}

@@ -11,6 +11,7 @@ import { isKnown } from '../../quantity.ts';
 import { beside } from '../blocks/beside.ts';
 import type { Block } from '../blocks/block.ts';
 import { figure } from '../blocks/figure.ts';
+import { isOwnRule, OWN_RULE_WORDS } from '../../rules/ownRules.ts';
 import { heading } from '../blocks/heading.ts';
 import { list } from '../blocks/list.ts';
 import { paragraph } from '../blocks/paragraph.ts';
@@ -247,6 +248,7 @@ function knownNumber({ value }: Fact): Quantified | null {
 function grounds(writing: Writing, finding: Finding): Runs {
   const defers = finding.defersTo.length === 0 ? '' : ` Decides in the end: ${finding.defersTo.join('; ')}.`;
   return [
+    { text: isOwnRule(finding.ruleId) ? `${OWN_RULE_WORDS}. ` : '' },
     { text: `Evidence: ${finding.evidence}; ${BASIS_WORDS[finding.basis]} ` },
     ...cite(writing, finding.sources),
     { text: `.${defers}` },

@@ -1,0 +1,23 @@
+import type { CaseFile } from '../model/records.ts';
+import { evaluateRules } from '../rules/evaluate.ts';
+import type { Rule } from '../rules/rule.ts';
+import type { Outcome } from './assessment.ts';
+import { asOf } from './asOf.ts';
+import { collectFacts } from './collectFacts.ts';
+
+/** What one rule alone would say of one case; null: nothing. `not-assessed` where a value it needs is missing. */
+export interface RulePreview {
+  readonly outcome: Outcome;
+  readonly finding: string;
+  readonly intervention: string | null;
+}
+
+/** The first thing that a rule would say of a case, by itself: what other rules would hold back is not asked. */
+export function previewRule(rule: Rule, file: CaseFile): RulePreview | null {
+  const { referenceSex, birthDate } = file.athlete;
+  const said = evaluateRules([rule], collectFacts(file), file.injuries, { referenceSex, birthDate, asOf: asOf(file) });
+  const first = said.find(({ outcome }) => outcome !== 'not-assessed') ?? said[0];
+  if (first === undefined) return null;
+  const { outcome, finding, intervention } = first;
+  return { outcome, finding, intervention };
+}
