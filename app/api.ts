@@ -109,6 +109,10 @@ export const api = createApi({
     }),
     keepExport: build.mutation<Answer<'export.keep'>, Request<'export.keep'>>({
       query: call('export.keep'),
+    previewRule: build.mutation<Answer<'rules.preview'>, Request<'rules.preview'>>({ query: call('rules.preview') }),
+    exportRules: build.mutation<Answer<'rules.export'>, Request<'rules.export'>>({ query: call('rules.export') }),
+    importRules: build.mutation<Answer<'rules.import'>, Request<'rules.import'>>({
+      query: call('rules.import'),
       invalidatesTags: caseTag,
     }),
     reportPreview: build.query<Answer<'report.preview'>, Request<'report.preview'>>({
@@ -157,6 +161,9 @@ export const {
   useImportTrialMutation,
   useKeepStillMutation,
   useKeepExportMutation,
+  usePreviewRuleMutation,
+  useExportRulesMutation,
+  useImportRulesMutation,
   useReportPreviewQuery,
   useMakeReportMutation,
   useReportTextMutation,

@@ -21,7 +21,7 @@ export function writePackFile(name: string, rules: readonly object[]): { text: s
 export function checkSignature(pack: unknown, what: string): string | null {
   if (typeof pack !== 'object' || pack === null || !('sha256' in pack)) return null;
   const { sha256, ...content } = pack;
-  if (sha256 === contentSha256(content)) return String(sha256);
+  if (sha256 === contentSha256(content)) return sha256;
   throw new DomainError(
     'refused-for-safety',
     `${what} was changed after it was written: its content does not agree with its SHA-256. Nothing was changed. Ask for the file again, or take the line "sha256" out if the change is yours.`,

@@ -13,6 +13,7 @@ import { useCase } from '../useCase.ts';
 import { FindingCard } from './FindingCard.tsx';
 import { actionOfKey } from './keys.ts';
 import { NotAssessed } from './NotAssessed.tsx';
+import { OwnRules } from './OwnRules.tsx';
 import { Plan } from './Plan.tsx';
 import './findings.css';
 
@@ -117,6 +118,7 @@ export function FindingsSection() {
           <Block title="" means="" findings={profile} />
         </section>
       )}
+      <OwnRules />
     </div>
   );
 }
