@@ -109,6 +109,8 @@ export const api = createApi({
     }),
     keepExport: build.mutation<Answer<'export.keep'>, Request<'export.keep'>>({
       query: call('export.keep'),
+      invalidatesTags: caseTag,
+    }),
     previewRule: build.mutation<Answer<'rules.preview'>, Request<'rules.preview'>>({ query: call('rules.preview') }),
     exportRules: build.mutation<Answer<'rules.export'>, Request<'rules.export'>>({ query: call('rules.export') }),
     importRules: build.mutation<Answer<'rules.import'>, Request<'rules.import'>>({
