@@ -257,7 +257,6 @@ export const CHANNELS = {
         .max(100_000),
     }),
     answer: z.strictObject({ caseIds: z.array(id), added: z.int(), replaced: z.int() }),
-    }),
   },
   /** What a rule of one's own would say, stored or not, of this case and of every case that is not archived. */
   'rules.preview': {
