@@ -1,10 +1,11 @@
 import { standardGravity } from '../../shared/kernel/constants/standardGravity.ts';
 import { BALL, LANDMARKS } from '../../shared/model/trial.ts';
 import type { Motion, Release } from '../demo/motion.ts';
-import { type RandomSource, randomSource } from '../demo/randomSource.ts';
+import type { RandomSource } from '../demo/randomSource.ts';
 import { type Camera, project } from './camera.ts';
 import { type Furniture, furnitureBetween } from './furniture.ts';
 import { MOTIONS } from './motions/index.ts';
+import { sourceFor } from './sourceFor.ts';
 
 export interface ClipOptions {
   readonly movementId: string;
@@ -62,9 +63,9 @@ export function planClip(options: ClipOptions): Clip {
   const make = MOTIONS[options.movementId];
   if (make === undefined)
     throw new Error(`No movement ${options.movementId}; there are ${Object.keys(MOTIONS).join(', ')}.`);
-  const motion = make(randomSource(options.seed));
+  const motion = make(sourceFor(options.seed, 'motion'));
   const frames = Math.floor(motion.lastsS * options.captureRateHz) + 1;
-  const camera = cameraFor(motion, options, randomSource(options.seed + 500));
+  const camera = cameraFor(motion, options, sourceFor(options.seed, 'camera'));
   const half = WIDTH_PX / camera.pxPerM / 2;
   const furniture = furnitureBetween(camera.lookingAt.x - half, camera.lookingAt.x + half);
   return { options, motion, camera, furniture, frames };

@@ -1,9 +1,9 @@
 import { spawn } from 'node:child_process';
 import { once } from 'node:events';
 import { createCanvas } from '@napi-rs/canvas';
-import { randomSource } from '../demo/randomSource.ts';
 import type { Clip } from './clip.ts';
 import { drawBackground, drawCode, drawFigure } from './drawFrame.ts';
+import { sourceFor } from './sourceFor.ts';
 
 /** Share of a frame's time that the shutter is open, and how many instants of it are drawn: mild blur. */
 const SHUTTER = 0.2;
@@ -19,7 +19,7 @@ const GRAIN = 10;
 export async function writeClip(clip: Clip, file: string, onFrame: (done: number) => void = () => {}): Promise<void> {
   const { camera, options, motion, furniture, frames } = clip;
   const { widthPx, heightPx } = camera;
-  const random = randomSource(options.seed + 1000);
+  const random = sourceFor(options.seed, 'picture');
   const ground = createCanvas(widthPx, heightPx);
   drawBackground(ground.getContext('2d'), camera, furniture, random);
   const grain = Int8Array.from({ length: 1 << 16 }, () => Math.round(random.normal(GRAIN / 3)));

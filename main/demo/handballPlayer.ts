@@ -134,6 +134,7 @@ function throwFile(random: RandomSource): TrialFile {
       ballDragPerM: dragFactor(handball3).value,
       targetDistanceM: target.distanceM,
       targetHeightM: target.heightM,
+      forearmBackDeg: -40,
       noiseM: POINT_U_M,
     },
     random,

@@ -37,6 +37,8 @@ export interface InventedThrow {
   /** From release to the target, and its height. */
   readonly targetDistanceM: number;
   readonly targetHeightM: number;
+  /** Where the forearm points when it lies furthest back, degrees from straight down. */
+  readonly forearmBackDeg: number;
   /** Standard deviation of digitising, m. */
   readonly noiseM: number;
 }
@@ -64,7 +66,7 @@ export function jumpThrowMotion(invented: InventedThrow): Motion {
   const figureAt = figureOnPath({
     statureM: invented.statureM,
     path,
-    posture: throwingPosture(times),
+    posture: throwingPosture(times, invented.forearmBackDeg),
     stances: stancesOf(path, times),
     swinging: (inStance) => swingingLegs(times, inStance),
   });
@@ -192,7 +194,7 @@ function curve(...points: (readonly [number, number])[]): Curve {
 }
 
 /** Trunk, head and arms. The throwing arm goes back (−90: level behind), up (−180) and over to the front. */
-function throwingPosture({ release, landing, end }: Times): (t: number) => Omit<Pose, 'legs'> {
+function throwingPosture({ release, landing, end }: Times, forearmBackDeg: number): (t: number) => Omit<Pose, 'legs'> {
   const trunk = curve([0, 9], [PLANT, -4], [TAKEOFF, -6], [COCKED, -11], [release, 12], [landing, 16], [end, 15]);
   const upper = curve(
     [0, -10],
@@ -208,7 +210,7 @@ function throwingPosture({ release, landing, end }: Times): (t: number) => Omit<
     [0, 55],
     [PLANT, 0],
     [TAKEOFF, -85],
-    [COCKED, -40],
+    [COCKED, forearmBackDeg],
     [release, -194],
     [release + 0.1, -290],
     [landing, -350],

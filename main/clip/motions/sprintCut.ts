@@ -15,6 +15,7 @@ export function sprintCut(random: RandomSource): Motion {
     ballDragPerM: 0,
     targetDistanceM: 5,
     targetHeightM: 1,
+    forearmBackDeg: -62,
     noiseM: 0,
   });
   const { plant = 0, 'take-off': takeoff = 0, landing = 0 } = running.events;

@@ -17,6 +17,7 @@ export function volleyballSpike(random: RandomSource): Motion {
     ballDragPerM: 0.016,
     targetDistanceM: between(random, 6, 9),
     targetHeightM: 0.1,
+    forearmBackDeg: -62,
     noiseM: 0,
   });
   const { plant, 'take-off': takeoff, cocked, release: contact, landing, end, ...rest } = throwing.events;

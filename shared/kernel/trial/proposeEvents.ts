@@ -7,7 +7,7 @@ import { turningPoint } from '../event/turningPoint.ts';
 import { fitRelease, LEAST_FLIGHT_FRAMES } from '../flight/fitRelease.ts';
 import { distance, type Point } from '../plane/point.ts';
 import { type AngleCurve, elbowFlexion, kneeFlexion } from './angleCurves.ts';
-import { type Scene, scene, type TrialInput } from './scene.ts';
+import { CUTOFF_HZ, type Scene, scene, type TrialInput } from './scene.ts';
 
 /** An instant to be confirmed by a person. Never an event until then. */
 export interface EventProposal {
@@ -21,6 +21,11 @@ export interface EventProposal {
 
 /** A foot is 3 cm up within a frame or so of leaving: ± 1 frame, rectangular. */
 const CONTACT_FRAME_U = 1 / Math.sqrt(3);
+/**
+ * What is read from points low-passed at 10 Hz (a foot that stops, a joint that turns) is no better placed than the filter
+ * spreads it, ± a quarter of its period, rectangular: a convention.
+ */
+const SMOOTHED_U_S = 1 / (4 * CUTOFF_HZ) / Math.sqrt(3);
 /** How far back from take-off or release a cocked arm is looked for, s: a convention. */
 const COCKING_S = 0.3;
 
@@ -29,7 +34,9 @@ const COCKING_S = 0.3;
  * from the centre of mass, the release from the ball leaving the hand, the set point and the cocked arm from elbow and
  * forearm, the end from the knees. Only events this movement has; those it cannot find are left out.
  *
- * @returns in the movement's order, each with half a frame of uncertainty (take-off and landing a frame, turning points less)
+ * @returns in the movement's order, each with half a frame of uncertainty (take-off, landing and
+ *   release a frame, turning points of the
+ *   body less, what joints and a foot that stops show what the smoothing leaves)
  * @source conventions stated in the files used
  */
 export function proposeEvents(input: TrialInput): readonly EventProposal[] {
@@ -59,7 +66,8 @@ export function proposeEvents(input: TrialInput): readonly EventProposal[] {
   propose('landing', landing, fall.confidence, `first frame after ${feetSay}; ${fall.because}`, CONTACT_FRAME_U);
 
   const plant = takeoff === null ? null : firstOfContact(view, takeoff);
-  propose('plant', plant, 'likely', 'the take-off foot comes down and stays down until take-off');
+  const smoothedU = SMOOTHED_U_S * view.rateHz;
+  propose('plant', plant, 'likely', 'the take-off foot comes down and stays down until take-off', smoothedU);
 
   const height = run(view.body.smooth);
   if (height !== null) {
@@ -101,18 +109,21 @@ export function proposeEvents(input: TrialInput): readonly EventProposal[] {
 
   const side = view.side === 'none' ? null : view.side;
   const release = side === null ? null : releaseFrame(view, side);
-  propose('release', release, 'likely', 'the ball is last within 6 cm of where the hand held it');
+  propose('release', release, 'likely', 'the ball is last within 6 cm of where the hand held it', CONTACT_FRAME_U);
   if (side !== null && release !== null) {
-    proposeArm(view, side, release, takeoff, propose);
+    proposeArm(view, side, release, takeoff, (event, frame, confidence, because) =>
+      propose(event, frame, confidence, because, smoothedU),
+    );
   }
   if (landing !== null) {
     const deepest = deepestKnee(view, landing);
-    propose('deepest', deepest, 'likely', 'the knees are bent most after landing');
+    propose('deepest', deepest, 'likely', 'the knees are bent most after landing', smoothedU);
     propose(
       'end',
       view.movement.events.some(({ id }) => id === 'deepest') ? null : deepest,
       'likely',
       'the knees stop bending after landing',
+      smoothedU,
     );
   }
   return view.movement.events.flatMap(({ id }) => found.get(id) ?? []);
@@ -154,28 +165,24 @@ function proposeArm(
     }
   }
   const from = Math.max(0, (takeoff ?? release) - Math.round(COCKING_S * view.rateHz));
-  const laidBack: number[] = [];
-  let first: number | null = null;
-  for (let frame = from; frame <= release; frame += 1) {
-    const [e, w] = [
-      view.points.get(`elbow-${side}`)?.smooth.get(frame),
-      view.points.get(`wrist-${side}`)?.smooth.get(frame),
-    ];
-    if (e === undefined || w === undefined) continue;
-    first ??= frame;
-    // Against vertical, backward negative: most negative is furthest back. Below the horizontal it has not been raised yet.
-    const back = leanOf(e, w, view.facing);
-    laidBack.push(Math.abs(back) > Math.PI * 0.75 ? 0 : back);
+  propose('cocked', furthestBack(view, side, from, release), 'likely', 'the forearm lies furthest back');
+}
+
+/** The forearm has come forward from where it lay furthest back once it has turned so far: a convention. */
+const CAME_FORWARD_RAD = (10 * Math.PI) / 180;
+
+/** Backwards from the release: where the forearm last turned from going back to coming forward; null if it does not. */
+function furthestBack(view: Scene, side: 'left' | 'right', from: number, release: number): number | null {
+  let furthest: { frame: number; back: number } | null = null;
+  for (let frame = release; frame >= from; frame -= 1) {
+    const [elbow, wrist] = [`elbow-${side}`, `wrist-${side}`].map((name) => view.points.get(name)?.smooth.get(frame));
+    if (elbow === undefined || wrist === undefined) continue;
+    // Against vertical, backward negative: most negative is furthest back.
+    const back = leanOf(elbow, wrist, view.facing);
+    if (furthest === null || back < furthest.back) furthest = { frame, back };
+    else if (back > furthest.back + CAME_FORWARD_RAD && furthest.frame < release) return furthest.frame;
   }
-  if (first !== null && laidBack.length >= 3) {
-    const back = turningPoint(laidBack, 'lowest');
-    propose(
-      'cocked',
-      back.isAtEdge ? null : first + Math.round(back.index),
-      'likely',
-      'the forearm lies furthest back',
-    );
-  }
+  return null;
 }
 
 interface Run<T> {

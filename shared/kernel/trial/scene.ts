@@ -46,7 +46,7 @@ export interface Scene {
 }
 
 /** Low-pass for body points: a convention, in the middle of what jump and throw studies use. */
-const CUTOFF_HZ = 10;
+export const CUTOFF_HZ = 10;
 
 /**
  * @returns why nothing that needs time can be computed, or the scene

@@ -18,6 +18,7 @@ const invented = {
   ballDragPerM: 0.0185,
   targetDistanceM: 8,
   targetHeightM: 1.5,
+  forearmBackDeg: -40,
   noiseM: 0.003,
 };
 

@@ -1,0 +1,83 @@
+import type { ClipTruth } from '../../main/clip/clip.ts';
+import type { RandomSource } from '../../main/demo/randomSource.ts';
+import type { TrialInput } from '../../shared/kernel/trial/scene.ts';
+import { proposeEvents } from '../../shared/kernel/trial/proposeEvents.ts';
+import { movementById } from '../../shared/knowledge/movements/index.ts';
+import type { Calibration, LandmarkTrack, MovementTrial } from '../../shared/model/trial.ts';
+import { EXAMPLES, id } from '../conformance/examples.ts';
+import { HAND_PX, type Samples } from './digitiseClip.ts';
+
+/** Standard uncertainty that a person states for a coordinate put down or followed, px. */
+const STATED_PX = 0.6;
+
+/** The stick's ends put down by hand. */
+export function stickCalibration({ stick }: ClipTruth, random: RandomSource): Calibration {
+  const put = ([x, y]: readonly [number, number]) => ({
+    xPx: x + random.normal(HAND_PX),
+    yPx: y + random.normal(HAND_PX),
+  });
+  const [from, to] = [put(stick.from), put(stick.to)];
+  return { kind: 'length', from, to, lengthM: stick.lengthM, lengthUM: 0.001, pointUPx: STATED_PX, tiltDeg: 0 };
+}
+
+/** The marks of the plane put down by hand. */
+export function planeCalibration({ plane }: ClipTruth, random: RandomSource): Calibration {
+  const points = plane.map(({ px: [x, y], m: [xM, yM] }) => ({
+    image: { xPx: x + random.normal(HAND_PX), yPx: y + random.normal(HAND_PX) },
+    plane: { xM, yM },
+  }));
+  return { kind: 'plane', points, pointUPx: STATED_PX };
+}
+
+/** A trial as the bench would hold it once the proposed events are accepted as they are. */
+export function trialOfClip(
+  truth: ClipTruth,
+  points: ReadonlyMap<string, Samples>,
+  calibration: Calibration,
+  captureRateHz: number,
+): TrialInput {
+  const movement = movementById(truth.movement);
+  if (movement === null) throw new Error(`no movement ${truth.movement}`);
+  const trial: MovementTrial = {
+    ...EXAMPLES.movementTrial,
+    movementId: truth.movement,
+    side: truth.side,
+    captureRateHz,
+    playbackRateHz: truth.playbackRateHz,
+    calibration,
+    calibrationDraft: null,
+    ballId: truth.movement === 'handball-jump-throw' ? 'handball-3' : null,
+    targetDistanceM: null,
+    targetHeightM: null,
+    targetDistanceUM: null,
+    targetHeightUM: null,
+  };
+  const tracks = [...points].map(
+    ([point, samples], i): LandmarkTrack => ({
+      ...EXAMPLES.landmarkTrack,
+      id: id(9000 + i),
+      trialId: trial.id,
+      point,
+      origin: 'tracked',
+      samples: samples.map(([frame, x, y]) => [frame, x, y]),
+    }),
+  );
+  const input: TrialInput = {
+    trial,
+    tracks,
+    events: [],
+    movement,
+    massKg: 75,
+    statureM: truth.statureM,
+    referenceSex: 'male',
+  };
+  const events = proposeEvents(input).map(({ event, timeS, uS }, i) => ({
+    id: id(9500 + i),
+    trialId: trial.id,
+    event,
+    timeS,
+    uS,
+    origin: 'proposed-and-confirmed' as const,
+  }));
+  return { ...input, events };
+}
