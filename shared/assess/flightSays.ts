@@ -61,7 +61,8 @@ export interface RateProposal {
 
 /**
  * The capture rate that would make what flies fall with g, if the scale is right. Within two standard uncertainties a
- * usual camera rate or a whole multiple of the present one is taken, because cameras have such rates; null where gravity
+ * usual camera rate that is a whole multiple of the present one is taken, else either, because cameras have such rates; null
+ * where gravity
  * does not question the clock.
  */
 export function proposedRate(trial: MovementTrial, { check }: FlightSays): RateProposal | null {
@@ -71,9 +72,10 @@ export function proposedRate(trial: MovementTrial, { check }: FlightSays): RateP
   const found = captureRateHz * k.value;
   const wholes = Array.from({ length: 40 }, (_, i) => captureRateHz * (i + 2));
   const reach = 2 * captureRateHz * (k.u ?? 0);
-  const nearest = [...wholes, ...USUAL_RATES_HZ]
+  const inReach = [...wholes, ...USUAL_RATES_HZ]
     .filter((rate) => rate !== captureRateHz && Math.abs(rate - found) <= reach)
-    .toSorted((a, b) => Math.abs(a - found) - Math.abs(b - found))[0];
+    .toSorted((a, b) => Math.abs(a - found) - Math.abs(b - found));
+  const nearest = inReach.find((rate) => wholes.includes(rate) && USUAL_RATES_HZ.includes(rate)) ?? inReach[0];
   const rateHz = nearest ?? Number(found.toPrecision(4));
   return {
     rateHz,

@@ -34,12 +34,22 @@ export async function digitiseClip(
   });
   const points = new Map<string, Samples>(followed.map(({ name, samples }) => [name, samples]));
   for (const [copy, from] of Object.entries(COPIES)) points.set(copy, points.get(from) ?? []);
-  const sum = (counts: readonly number[]) => counts.reduce((total, one) => total + one, 0);
   return {
     points,
-    byHand: sum(followed.map(({ byHand }) => byHand)),
-    all: sum(followed.map(({ samples }) => samples.length)),
+    byHand: followed.reduce((sum, one) => sum + one.byHand, 0),
+    all: followed.reduce((sum, one) => sum + one.samples.length, 0),
   };
+}
+
+/** The same without pictures: every point put down by hand in every frame. */
+export function clickedPoints(truth: ClipTruth, random: RandomSource): ReadonlyMap<string, Samples> {
+  const clicked = (at: number) => at + random.normal(HAND_PX);
+  return new Map(
+    Object.entries(truth.points).map(([name, samples]) => [
+      name,
+      samples.map(([frame, x, y]) => [frame, clicked(x), clicked(y)] as const),
+    ]),
+  );
 }
 
 class Followed {

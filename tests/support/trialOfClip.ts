@@ -29,7 +29,7 @@ export function planeCalibration({ plane }: ClipTruth, random: RandomSource): Ca
   return { kind: 'plane', points, pointUPx: STATED_PX };
 }
 
-/** A trial as the bench would hold it once the proposed events are accepted as they are. */
+/** A trial as the bench would hold it once the proposed events are accepted as they are and the others put down by hand. */
 export function trialOfClip(
   truth: ClipTruth,
   points: ReadonlyMap<string, Samples>,
@@ -71,13 +71,23 @@ export function trialOfClip(
     statureM: truth.statureM,
     referenceSex: 'male',
   };
-  const events = proposeEvents(input).map(({ event, timeS, uS }, i) => ({
+  const proposed = proposeEvents(input).map((one) => ({ ...one, origin: 'proposed-and-confirmed' as const }));
+  // What is not proposed is stepped to and put down on its frame, to half a frame.
+  const byHand = Object.entries(truth.events)
+    .filter(([event]) => !proposed.some((one) => one.event === event))
+    .map(([event, t]) => ({
+      event,
+      timeS: Math.round(t * captureRateHz) / captureRateHz,
+      uS: 1 / captureRateHz / Math.sqrt(12),
+      origin: 'by-hand' as const,
+    }));
+  const events = [...proposed, ...byHand].map(({ event, timeS, uS, origin }, i) => ({
     id: id(9500 + i),
     trialId: trial.id,
     event,
     timeS,
     uS,
-    origin: 'proposed-and-confirmed' as const,
+    origin,
   }));
   return { ...input, events };
 }

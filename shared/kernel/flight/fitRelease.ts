@@ -54,6 +54,12 @@ const SOURCE: Source = {
   status: 'derived',
 };
 
+/** A drag factor, /m. */
+export interface DragGiven {
+  readonly k: number;
+  readonly u?: number;
+}
+
 /**
  * How a ball left the hand, from where it was afterwards: a straight line in x and a parabola in y by least squares
  * (from the ball's path, never from the forearm). With drag, the path's bend away from the parabola is integrated from
@@ -63,7 +69,7 @@ const SOURCE: Source = {
  *
  * @param samples at least six, times strictly rising, s and m
  * @param pointU standard uncertainty of one coordinate, m, or why there is none (then the scatter alone counts)
- * @param drag k = ρ C A/(2m), /m; null: vacuum
+ * @param drag k = ρ C A/(2m), /m, and its standard uncertainty if there is one; null: vacuum
  * @throws DomainError 'not-enough-data' for fewer than six samples; 'input-out-of-range' for samples not finite or not
  *   rising in time; 'no-solution' if the fit with drag does not settle
  * @source free flight; least squares
@@ -71,7 +77,7 @@ const SOURCE: Source = {
 export function fitRelease(
   samples: readonly FlightSample[],
   pointU: PointU,
-  drag: { readonly k: number } | null,
+  drag: DragGiven | null,
   options: FitOptions = {},
 ): ReleaseFit {
   refuseUnusableFlight('fitRelease', samples);
@@ -83,6 +89,14 @@ export function fitRelease(
   const air = drag === null ? VACUUM : { drag: drag.k, lift: 0 };
   const free = fit(after, air, null);
   const used = options.gravity === 'standard' ? fit(after, air, standardGravity.value) : free;
+
+  // One standard uncertainty more of drag, and the velocity at release that the same path then asks for.
+  const dragU = drag?.u ?? 0;
+  const heavier =
+    dragU === 0
+      ? used
+      : fit(after, { ...air, drag: air.drag + dragU }, options.gravity === 'standard' ? standardGravity.value : null);
+  const byDrag = { x: heavier.vx - used.vx, y: heavier.vy - used.vy };
 
   const digitising = typeof pointU === 'number' ? pointU : 0;
   const sigma = (f: Fit) => Math.max(digitising, f.scatter);
@@ -137,23 +151,21 @@ export function fitRelease(
     free.seG,
     'least squares: y = y_0 + v_y t - g t^2 / 2',
   );
-  const velocityX = value(
-    'v_x',
-    'Horizontal velocity at release',
-    'm/s',
-    used,
-    used.vx,
-    used.seVx,
-    'least squares: x = x_0 + v_x t',
+  const velocityX = withDrag(
+    value('v_x', 'Horizontal velocity at release', 'm/s', used, used.vx, used.seVx, 'least squares: x = x_0 + v_x t'),
+    byDrag.x,
   );
-  const fromFit = value(
-    'v_y',
-    'Vertical velocity at release',
-    'm/s',
-    used,
-    used.vy,
-    used.seVy,
-    'least squares: y = y_0 + v_y t - g t^2 / 2',
+  const fromFit = withDrag(
+    value(
+      'v_y',
+      'Vertical velocity at release',
+      'm/s',
+      used,
+      used.vy,
+      used.seVy,
+      'least squares: y = y_0 + v_y t - g t^2 / 2',
+    ),
+    byDrag.y,
   );
   const releaseU = options.releaseAt?.u ?? 0;
   const velocityY =
@@ -199,8 +211,8 @@ export function fitRelease(
     },
   };
   const components = { v_x: velocityX, v_y: velocityY };
-  // Both are as long as the scale makes them.
-  const shared = velocityX.value * velocityY.value * (scale.u ?? 0) ** 2;
+  // Both are as long as the scale makes them, and bent by the same air.
+  const shared = velocityX.value * velocityY.value * (scale.u ?? 0) ** 2 + byDrag.x * byDrag.y;
   const apart = (velocityX.u ?? 0) * (velocityY.u ?? 0);
   const correlations = { [pairKey('v_x', 'v_y')]: apart > 0 ? shared / apart : 0 };
   return {
@@ -242,6 +254,27 @@ export function fitRelease(
   };
 }
 
+/** A velocity with what the uncertainty of the drag factor adds to its own. */
+function withDrag(velocity: Quantity<'m/s'>, change: number): Quantity<'m/s'> {
+  if (change === 0) return velocity;
+  const { symbol, name } = velocity.working;
+  return derive(
+    {
+      symbol,
+      name,
+      unit: 'm/s',
+      formula: `${symbol} = ${symbol}k + δ_k`,
+      variant: 'δ_k: what one standard uncertainty of the drag factor changes',
+      source: SOURCE,
+    },
+    {
+      [`${symbol}k`]: { ...velocity, working: { ...velocity.working, symbol: `${symbol}k` } },
+      δ_k: measured('δ_k', 'Change with the drag factor', 0, 'm/s', Math.abs(change)),
+    },
+    (p) => (p[`${symbol}k`] as number) + p.δ_k,
+  );
+}
+
 interface Components {
   readonly v_x: number;
   readonly v_y: number;
@@ -255,7 +288,7 @@ function angleOf({ v_x, v_y }: Components): number {
   return Math.atan2(v_y, Math.abs(v_x));
 }
 
-function variantOf(drag: { readonly k: number } | null, g: string): string {
+function variantOf(drag: DragGiven | null, g: string): string {
   const air = drag === null ? 'in a vacuum' : `with drag, k = ${drag.k.toPrecision(4)} /m`;
   return g === '' ? air : `${air}, ${g}`;
 }

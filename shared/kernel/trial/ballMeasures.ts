@@ -1,3 +1,4 @@
+import type { Ball } from '../../knowledge/balls/ball.ts';
 import { ballById } from '../../knowledge/balls/index.ts';
 import type { MovementTrial } from '../../model/trial.ts';
 import { isKnown, measured, type Quantity, type Reading, type Unknown } from '../../quantity.ts';
@@ -97,10 +98,15 @@ function flightFit(view: Scene, trial: MovementTrial): ReleaseFit | Unknown {
     fitRelease(
       samples.map(({ t, x, y }) => ({ t, x: view.facing * x, y })),
       view.ball.pointU,
-      ball === null ? null : { k: dragFactor(ball).value },
+      ball === null ? null : dragOf(ball),
       { releaseAt: { t: begin.value, u: begin.u ?? 0 }, scaleU: view.ball.scaleU, gravity: 'standard' },
     ),
   );
+}
+
+function dragOf(ball: Ball): { k: number; u: number } {
+  const { value, u } = dragFactor(ball);
+  return { k: value, u: u ?? 0 };
 }
 
 interface Target {

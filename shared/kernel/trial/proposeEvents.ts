@@ -21,6 +21,8 @@ export interface EventProposal {
 
 /** A foot is 3 cm up within a frame or so of leaving: ± 1 frame, rectangular. */
 const CONTACT_FRAME_U = 1 / Math.sqrt(3);
+/** A foot takes those 3 cm at about 2 m/s, up as down; rectangular: a convention. */
+const CONTACT_U_S = CONTACT_HEIGHT_M / 2 / Math.sqrt(12);
 /**
  * What is read from points low-passed at 10 Hz (a foot that stops, a joint that turns) is no better placed than the filter
  * spreads it, ± a quarter of its period, rectangular: a convention.
@@ -62,8 +64,9 @@ export function proposeEvents(input: TrialInput): readonly EventProposal[] {
   const [takeoff, landing] = [frameOf(span?.takeoff), frameOf(span?.landing)];
   const fall = fallBetween(view, takeoff, landing);
   const feetSay = `the lowest foot is more than ${100 * CONTACT_HEIGHT_M} cm up`;
-  propose('take-off', takeoff, fall.confidence, `last frame before ${feetSay}; ${fall.because}`, CONTACT_FRAME_U);
-  propose('landing', landing, fall.confidence, `first frame after ${feetSay}; ${fall.because}`, CONTACT_FRAME_U);
+  const contactU = Math.hypot(CONTACT_FRAME_U, CONTACT_U_S * view.rateHz);
+  propose('take-off', takeoff, fall.confidence, `last frame before ${feetSay}; ${fall.because}`, contactU);
+  propose('landing', landing, fall.confidence, `first frame after ${feetSay}; ${fall.because}`, contactU);
 
   const plant = takeoff === null ? null : firstOfContact(view, takeoff);
   const smoothedU = SMOOTHED_U_S * view.rateHz;
@@ -109,9 +112,9 @@ export function proposeEvents(input: TrialInput): readonly EventProposal[] {
 
   const side = view.side === 'none' ? null : view.side;
   const release = side === null ? null : releaseFrame(view, side);
-  propose('release', release, 'likely', 'the ball is last within 6 cm of where the hand held it', CONTACT_FRAME_U);
+  propose('release', release, 'likely', 'the ball moves away from where the hand held it', CONTACT_FRAME_U);
   if (side !== null && release !== null) {
-    proposeArm(view, side, release, takeoff, (event, frame, confidence, because) =>
+    proposeArm(view, side, Math.round(release), takeoff, (event, frame, confidence, because) =>
       propose(event, frame, confidence, because, smoothedU),
     );
   }

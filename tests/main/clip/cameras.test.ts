@@ -11,7 +11,7 @@ import { emptyCaseFile } from '../../../shared/model/caseLists.ts';
 import type { CaseFile } from '../../../shared/model/records.ts';
 import { isKnown } from '../../../shared/quantity.ts';
 import { EXAMPLES } from '../../conformance/examples.ts';
-import { HAND_PX, type Samples } from '../../support/digitiseClip.ts';
+import { clickedPoints } from '../../support/digitiseClip.ts';
 import { planeCalibration, stickCalibration, trialOfClip } from '../../support/trialOfClip.ts';
 
 /** A clip of a jump throw, every point put down by a hand that scatters by half a pixel. Truth: the clip's own. */
@@ -20,12 +20,7 @@ function clicked(options: Partial<ClipOptions>) {
   const plan = { movementId, seed: 11, captureRateHz: 120, slowMotion: 1, tiltDeg: 0, turnDeg: 0, ...options };
   const truth = truthOf(planClip(plan));
   const random = sourceFor(plan.seed, 'hand');
-  const points = new Map<string, Samples>(
-    Object.entries(truth.points).map(([name, samples]) => [
-      name,
-      samples.map(([frame, x, y]) => [frame, x + random.normal(HAND_PX), y + random.normal(HAND_PX)] as const),
-    ]),
-  );
+  const points = clickedPoints(truth, random);
   return { truth, points, random };
 }
 
