@@ -106,7 +106,9 @@ const CASE = JSON.stringify({
   athlete: { name: 'A', massKg: 70 },
   injuries: [{ id: 'a', condition: 'ankle-sprain', region: 'ankle', side: 'left', status: 'resolved' }],
   jumpTests: [{ id: 't', heldOn: '2026-01-02', kind: 'countermovement', method: 'flight-time' }],
-  jumpTrials: [{ testId: 't', number: 1, flightTimeS: 0.52 }],
+  jumpTrials: [
+    { testId: 't', number: 1, flightTimeS: 0.52, note: 'Some words in which a slip does no harm. '.repeat(12) },
+  ],
 });
 
 const TRIAL = JSON.stringify({

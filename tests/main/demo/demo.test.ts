@@ -74,7 +74,7 @@ describe.skipIf(!has('pdftotext'))('pdftotext reads', () => {
     const text = textOf('handball-player.pdf');
     expect(text).toContain('Player Sorrel');
     expect(text).toContain('Invented data');
-    for (const { label } of handballJumpThrow.phases) expect(text).toContain(label);
+    for (const { label } of handballJumpThrow.phases) expect(text.replaceAll(/\s+/g, ' ')).toContain(label);
     expect(text).toMatch(/held back/i);
     expect(text).toMatch(/shoulder instability, posterior/i);
     expect(text).toContain('Screening is not diagnosis');
@@ -83,8 +83,9 @@ describe.skipIf(!has('pdftotext'))('pdftotext reads', () => {
   test('in the one of the player in pain the stop, in words', () => {
     const text = textOf('stop-and-be-seen.pdf');
     expect(text).toContain('Player Elm');
-    expect(text).toMatch(/stop and be seen/i);
-    expect(text).toMatch(/pain 6 of 10/);
+    expect(text).toMatch(/be seen/i);
+    expect(text).toMatch(/before you train on/i);
+    expect(text).toMatch(/pain 6 of 10/i);
   });
 
   test('in the letter the addressee, the direction and the question', () => {
