@@ -11,7 +11,7 @@ const has = (program: string) => spawnSync(program, ['--version']).error === und
 const out = fs.mkdtempSync(path.join(os.tmpdir(), 'caseframe-test-'));
 const REPORTS = ['handball-player.pdf', 'stop-and-be-seen.pdf', 'climber-referral.pdf'];
 const textOf = (name: string) =>
-  spawnSync('pdftotext', ['-layout', path.join(out, name), '-'], { encoding: 'utf8' }).stdout.replaceAll(/\s+/g, ' ');
+  spawnSync('pdftotext', ['-raw', path.join(out, name), '-'], { encoding: 'utf8' }).stdout.replaceAll(/\s+/g, ' ');
 const hash = (folder: string, name: string) =>
   createHash('sha256')
     .update(fs.readFileSync(path.join(folder, name)))
@@ -74,7 +74,7 @@ describe.skipIf(!has('pdftotext'))('pdftotext reads', () => {
     const text = textOf('handball-player.pdf');
     expect(text).toContain('Player Sorrel');
     expect(text).toContain('Invented data');
-    for (const { label } of handballJumpThrow.phases) expect(text.replaceAll(/\s+/g, ' ')).toContain(label);
+    for (const { label } of handballJumpThrow.phases) expect(text).toContain(label);
     expect(text).toMatch(/held back/i);
     expect(text).toMatch(/shoulder instability, posterior/i);
     expect(text).toContain('Screening is not diagnosis');
