@@ -5,6 +5,7 @@ import type { CaseFile } from '../../shared/model/records.ts';
 import type { ScreeningResult } from '../../shared/model/screening.ts';
 import { GRADE_WORDS } from '../../shared/report/words.ts';
 import { reasonsToSkip, resultOf } from '../case/screening/results.ts';
+import { today } from '../case/newRecord.ts';
 import { Words } from '../parts/Words.tsx';
 import { athleteName } from './athleteName.ts';
 import { sidesOf } from './RunCell.tsx';
@@ -19,7 +20,7 @@ export function NowLine(props: { file: CaseFile | null; sessionId: string; item:
       </footer>
     );
   }
-  const skip = reasonsToSkip(item, file.injuries);
+  const skip = reasonsToSkip(item, file.injuries, today());
   const results = sidesOf(item).map((side) => resultOf(file.screeningResults, sessionId, item.id, side));
   const held = sidesOf(item).map((side, i) => {
     const result = results[i] ?? null;

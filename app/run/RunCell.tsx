@@ -13,6 +13,7 @@ import type { SideOrNone } from '../../shared/model/parts.ts';
 import type { CaseFile } from '../../shared/model/records.ts';
 import type { ScreeningResult } from '../../shared/model/screening.ts';
 import { reasonsToSkip, resultEdits, type ResultFields, resultOf } from '../case/screening/results.ts';
+import { today } from '../case/newRecord.ts';
 import { useEditOf } from '../case/useEdit.ts';
 import { useTyped } from '../parts/useTyped.ts';
 import { athleteName } from './athleteName.ts';
@@ -32,7 +33,7 @@ export function RunCell(props: {
   const { file, sessionId, item, onPlace } = props;
   const edit = useEditOf(file.case.id);
   const results = sidesOf(item).map((side) => resultOf(file.screeningResults, sessionId, item.id, side));
-  const isSkipped = reasonsToSkip(item, file.injuries).length > 0;
+  const isSkipped = reasonsToSkip(item, file.injuries, today()).length > 0;
   const named = `${item.label}, ${athleteName(file)}`;
 
   /** Everything one keystroke says of both sides, as one step of undo. */

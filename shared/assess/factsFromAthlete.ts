@@ -73,7 +73,7 @@ function redFlag({ athlete }: CaseFile): Pick<Fact, 'value' | 'provenance'> {
 }
 
 function onFile(file: CaseFile, day: string): Fact[] {
-  const inForce = file.injuries.filter((injury) => liftedBy(injury) === null);
+  const inForce = file.injuries.filter((injury) => liftedBy(injury, day) === null);
   const facts = CONDITIONS.filter((condition) => condition !== 'other').map((condition) => {
     const injury = inForce.find((one) => one.condition === condition);
     return makeFact({

@@ -83,9 +83,10 @@ export function isMinor(file: CaseFile): boolean {
   return age !== null && age < 18;
 }
 
-function injuriesState({ injuries }: CaseFile): Pick<SectionState, 'words' | 'isComplete'> {
+function injuriesState(file: CaseFile): Pick<SectionState, 'words' | 'isComplete'> {
+  const { injuries } = file;
   if (injuries.length === 0) return { words: 'none recorded', isComplete: false };
-  const open = injuries.filter((injury) => liftedBy(injury) === null).length;
+  const open = injuries.filter((injury) => liftedBy(injury, asOf(file)) === null).length;
   const words = open === 0 ? 'all cleared' : `${open} not cleared`;
   return { words: `${injuries.length} on file, ${words}`, isComplete: true };
 }
@@ -100,7 +101,9 @@ function screeningState(file: CaseFile): Pick<SectionState, 'words' | 'isComplet
       result.valueSi !== null || result.grade !== null || result.isPositive !== null || result.painNrs !== null,
   ).length;
   if (battery === null) return { words: counted(entered, 'result'), isComplete: entered > 0 };
-  const inForce = new Set(file.injuries.filter((one) => liftedBy(one) === null).map((one) => one.condition));
+  const inForce = new Set(
+    file.injuries.filter((one) => liftedBy(one, asOf(file)) === null).map((one) => one.condition),
+  );
   const asked = battery.items
     .filter((item) => !isLeftOut(item, inForce) || results.some((result) => result.itemId === item.id))
     .reduce((sum, item) => sum + (item.hasSides ? 2 : 1), 0);

@@ -7,7 +7,7 @@ import { liftedBy } from '../../../shared/rules/effects/liftedBy.ts';
 import { Button } from '../../parts/Button.tsx';
 import { EmptyState } from '../../parts/EmptyState.tsx';
 import { Words } from '../../parts/Words.tsx';
-import { newId } from '../newRecord.ts';
+import { newId, today } from '../newRecord.ts';
 import { useCase } from '../useCase.ts';
 import { useEdit } from '../useEdit.ts';
 import { BodyOutline, type Place, placeWords } from './BodyOutline.tsx';
@@ -69,7 +69,7 @@ export function InjuriesSection() {
 
 function InjuryItem({ injury, isOpen, onToggle }: { injury: Injury; isOpen: boolean; onToggle: () => void }) {
   const { condition, diagnosis, onset, status } = injury;
-  const lifted = liftedBy(injury);
+  const lifted = liftedBy(injury, today());
   const name = condition === 'other' ? diagnosis || 'Injury without a diagnosis yet' : conditionEntry(condition).label;
   return (
     <li className="injury">

@@ -153,7 +153,7 @@ export function InjuryForm({ injury }: { injury: Injury }) {
 /** Which limits the injury puts in force, who lifts them, and what it does in this very case. */
 function Limits({ injury }: { injury: Injury }) {
   const entry = conditionEntry(injury.condition);
-  const lifted = liftedBy(injury);
+  const lifted = liftedBy(injury, today());
   return (
     <section className="limits" aria-label="Limits">
       <h4>{lifted === null ? 'Limits it puts in force' : 'Limits it had put in force'}</h4>

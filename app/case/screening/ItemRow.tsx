@@ -14,6 +14,7 @@ import { StopWords } from '../StopWords.tsx';
 import { useCase } from '../useCase.ts';
 import { useEdit } from '../useEdit.ts';
 import { reasonsToSkip, resultEdits, type ResultFields, resultOf, sideDifference } from './results.ts';
+import { today } from '../newRecord.ts';
 
 const CHOICES = GRADES.map((value) => ({ value, label: GRADE_WORDS[value] }));
 const CLEARING = [
@@ -28,7 +29,7 @@ export function ItemRow(props: { session: ScreeningSession; item: BatteryItem; r
   const sides: readonly SideOrNone[] = item.hasSides ? ['left', 'right'] : ['none'];
   const found = sides.map((side) => resultOf(results, session.id, item.id, side));
   const [left = null, right = null] = found;
-  const skip = reasonsToSkip(item, file.injuries);
+  const skip = reasonsToSkip(item, file.injuries, today());
   const difference = sideDifference(item, left, right);
   const readings = found.flatMap((result) =>
     assessment.facts.filter(

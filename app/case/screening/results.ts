@@ -66,9 +66,9 @@ export function isEmptyResult(result: ScreeningResult): boolean {
 }
 
 /** Why the item is left out, one sentence for each injury on file that asks for it and is not cleared. */
-export function reasonsToSkip(item: BatteryItem, injuries: readonly Injury[]): readonly string[] {
+export function reasonsToSkip(item: BatteryItem, injuries: readonly Injury[], day: string): readonly string[] {
   return injuries
-    .filter((injury) => item.skipFor.includes(injury.condition) && liftedBy(injury) === null)
+    .filter((injury) => item.skipFor.includes(injury.condition) && liftedBy(injury, day) === null)
     .map(({ condition, side }) => {
       const entry = conditionEntry(condition);
       const sided = side === 'none' ? '' : `, ${side}`;

@@ -14,7 +14,8 @@ import { keyPoses } from '../figures/keyPoses.ts';
 import { howMadeInShort } from '../parts/closing.ts';
 import { adviceHead } from '../parts/findings.ts';
 import { adviceOf, firstSteps, forAthlete } from '../parts/firstSteps.ts';
-import { holdsLimits } from '../parts/limits.ts';
+import { asOf } from '../../assess/asOf.ts';
+import { liftedBy } from '../../rules/effects/liftedBy.ts';
 import { outlineOf, titleBlock } from '../parts/opening.ts';
 import { progressPart } from '../parts/progressPart.ts';
 import { stillsOf } from '../parts/stills.ts';
@@ -81,19 +82,21 @@ function stopFirst({ assessment }: Writing): Block[] {
 /** What an injury on file rules out for now, in words of the record, and who can change that. */
 function leaveAlone({ file, assessment }: Writing): Block[] {
   const held = assessment.findings.filter((finding) => finding.withheld !== null).length;
-  const limits = file.injuries.filter(holdsLimits).map((injury) => {
-    const entry = conditionEntry(injury.condition);
-    const name = [entry.label, SIDE_WORDS[injury.side]].filter((word) => word !== '').join(', ');
-    const limit = injury.restrictions === '' ? entry.limits : injury.restrictions;
-    return beside(name, [
-      paragraph(limit === '' ? 'Ask before you load it.' : limit),
-      paragraph([...strong('Who can clear it: '), ...plain(`${entry.clears}.`)]),
-    ]);
-  });
+  const limits = file.injuries
+    .filter((injury) => liftedBy(injury, asOf(file)) === null)
+    .map((injury) => {
+      const entry = conditionEntry(injury.condition);
+      const name = [entry.label, SIDE_WORDS[injury.side]].filter((word) => word !== '').join(', ');
+      const limit = injury.restrictions === '' ? entry.limits : injury.restrictions;
+      return beside(name, [
+        paragraph(limit === '' ? 'Ask before you load it.' : limit),
+        paragraph([...strong('Who can clear it: '), ...plain(`${entry.clears}.`)]),
+      ]);
+    });
   if (limits.length === 0 && held === 0) return [];
   return [
     heading(2, 'What to leave alone for now', ANCHORS.heldBack),
-    ...outlineOf(file.injuries.filter(holdsLimits)),
+    ...outlineOf(file.injuries.filter((injury) => liftedBy(injury, asOf(file)) === null)),
     ...limits,
     ...(held === 0
       ? []

@@ -46,11 +46,6 @@ export function whyHeldBack({ withheld, defersTo }: Finding): { because: string;
   };
 }
 
-/** A resolved injury binds until someone has cleared it. */
-export function holdsLimits({ status, clearedOn }: Writing['file']['injuries'][number]): boolean {
-  return status !== 'resolved' || clearedOn === null;
-}
-
 /** What could not be judged, by where it belongs, with what it would need. */
 export function notAssessed({ file, assessment }: Writing): Block[] {
   const open = assessment.findings.filter((finding) => finding.outcome === 'not-assessed');

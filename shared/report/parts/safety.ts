@@ -6,7 +6,8 @@ import { list } from '../blocks/list.ts';
 import { paragraph } from '../blocks/paragraph.ts';
 import { plain, strong } from '../runs.ts';
 import { SIDE_WORDS } from '../words.ts';
-import { holdsLimits } from './limits.ts';
+import { asOf } from '../../assess/asOf.ts';
+import { liftedBy } from '../../rules/effects/liftedBy.ts';
 import { ANCHORS, type Writing } from './writing.ts';
 
 /** What matters before anything else: stops, and limits in force. */
@@ -19,7 +20,7 @@ export function safetyFirst({ file, assessment }: Writing): Block[] {
     blocks.push(beside('Stop and be seen', [paragraph('Nothing recorded says stop. That is not a clearance.')]));
   }
   blocks.push(beside('Health questions', [paragraph(redFlags(athlete.hasRedFlags, athlete.redFlagsClearedBy))]));
-  for (const injury of injuries.filter(holdsLimits)) {
+  for (const injury of injuries.filter((injury) => liftedBy(injury, asOf(file)) === null)) {
     const entry = conditionEntry(injury.condition);
     const usual = entry.limits === '' ? [] : [paragraph([...strong('Usual limits: '), ...plain(entry.limits)])];
     const set =

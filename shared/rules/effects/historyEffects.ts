@@ -24,7 +24,9 @@ export interface EffectsOfHistory {
  * @param asOf the day the case speaks for; null: time since an injury cannot count
  */
 export function historyEffects(rule: Rule, history: readonly Injury[], asOf: string | null): EffectsOfHistory {
-  const inForce = new Set(history.filter((injury) => liftedBy(injury) === null).map((injury) => injury.condition));
+  const inForce = new Set(
+    history.filter((injury) => liftedBy(injury, asOf) === null).map((injury) => injury.condition),
+  );
   const effects: HistoryEffect[] = [];
   const restrictions: string[] = [];
   const trace: string[] = [];
@@ -37,15 +39,14 @@ export function historyEffects(rule: Rule, history: readonly Injury[], asOf: str
     if (stated === null && !(isSuggesting && touches)) continue;
     const entry = conditionEntry(injury.condition);
     const name = nameOf(injury, entry.label);
-    const lifted = liftedBy(injury);
+    const lifted = liftedBy(injury, asOf);
     if (touches && injury.restrictions.trim() !== '')
       restrictions.push(`Restriction on file: ${injury.restrictions.trim()}`);
     if (lifted !== null) {
-      const early = earlyClearance(injury, entry);
-      effects.push(
-        effectOf(injury, early === null || !isSuggesting ? 'keep' : 'modify', isSuggesting ? (early ?? '') : ''),
-      );
-      trace.push(`${name}: ${lifted}, so its limits are lifted.${early === null ? '' : ` ${early}`}`);
+      const doubts = [earlyClearance(injury, entry), clearedInPart(injury)].filter((words) => words !== null).join(' ');
+      const isChanged = isSuggesting && doubts !== '';
+      effects.push(effectOf(injury, isChanged ? 'modify' : 'keep', isChanged ? doubts : ''));
+      trace.push(`${name}: ${lifted}, so its limits are lifted.${doubts === '' ? '' : ` ${doubts}`}`);
       continue;
     }
     const sinceDays = daysSince(injury.onset, asOf);
@@ -84,7 +85,7 @@ export function historyEffects(rule: Rule, history: readonly Injury[], asOf: str
       continue;
     }
     effects.push(effectOf(injury, stated.effect, stated.change, stated.plain));
-    trace.push(`${name}: ${EFFECT_WORDS[stated.effect]}${whyStillInForce(injury)}`);
+    trace.push(`${name}: ${EFFECT_WORDS[stated.effect]}${whyStillInForce(injury, asOf)}`);
   }
   return { effects, restrictions, trace };
 }
@@ -95,6 +96,11 @@ function earlyClearance({ onset, clearedOn }: Injury, { usualClearance, clears }
   if (usualClearance === undefined || after === null || after >= usualClearance.days) return null;
   const { days, source } = usualClearance;
   return `Cleared ${counted(after, 'day')} after the injury, sooner than the ${days} days that are usual (${source.cite}): ask ${clears} again first.`;
+}
+
+/** A clearance for something in particular lifts no more than that, and what it covers only a person can read. */
+function clearedInPart({ clearedFor }: Injury): string | null {
+  return clearedFor.trim() === '' ? null : `Cleared for “${clearedFor.trim()}”: what goes beyond that waits.`;
 }
 
 function effectOf(injury: Injury, effect: Effect, change: string, plain = change): HistoryEffect {
@@ -125,6 +131,10 @@ function nameOf(injury: Injury, label: string): string {
   return `${injury.condition === 'other' && injury.diagnosis !== '' ? injury.diagnosis : label}${side}${since}`;
 }
 
-function whyStillInForce(injury: Injury): string {
-  return injury.status === 'resolved' ? ' It is called resolved, but no clearance with name and date is on file.' : '';
+function whyStillInForce({ status, clearedUntil, clearedBy }: Injury, asOf: string | null): string {
+  if (status !== 'resolved') return '';
+  if (clearedUntil !== null && clearedBy.trim() !== '' && (asOf === null || asOf > clearedUntil)) {
+    return ` Its clearance held until ${clearedUntil}.`;
+  }
+  return ' It is called resolved, but no clearance with name and date is on file.';
 }

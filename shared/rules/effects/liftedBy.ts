@@ -2,10 +2,14 @@ import type { Injury } from '../../model/injury.ts';
 
 /**
  * Why the limits of an injury no longer hold, in words; null while they do. `resolved` alone lifts nothing: someone
- * must have cleared it, on a day, and not before it happened.
+ * must have cleared it, on a day, not before it happened, and not until a day that is over.
+ * @param asOf the day that is asked about; null: not known, and a clearance that ends may then have ended
  */
-export function liftedBy(injury: Injury): string | null {
-  if (injury.status !== 'resolved' || injury.clearedBy.trim() === '' || injury.clearedOn === null) return null;
-  if (injury.onset !== null && injury.clearedOn < injury.onset) return null;
-  return `cleared by ${injury.clearedBy.trim()} on ${injury.clearedOn}`;
+export function liftedBy(injury: Injury, asOf: string | null): string | null {
+  const { status, clearedBy, clearedOn, clearedUntil, onset } = injury;
+  if (status !== 'resolved' || clearedBy.trim() === '' || clearedOn === null) return null;
+  if (onset !== null && clearedOn < onset) return null;
+  if (clearedUntil !== null && (asOf === null || asOf > clearedUntil)) return null;
+  const until = clearedUntil === null ? '' : `, until ${clearedUntil}`;
+  return `cleared by ${clearedBy.trim()} on ${clearedOn}${until}`;
 }

@@ -3,6 +3,9 @@ import { conditionEntry } from '../../../shared/knowledge/conditions/index.ts';
 import { daysSince } from '../../../shared/rules/effects/daysSince.ts';
 import { historyEffects } from '../../../shared/rules/effects/historyEffects.ts';
 import { SHIPPED_RULES } from '../../../shared/rules/shippedRules.ts';
+import { liftedBy } from '../../../shared/rules/effects/liftedBy.ts';
+import type { Injury } from '../../../shared/model/injury.ts';
+import { EXAMPLES } from '../../conformance/examples.ts';
 import { injury } from './build.ts';
 
 // Time since injury, clearance and restrictions count (promise 4; nine months: Grindem 2016, Br J Sports Med 50:804;
@@ -71,5 +74,36 @@ describe('clearance', () => {
       restrictions: 'No beach courts.',
     });
     expect(restrictions).toEqual(['Restriction on file: No beach courts.']);
+  });
+});
+
+describe('a clearance is as long and as wide as it says (dossier on the unstable shoulder, section 13: who, role, for what, from when, until when)', () => {
+  const cleared: Injury = {
+    ...EXAMPLES.injury,
+    status: 'resolved',
+    onset: '2024',
+    clearedBy: 'A physician',
+    clearedOn: '2026-01-05',
+    clearedUntil: null,
+    clearedFor: '',
+  };
+
+  test.each([
+    ['without an end', null, '2030-01-01', true],
+    ['on its last day', '2026-06-30', '2026-06-30', true],
+    ['the day after', '2026-06-30', '2026-07-01', false],
+    ['on a day that is not known', '2026-06-30', null, false],
+  ])('%s', (_when, clearedUntil, day, isLifted) => {
+    expect(liftedBy({ ...cleared, clearedUntil }, day) !== null).toBe(isLifted);
+  });
+
+  test('one for something in particular asks for care with every suggestion of its region, and says for what', () => {
+    const rule = SHIPPED_RULES.find(
+      (one) => one.kind === 'intervention' && one.effects.some(({ condition }) => condition === cleared.condition),
+    );
+    if (rule === undefined) throw new Error('no such rule');
+    const said = historyEffects(rule, [{ ...cleared, clearedFor: 'running' }], '2026-11-25').effects;
+    expect(said).toMatchObject([{ effect: 'modify', change: expect.stringContaining('“running”') as string }]);
+    expect(historyEffects(rule, [cleared], '2026-11-25').effects).toMatchObject([{ effect: 'keep' }]);
   });
 });

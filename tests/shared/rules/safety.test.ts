@@ -146,7 +146,7 @@ test('the random cases reach every outcome, so that what follows says something'
 test(`${RUNS} random cases: nothing is printed that an injury on file stops or replaces`, () => {
   fc.assert(
     fc.property(facts, history, options, (known, injuries, who) => {
-      const inForce = new Set(injuries.filter((one) => liftedBy(one) === null).map((one) => one.condition));
+      const inForce = new Set(injuries.filter((one) => liftedBy(one, who.asOf) === null).map((one) => one.condition));
       for (const finding of evaluateRules(SHIPPED_RULES, known, injuries, who)) {
         if (finding.kind === 'referral' || finding.kind === 'caution') continue;
         const rule = rules.get(finding.ruleId);

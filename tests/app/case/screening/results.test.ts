@@ -53,11 +53,11 @@ test('an item is left out for an injury that is not cleared, with who can clear 
     clearedOn: null,
   };
   const rotation = item('shoulder-external-rotation');
-  expect(reasonsToSkip(rotation, [unstable])).toHaveLength(1);
-  expect(reasonsToSkip(rotation, [unstable])[0]).toMatch(/not cleared\..*can clear it\.$/);
-  expect(reasonsToSkip(item('weight-bearing-lunge'), [unstable])).toEqual([]);
+  expect(reasonsToSkip(rotation, [unstable], '2026-11-25')).toHaveLength(1);
+  expect(reasonsToSkip(rotation, [unstable], '2026-11-25')[0]).toMatch(/not cleared\..*can clear it\.$/);
+  expect(reasonsToSkip(item('weight-bearing-lunge'), [unstable], '2026-11-25')).toEqual([]);
   // Resolved alone lifts nothing; a clearance after the onset does.
-  expect(reasonsToSkip(rotation, [{ ...unstable, status: 'resolved' }])).toHaveLength(1);
+  expect(reasonsToSkip(rotation, [{ ...unstable, status: 'resolved' }], '2026-11-25')).toHaveLength(1);
   const cleared: Injury = {
     ...unstable,
     onset: '2024',
@@ -65,7 +65,7 @@ test('an item is left out for an injury that is not cleared, with who can clear 
     clearedBy: 'A physician',
     clearedOn: '2026-01-05',
   };
-  expect(reasonsToSkip(rotation, [cleared])).toEqual([]);
+  expect(reasonsToSkip(rotation, [cleared], '2026-11-25')).toEqual([]);
 });
 
 test('a result is empty only when nothing is left in it: a pain of 0 is an answer', () => {
