@@ -7,7 +7,7 @@ import { caseHandlers } from './handlers/caseHandlers.ts';
 import type { Context, Handlers } from './handlers/context.ts';
 import { judged } from './handlers/judged.ts';
 import { jumpHandlers } from './handlers/jumpHandlers.ts';
-import { mediaHandlers } from './handlers/mediaHandlers.ts';
+import { leaveFilms, mediaHandlers } from './handlers/mediaHandlers.ts';
 import { reportHandlers } from './handlers/reportHandlers.ts';
 import { mergeHandlers } from './handlers/mergeHandlers.ts';
 import { ruleHandlers } from './handlers/ruleHandlers.ts';
@@ -46,6 +46,7 @@ const LOOKS: ReadonlySet<Channel> = new Set([
   'run.list',
   'run.export',
   'run.compare',
+  'media.proxyState',
 ] satisfies Channel[]);
 
 export interface ServiceOptions {
@@ -77,6 +78,7 @@ export async function openService(options: ServiceOptions): Promise<Service> {
     throw thrown;
   };
   const media = await openMediaStore(folder).catch(orGiveBack);
+  await media.settle(store.isFileKept).catch(orGiveBack);
   const listeners = new Map<EventName, Set<(payload: never) => void>>();
   const running = new Set<Promise<unknown>>();
   let lastChange: Promise<unknown> = Promise.resolve();
@@ -111,7 +113,8 @@ export async function openService(options: ServiceOptions): Promise<Service> {
       return answered;
     };
     if (LOOKS.has(channel)) return run();
-    const change = lastChange.then(run);
+    // What a refused change left in the media store goes at once; if that fails, at the next opening.
+    const change = lastChange.then(run).finally(() => media.settle(store.isFileKept).catch(() => undefined));
     lastChange = change.catch(() => undefined);
     return change;
   }
@@ -138,6 +141,7 @@ export async function openService(options: ServiceOptions): Promise<Service> {
     async close() {
       isClosing = true;
       await Promise.allSettled([...running, lastChange]);
+      await leaveFilms(context);
       await store.close();
     },
   };

@@ -41,7 +41,9 @@ export function BenchScreen({ trialId }: { trialId: string }) {
 function WithFilm({ trial, sha256 }: { trial: MovementTrial; sha256: string }) {
   const { file } = useCase();
   const name = file.media.find((media) => media.sha256 === sha256)?.fileName ?? 'film';
-  const href = useMemo(() => `/files/${sha256}/${encodeURIComponent(name)}`, [sha256, name]);
+  // A copy has the film's pictures at the film's times, so frames are the same in both.
+  const shown = file.media.find(({ proxyOf }) => proxyOf === sha256)?.sha256 ?? sha256;
+  const href = useMemo(() => `/files/${shown}/${encodeURIComponent(name)}`, [shown, name]);
   const open = useFilm(href, name);
   if (open.state === 'opening') return <p className="appears-late">Opening {name}…</p>;
   if (open.state === 'failed') {

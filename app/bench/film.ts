@@ -8,6 +8,7 @@ import {
   UrlSource,
 } from 'mediabunny';
 import { DomainError } from '../../shared/errors.ts';
+import { readablePictures, SAME_TIME_S } from '../../shared/film/readablePictures.ts';
 
 /** What a film file says of itself, and every one of its pictures by its true time. */
 export interface Film {
@@ -22,6 +23,8 @@ export interface Film {
   readonly times: readonly number[];
   /** Pictures the file promises; more than there are times if it was cut off. */
   readonly promised: number;
+  /** Most pictures from one that stands alone to the next. */
+  readonly longestGroup: number;
   /** Pictures a second of the file's own time; null for a single picture. */
   readonly fileRateHz: number | null;
   /** Farthest a picture lies from an even beat, in beats. */
@@ -31,9 +34,6 @@ export interface Film {
 
 /** Beyond this part of a beat the pictures count as unevenly spaced; whole milliseconds alone stay below it up to 400 Hz. */
 export const MOST_UNEVENNESS = 0.25;
-/** Times that differ by less are one time: containers round. */
-const SAME_TIME_S = 1e-7;
-
 /**
  * Opens a film and lists its pictures. Nothing is decoded yet.
  * @throws DomainError 'input-malformed' for what is no film, 'not-comparable' for one this computer cannot decode
@@ -54,7 +54,7 @@ export async function openFilm(from: Blob | string, name: string): Promise<Film>
         `${name} is a film in “${codec}”, which this computer cannot decode here. Save it again as H.264, VP9 or AV1, then bring it in.`,
       );
     }
-    const { times, promised } = await readTimes(track);
+    const { times, promised, longestGroup } = await readablePictures(new EncodedPacketSink(track));
     if (times.length === 0) throw noFilm(`Not one picture of ${name} can be read. It seems to have been cut off.`);
     const [first = 0] = times;
     const beat = times.length < 2 ? null : ((times.at(-1) ?? 0) - first) / (times.length - 1);
@@ -66,6 +66,7 @@ export async function openFilm(from: Blob | string, name: string): Promise<Film>
       codec: (await track.getCodec()) ?? 'unknown',
       times,
       promised,
+      longestGroup,
       fileRateHz: beat === null ? null : 1 / beat,
       unevenness: beat === null ? 0 : Math.max(...times.map((t, i) => Math.abs((t - first) / beat - i))),
       close: () => input.dispose(),
@@ -78,32 +79,6 @@ export async function openFilm(from: Blob | string, name: string): Promise<Film>
 
 function noFilm(message: string): DomainError {
   return new DomainError('input-malformed', message);
-}
-
-/** Pictures before time 0 are those an edit list hides; those beyond a cut are listed by the index but not there. */
-async function readTimes(track: InputVideoTrack): Promise<{ times: number[]; promised: number }> {
-  const sink = new EncodedPacketSink(track);
-  const listed: { t: number; bytes: number }[] = [];
-  for await (const packet of sink.packets(undefined, undefined, { metadataOnly: true })) {
-    listed.push({ t: packet.timestamp, bytes: packet.byteLength });
-  }
-  const isThere = async (i: number) => {
-    const one = listed[i];
-    const packet = one === undefined ? null : await sink.getPacket(one.t + SAME_TIME_S / 2).catch(() => null);
-    return packet !== null && packet.byteLength === one?.bytes && packet.data.length === one.bytes;
-  };
-  let there = listed.length;
-  if (there > 0 && !(await isThere(there - 1))) {
-    let [low, high] = [0, there - 1];
-    while (low < high) {
-      const middle = (low + high) >> 1;
-      if (await isThere(middle)) low = middle + 1;
-      else high = middle;
-    }
-    there = low;
-  }
-  const shown = (rows: typeof listed) => rows.map(({ t }) => t).filter((t) => t >= -SAME_TIME_S);
-  return { times: shown(listed.slice(0, there)).toSorted((a, b) => a - b), promised: shown(listed).length };
 }
 
 /** The picture shown at a time: the last that began by then. */

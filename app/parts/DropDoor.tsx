@@ -1,16 +1,17 @@
 import { type DragEvent, useId, useState } from 'react';
 
-/** A place for one file: chosen, or dropped on it. What becomes of the file is for whoever asked for it. */
-export function DropDoor(props: {
-  label: string;
-  /** File name endings, `.csv,.txt`. */
-  accept: string;
-  hint: string;
-  isBusy: boolean;
-  /** Why the last file was not taken. */
-  refusal: string | null;
-  onFile: (file: File) => void;
-}) {
+/** A place for one file, or for several that belong together: chosen, or dropped on it. What becomes of the file is for whoever asked for it. */
+export function DropDoor(
+  props: {
+    label: string;
+    /** File name endings, `.csv,.txt`. */
+    accept: string;
+    hint: string;
+    isBusy: boolean;
+    /** Why the last file was not taken. */
+    refusal: string | null;
+  } & ({ onFile: (file: File) => void; onFiles?: never } | { onFiles: (files: readonly File[]) => void }),
+) {
   const id = useId();
   const [isOver, setOver] = useState(false);
   const [isTooMany, setTooMany] = useState(false);
@@ -18,8 +19,10 @@ export function DropDoor(props: {
 
   const take = (files: FileList | null) => {
     const [file, ...others] = files ?? [];
-    setTooMany(others.length > 0);
-    if (file !== undefined && others.length === 0 && !props.isBusy) props.onFile(file);
+    setTooMany(!props.onFiles && others.length > 0);
+    if (file === undefined || props.isBusy) return;
+    if (props.onFiles) props.onFiles([file, ...others]);
+    else if (others.length === 0) props.onFile(file);
   };
   const over = (event: DragEvent, isNow: boolean) => {
     event.preventDefault();
@@ -43,6 +46,7 @@ export function DropDoor(props: {
         id={id}
         type="file"
         accept={props.accept}
+        multiple={props.onFiles !== undefined}
         disabled={props.isBusy}
         aria-describedby={`${id}-notes`}
         onChange={({ target }) => {

@@ -19,6 +19,7 @@ import { runExport, runMerge } from './runMerge.ts';
 import { screenImport } from './screenImport.ts';
 import { smooth } from './smooth.ts';
 import { trial } from './trial.ts';
+import { trialImport } from './trialImport.ts';
 import { verify } from './verify.ts';
 
 /** In the order help shows them. */
@@ -32,6 +33,7 @@ export const COMMANDS: readonly Command[] = [
   runMerge,
   jumpImport,
   c3dInfo,
+  trialImport,
   check,
   rulesEvaluate,
   rulesCheck,

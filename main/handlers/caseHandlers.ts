@@ -90,6 +90,7 @@ export const caseHandlers: Handlers<CaseChannel> = {
       );
     }
     const { caseIds, files } = await store.erase(caseId);
+    for (const erased of caseIds) await media.forget(erased);
     for (const sha256 of files) await media.remove(sha256);
     return { cases: caseIds.length, files: files.length, copies: copiesOf(folder) };
   },

@@ -14,7 +14,7 @@ export async function keepFile(
     edit: {
       op: 'create',
       kind: 'media',
-      record: { id: newId(), caseId, sha256, fileName, mediaType, sizeBytes: file.bytes.length },
+      record: { id: newId(), caseId, sha256, fileName, mediaType, sizeBytes: file.bytes.length, proxyOf: null },
     },
   };
 }

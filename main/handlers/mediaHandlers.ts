@@ -1,9 +1,12 @@
-import { DomainError } from '../../shared/errors.ts';
+import { DomainError, toFailure } from '../../shared/errors.ts';
+import { type FilmType, filmType, NEEDS_PROXY } from '../../shared/film/filmType.ts';
 import type { Edit } from '../../shared/model/edit.ts';
 import type { MovementTrial } from '../../shared/model/trial.ts';
-import type { Incoming } from '../media/mediaStore.ts';
+import { requireFfmpeg } from '../media/ffmpeg.ts';
+import { filmFacts } from '../media/filmFacts.ts';
+import { makeProxy } from '../media/makeProxy.ts';
+import type { Incoming, Making } from '../media/mediaStore.ts';
 import type { Context, Handlers } from './context.ts';
-import { filmType } from './filmType.ts';
 import { judged } from './judged.ts';
 
 interface Upload {
@@ -11,27 +14,58 @@ interface Upload {
   readonly trialId: string;
   readonly fileName: string;
   readonly sizeBytes: number;
+  readonly pictures: number | null;
+  readonly identity: string;
   /** Known from the first piece on. */
-  mediaType: string | null;
+  mediaType: FilmType | null;
   readonly incoming: Incoming;
+  proxy: Proxy | null;
+}
+
+/** A copy on its way. */
+interface Proxy {
+  readonly making: Making;
+  readonly stop: AbortController;
+  state: 'working' | 'done' | 'failed';
+  donePictures: number;
+  promisedPictures: number | null;
+  words: string;
+  /** Never rejects. */
+  over: Promise<void>;
 }
 
 /** Films on their way in, by their ids. One service has one context. */
 const UPLOADS = new WeakMap<Context, Map<string, Upload>>();
 
-export const mediaHandlers: Handlers<'media.begin' | 'media.append' | 'media.finish' | 'media.cancel'> = {
-  'media.begin': async (context, { caseId, trialId, fileName, sizeBytes }) => {
+type MediaChannel =
+  | 'media.begin'
+  | 'media.append'
+  | 'media.startProxy'
+  | 'media.proxyState'
+  | 'media.finish'
+  | 'media.cancel';
+
+export const mediaHandlers: Handlers<MediaChannel> = {
+  'media.begin': async (context, { caseId, trialId, fileName, sizeBytes, modifiedAtMs, pictures }) => {
     await trialOf(context, caseId, trialId);
     const uploads = UPLOADS.get(context) ?? new Map<string, Upload>();
     UPLOADS.set(context, uploads);
-    // A window that was closed half way never says so; its film makes way for the next one of that trial.
+    const identity = JSON.stringify([fileName, sizeBytes, modifiedAtMs, pictures]);
+    // A window that was closed half way never says so. The same film goes on; any other makes way for this one.
     for (const [id, earlier] of uploads) {
-      if (earlier.trialId === trialId) await drop(context, id);
+      if (earlier.trialId === trialId) await (earlier.identity === identity ? leave : drop)(context, id);
     }
     const uploadId = context.newId();
-    const incoming = await context.media.receive();
-    uploads.set(uploadId, { caseId, trialId, fileName, sizeBytes, mediaType: null, incoming });
-    return { uploadId };
+    const incoming = await context.media.receive(caseId, trialId, identity);
+    await context.media.forget(caseId, trialId, incoming);
+    if (incoming.receivedBytes > sizeBytes) {
+      await incoming.discard();
+      throw new DomainError('conflict', `More of ${fileName} had arrived than there is of it. Bring it in again.`);
+    }
+    const mediaType = incoming.receivedBytes === 0 ? null : filmType(await incoming.head(), fileName);
+    const upload = { caseId, trialId, fileName, sizeBytes, pictures, identity, mediaType, incoming, proxy: null };
+    uploads.set(uploadId, upload);
+    return { uploadId, receivedBytes: incoming.receivedBytes };
   },
   'media.append': async (context, { uploadId, offsetBytes, base64 }) => {
     const upload = uploadOf(context, uploadId);
@@ -52,23 +86,52 @@ export const mediaHandlers: Handlers<'media.begin' | 'media.append' | 'media.fin
     }
     return { receivedBytes: upload.incoming.receivedBytes };
   },
+  'media.startProxy': async (context, { uploadId }) => {
+    const upload = uploadOf(context, uploadId);
+    const type = arrived(upload);
+    const ffmpeg = requireFfmpeg(upload.fileName);
+    await stopProxy(upload);
+    const proxy: Proxy = {
+      making: context.media.make(),
+      stop: new AbortController(),
+      state: 'working',
+      donePictures: 0,
+      promisedPictures: upload.pictures,
+      words: '',
+      over: Promise.resolve(),
+    };
+    upload.proxy = proxy;
+    proxy.over = makeCopy(ffmpeg, upload, type, proxy);
+    return {};
+  },
+  'media.proxyState': async (context, { uploadId }) => {
+    const { proxy } = uploadOf(context, uploadId);
+    if (proxy === null) throw new DomainError('not-found', 'No copy of this film is being made.');
+    const { state, donePictures, promisedPictures, words } = proxy;
+    return { state, donePictures, promisedPictures, words };
+  },
   'media.finish': async (context, { uploadId }) => {
-    const { caseId, trialId, fileName, sizeBytes, mediaType, incoming } = uploadOf(context, uploadId);
+    const upload = uploadOf(context, uploadId);
+    const { caseId, trialId, fileName, sizeBytes, incoming, proxy } = upload;
     try {
-      if (mediaType === null || incoming.receivedBytes !== sizeBytes) {
-        throw new DomainError('input-missing', `Part of the film ${fileName} did not arrive. Bring it in again.`);
+      const mediaType = arrived(upload);
+      if (proxy === null ? NEEDS_PROXY.has(mediaType) : proxy.state !== 'done') {
+        const why = proxy === null ? '' : proxy.words;
+        throw new DomainError('not-comparable', `${fileName} needs a copy that can be shown, and has none. ${why}`);
       }
       await trialOf(context, caseId, trialId);
       const sha256 = await incoming.finish();
+      const copy = (await proxy?.making.finish()) ?? null;
       UPLOADS.get(context)?.delete(uploadId);
-      const record = { id: context.newId(), caseId, sha256, fileName, mediaType, sizeBytes };
+      const film = { id: context.newId(), caseId, sha256, fileName, mediaType, sizeBytes, proxyOf: null };
       const made: Edit[] = [
-        { op: 'create', kind: 'media', record },
+        { op: 'create', kind: 'media', record: film },
+        ...(copy === null ? [] : [copyRecord(context.newId(), film, copy)]),
         { op: 'patch', kind: 'movementTrial', id: trialId, fields: { clipSha256: sha256 } },
       ];
       const edits = await context.store.apply(caseId, made, context.now());
       await judged(context, caseId, made);
-      return { sha256, edits };
+      return { sha256, proxySha256: copy?.sha256 ?? null, edits };
     } catch (thrown) {
       await drop(context, uploadId);
       throw thrown;
@@ -80,6 +143,47 @@ export const mediaHandlers: Handlers<'media.begin' | 'media.append' | 'media.fin
   },
 };
 
+/** At the end of the program: copies are given up, and what has arrived waits to be continued. */
+export async function leaveFilms(context: Context): Promise<void> {
+  for (const id of UPLOADS.get(context)?.keys() ?? []) await leave(context, id);
+}
+
+async function makeCopy(ffmpeg: string, upload: Upload, type: FilmType, proxy: Proxy): Promise<void> {
+  const film = { place: upload.incoming.place, type, pictures: upload.pictures };
+  const onPicture = (done: number) => {
+    proxy.donePictures = done;
+  };
+  try {
+    proxy.promisedPictures ??= (await filmFacts(film.place))?.promised ?? null;
+    await makeProxy(ffmpeg, film, proxy.making.place, onPicture, proxy.stop.signal);
+    proxy.state = 'done';
+  } catch (thrown) {
+    proxy.state = 'failed';
+    proxy.words = toFailure(thrown).message;
+    await proxy.making.discard().catch(() => undefined);
+  }
+}
+
+function copyRecord(
+  id: string,
+  film: { readonly caseId: string; readonly sha256: string; readonly fileName: string },
+  copy: { readonly sha256: string; readonly sizeBytes: number },
+): Edit {
+  const { caseId, sha256: proxyOf, fileName } = film;
+  const name = `${fileName.slice(0, 280)}, shown.mp4`;
+  return {
+    op: 'create',
+    kind: 'media',
+    record: { id, caseId, ...copy, fileName: name, mediaType: 'video/mp4', proxyOf },
+  };
+}
+
+/** @throws DomainError 'input-missing' while part of it is still to come */
+function arrived({ mediaType, incoming, sizeBytes, fileName }: Upload): FilmType {
+  if (mediaType !== null && incoming.receivedBytes === sizeBytes) return mediaType;
+  throw new DomainError('input-missing', `Part of the film ${fileName} did not arrive. Bring it in again.`);
+}
+
 function uploadOf(context: Context, uploadId: string): Upload {
   const upload = UPLOADS.get(context)?.get(uploadId);
   if (upload === undefined) {
@@ -88,10 +192,27 @@ function uploadOf(context: Context, uploadId: string): Upload {
   return upload;
 }
 
+async function stopProxy({ proxy }: Upload): Promise<void> {
+  proxy?.stop.abort();
+  await proxy?.over;
+  await proxy?.making.discard();
+}
+
 async function drop(context: Context, uploadId: string): Promise<void> {
+  const upload = await taken(context, uploadId);
+  await upload?.incoming.discard();
+}
+
+async function leave(context: Context, uploadId: string): Promise<void> {
+  const upload = await taken(context, uploadId);
+  await upload?.incoming.leave();
+}
+
+async function taken(context: Context, uploadId: string): Promise<Upload | undefined> {
   const upload = UPLOADS.get(context)?.get(uploadId);
   UPLOADS.get(context)?.delete(uploadId);
-  await upload?.incoming.discard();
+  if (upload !== undefined) await stopProxy(upload);
+  return upload;
 }
 
 async function trialOf(context: Context, caseId: string, trialId: string): Promise<MovementTrial> {

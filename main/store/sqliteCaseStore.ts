@@ -29,6 +29,8 @@ import { verifyStore } from './verifyStore.ts';
 export const DATABASE_FILE = 'cases.sqlite';
 
 export interface SqliteCaseStore extends CaseStore {
+  /** Whether any record names a file of the media store. */
+  isFileKept(sha256: string): Promise<boolean>;
   /** Number of the latest migration. */
   readonly schemaVersion: number;
 }
@@ -133,6 +135,7 @@ function caseStore(database: Database, sql: Statements, folder: string, release:
           sql.numbers.all(`${year}-*`).map((row) => row.number),
         ),
       ),
+    isFileKept: (sha256) => read(() => (sql.isFileKept.get(sha256)?.kept ?? 0) > 0),
     erase: async (caseId) => {
       const erased = await write(() => eraseAthlete(sql, caseId));
       // What was deleted is overwritten, not only unlinked; the log before it is cut off.

@@ -4,7 +4,7 @@ import { ruleBody } from '../model/ownRule.ts';
 import { change, edit } from '../model/edit.ts';
 import { purpose } from '../model/case.ts';
 import { PAPERS, REPORT_KINDS } from '../model/outcome.ts';
-import { day, id, instant, line, sideOrNone } from '../model/parts.ts';
+import { day, finite, id, instant, line, sideOrNone } from '../model/parts.ts';
 import { forceSummary } from '../model/jump.ts';
 import { caseFile, RECORDS } from '../model/records.ts';
 import { runFile } from '../exchange/runFile.ts';
@@ -191,10 +191,22 @@ export const CHANNELS = {
     request: z.strictObject({ caseId: id, fileName: line.min(1), text: z.string().max(24_000_000) }),
     answer: z.strictObject({ trialId: id, warnings: z.array(z.string()), edits: editState }),
   },
-  /** A film in pieces: begin, append in order, finish. Nothing is part of the case before `finish`; whatever is not finished leaves nothing. */
+  /**
+   * A film in pieces: begin, append in order, finish. Nothing is part of the case before `finish`. A film whose beginning
+   * came before the program or the window ended goes on from `receivedBytes`.
+   */
   'media.begin': {
-    request: z.strictObject({ caseId: id, trialId: id, fileName: line.min(1), sizeBytes: z.int().min(1) }),
-    answer: z.strictObject({ uploadId: id }),
+    request: z.strictObject({
+      caseId: id,
+      trialId: id,
+      fileName: line.min(1),
+      sizeBytes: z.int().min(1),
+      /** When the file was last changed where it lies, ms since 1970: with name and size, whether it is the same one. */
+      modifiedAtMs: finite,
+      /** Of pictures one after the other in one file: how many. Null for a film. */
+      pictures: z.int().min(1).max(200_000).nullable(),
+    }),
+    answer: z.strictObject({ uploadId: id, receivedBytes: z.int() }),
   },
   'media.append': {
     request: z.strictObject({
@@ -205,9 +217,25 @@ export const CHANNELS = {
     }),
     answer: z.strictObject({ receivedBytes: z.int() }),
   },
+  /**
+   * Begins a copy of a film that has arrived, for windows that cannot show the film itself or step through it quickly.
+   * `media.finish` then keeps both.
+   */
+  'media.startProxy': { request: z.strictObject({ uploadId: id }), answer: none },
+  'media.proxyState': {
+    request: z.strictObject({ uploadId: id }),
+    answer: z.strictObject({
+      state: z.enum(['working', 'done', 'failed']),
+      donePictures: z.int(),
+      /** Pictures the film promises; null where it does not say. */
+      promisedPictures: z.int().nullable(),
+      /** Why it failed. */
+      words: z.string(),
+    }),
+  },
   'media.finish': {
     request: z.strictObject({ uploadId: id }),
-    answer: z.strictObject({ sha256: z.string(), edits: editState }),
+    answer: z.strictObject({ sha256: z.string(), proxySha256: z.string().nullable(), edits: editState }),
   },
   'media.cancel': { request: z.strictObject({ uploadId: id }), answer: none },
   /** Keeps a picture of one frame, with what was drawn on it, as a still of a trial. One step of undo. */

@@ -3,6 +3,7 @@ import type { CaseRecord, Purpose } from './case.ts';
 import type { Injury, Region } from './injury.ts';
 import type { SideOrNone } from './parts.ts';
 import { LAXITY_SIGNS, SHOULDER_FLAGS, type ShoulderRecord } from './shoulder.ts';
+import type { MovementTrial } from './trial.ts';
 
 /** An athlete of whom nothing is recorded yet. */
 export function blankAthlete(id: string): Athlete {
@@ -155,4 +156,29 @@ export function blankShoulderRecord(ids: { readonly id: string; readonly injuryI
 
 function unanswered<N extends string>(names: readonly N[]): Record<N, null> {
   return Object.fromEntries(names.map((name) => [name, null])) as Record<N, null>;
+}
+
+/** A trial of a movement, with nothing else said of it yet. */
+export function blankTrial(id: string, caseId: string, movementId: string, filmedOn: string): MovementTrial {
+  return {
+    id,
+    caseId,
+    movementId,
+    filmedOn,
+    label: '',
+    side: 'none',
+    captureRateHz: null,
+    playbackRateHz: null,
+    calibration: null,
+    ballId: null,
+    targetDistanceM: null,
+    targetHeightM: null,
+    painNrs: null,
+    note: '',
+    clipSha256: null,
+    targetDistanceUM: null,
+    targetHeightUM: null,
+    captureRateFrom: null,
+    calibrationDraft: null,
+  };
 }

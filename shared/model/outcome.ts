@@ -54,5 +54,10 @@ export const mediaRecord = z.strictObject({
   fileName: line,
   mediaType: line,
   sizeBytes: finite.min(0),
+  /**
+   * The film, by its SHA-256, whose pictures this file shows in a form every window can: picture for picture, at the
+   * same times. Null: a file brought in or made for itself.
+   */
+  proxyOf: sha256.nullable(),
 });
 export type MediaRecord = z.infer<typeof mediaRecord>;

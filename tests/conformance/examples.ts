@@ -373,6 +373,7 @@ export const EXAMPLES: { readonly [K in Kind]: RecordOf<K> } = {
     fileName: 'force plate, third jump.csv',
     mediaType: 'text/csv',
     sizeBytes: 1234,
+    proxyOf: null,
   },
   report: {
     id: id(14),

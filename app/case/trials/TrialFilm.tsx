@@ -14,12 +14,13 @@ export function TrialFilm({ trial }: { trial: MovementTrial }) {
   const [refusal, setRefusal] = useState<string | null>(null);
   const stopper = useRef<AbortController | null>(null);
   const film = file.media.find(({ sha256 }) => sha256 === trial.clipSha256);
+  const isShownByCopy = film !== undefined && file.media.some(({ proxyOf }) => proxyOf === film.sha256);
 
-  const take = async (chosen: File) => {
+  const take = async (chosen: readonly File[]) => {
     const stop = new AbortController();
     stopper.current = stop;
     setRefusal(null);
-    setWords(`Looking at ${chosen.name}…`);
+    setWords(`Looking at ${chosen[0]?.name ?? 'the film'}…`);
     try {
       const { bringIn } = await import('../../bench/bringIn.ts');
       await bringIn(chosen, trial, { onWords: setWords, signal: stop.signal });
@@ -38,7 +39,10 @@ export function TrialFilm({ trial }: { trial: MovementTrial }) {
         >
           Open the trial bench
         </a>
-        <span className="quiet">Film: {film?.fileName ?? 'not in this store'}</span>
+        <span className="quiet">
+          Film: {film?.fileName ?? 'not in this store'}
+          {isShownByCopy && ' (shown by a copy, picture for picture)'}
+        </span>
       </p>
     );
   }
@@ -46,11 +50,11 @@ export function TrialFilm({ trial }: { trial: MovementTrial }) {
     <div className="trial-film">
       <DropDoor
         label="Bring in the film of this trial"
-        accept="video/*,.mp4,.mov,.m4v,.mkv,.webm"
-        hint="MP4, MOV, MKV or WebM. Choose it or drop it here. It is copied as it is and stays on this computer."
+        accept="video/*,.mp4,.mov,.m4v,.mkv,.webm,.avi,.ts,.mts,.png,.jpg,.jpeg"
+        hint="MP4, MOV, MKV, WebM, AVI or MPEG-TS, or the numbered pictures of a sequence (PNG or JPEG) all at once. Choose it or drop it here. It is copied as it is and stays on this computer."
         isBusy={words !== null}
         refusal={refusal}
-        onFile={(chosen) => void take(chosen)}
+        onFiles={(chosen) => void take(chosen)}
       />
       <output className="import-state">{words}</output>
       {words !== null && (

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import type { Answer } from '../../../shared/contract/channels.ts';
-import type { MovementTrial } from '../../../shared/model/trial.ts';
+
 import { formatDate } from '../../../shared/format/number.ts';
 import { movementOf } from '../../../shared/assess/movementOf.ts';
 import { MOVEMENTS } from '../../../shared/knowledge/movements/index.ts';
@@ -10,6 +10,8 @@ import { failureWords } from '../../failureWords.ts';
 import { Button } from '../../parts/Button.tsx';
 import { EmptyState } from '../../parts/EmptyState.tsx';
 import { FileDoor, type TakenFile } from '../../parts/FileDoor.tsx';
+import { blankTrial } from '../../../shared/model/blank.ts';
+import type { MovementTrial } from '../../../shared/model/trial.ts';
 import { newId, today } from '../newRecord.ts';
 import { useCase } from '../useCase.ts';
 import { useEdit } from '../useEdit.ts';
@@ -33,7 +35,7 @@ export function TrialsSection() {
     if (answer.data !== undefined) setOpenId(answer.data.trialId);
   };
   const addByHand = () => {
-    const trial = emptyTrial(file.case.id);
+    const trial = blankTrial(newId(), file.case.id, MOVEMENTS[0]?.id ?? '', today());
     edit([{ op: 'create', kind: 'movementTrial', record: trial }]);
     setOpenId(trial.id);
   };
@@ -126,28 +128,4 @@ function ImportOutcome({ name, taken }: { name: string; taken: Taken }) {
       )}
     </>
   );
-}
-
-function emptyTrial(caseId: string): MovementTrial {
-  return {
-    id: newId(),
-    caseId,
-    movementId: MOVEMENTS[0]?.id ?? '',
-    filmedOn: today(),
-    label: '',
-    side: 'none',
-    captureRateHz: null,
-    playbackRateHz: null,
-    clipSha256: null,
-    captureRateFrom: null,
-    calibration: null,
-    calibrationDraft: null,
-    ballId: null,
-    targetDistanceM: null,
-    targetHeightM: null,
-    targetDistanceUM: null,
-    targetHeightUM: null,
-    painNrs: null,
-    note: '',
-  };
 }

@@ -1,0 +1,51 @@
+import { execFileSync, spawnSync } from 'node:child_process';
+
+export const hasFfmpeg = spawnSync('ffmpeg', ['-version']).status === 0;
+
+/** Runs ffmpeg as a person would to make a film for a test. */
+export function ffmpeg(...args: string[]): void {
+  execFileSync('ffmpeg', ['-hide_banner', '-loglevel', 'error', '-y', ...args], {
+    stdio: ['ignore', 'ignore', 'inherit'],
+  });
+}
+
+/** Moving bars of ffmpeg's own with the number of each picture in it: frames, size and rate as said. */
+export function aScene(frames: number, rate = 30, size = '160x90'): string[] {
+  const [bit, w] = ['mod(floor(N/pow(2,X)),2)', Number(size.split('x')[0])];
+  const graph = `testsrc2=s=${size}:r=${rate}[a];color=black:s=8x1:r=${rate},format=gray,geq=lum='255*${bit}',scale=${w}:16:flags=neighbor,format=yuv420p[b];[a][b]overlay=0:0:shortest=1[out]`;
+  return ['-filter_complex', graph, '-map', '[out]', '-frames:v', `${frames}`, '-pix_fmt', 'yuv420p'];
+}
+
+/** The number in each picture of a film, by ffmpeg's own decoding. */
+export function numbersIn(film: string): number[] {
+  const out = execFileSync(
+    'ffmpeg',
+    [
+      '-hide_banner',
+      '-loglevel',
+      'error',
+      '-i',
+      film,
+      '-fps_mode',
+      'passthrough',
+      '-vf',
+      'crop=iw:16:0:0,scale=8:1:flags=area,format=gray',
+      '-f',
+      'rawvideo',
+      'pipe:1',
+    ],
+    { maxBuffer: 1 << 26 },
+  );
+  return Array.from({ length: out.length / 8 }, (_, k) =>
+    [...out.subarray(8 * k, 8 * k + 8)].reduce((sum, value, bit) => sum + (value > 128 ? 2 ** bit : 0), 0),
+  );
+}
+
+/** Times of the pictures a player shows, s, rising, by ffprobe's own reading. */
+export function timesIn(film: string): number[] {
+  const args = ['-v', 'error', '-select_streams', 'v:0', '-show_entries', 'frame=pts_time', '-of', 'csv=p=0', film];
+  return execFileSync('ffprobe', args, { encoding: 'utf8' })
+    .split('\n')
+    .map((line) => Number.parseFloat(line))
+    .filter(Number.isFinite);
+}
