@@ -161,7 +161,9 @@ test('a trial file (JSON) comes in by the same command', async () => {
     note: '',
   };
   fs.writeFileSync(at('trial.json'), JSON.stringify(file));
-  expect(await bring('trial.json', {})).toMatchObject({ warnings: [] });
+  expect(await bring('trial.json', {})).toMatchObject({
+    warnings: expect.arrayContaining([expect.stringContaining('no calibration')]),
+  });
   const made = await aService(at('store'));
   expect((await made.ask('case.open', { caseId })).file.movementTrials).toContainEqual(
     expect.objectContaining({ label: 'Third', clipSha256: null }),
