@@ -78,7 +78,8 @@ export async function openService(options: ServiceOptions): Promise<Service> {
     throw thrown;
   };
   const media = await openMediaStore(folder).catch(orGiveBack);
-  await media.settle(store.isFileKept).catch(orGiveBack);
+  const settleMedia = () => media.settle((sha256) => store.isFileKept(sha256));
+  await settleMedia().catch(orGiveBack);
   const listeners = new Map<EventName, Set<(payload: never) => void>>();
   const running = new Set<Promise<unknown>>();
   let lastChange: Promise<unknown> = Promise.resolve();
@@ -114,7 +115,7 @@ export async function openService(options: ServiceOptions): Promise<Service> {
     };
     if (LOOKS.has(channel)) return run();
     // What a refused change left in the media store goes at once; if that fails, at the next opening.
-    const change = lastChange.then(run).finally(() => media.settle(store.isFileKept).catch(() => undefined));
+    const change = lastChange.then(run).finally(() => settleMedia().catch(() => undefined));
     lastChange = change.catch(() => undefined);
     return change;
   }

@@ -29,11 +29,10 @@ export const trialImport: Command = {
     const { trialId, isNew } = await trialFor(service, file, film, movementId, captureRateHz);
     const caseId = file.case.id;
     try {
-      // Progress is not an answer: to standard error, so that --json stays one document.
-      const onWords = (words: string) => console.error(words);
       const brought = await bringFilm(service, { caseId, trialId }, film, {
         wantsCopy: options['copy'] === true,
-        onWords,
+        // Progress is not an answer: to standard error, so that --json stays one document.
+        onWords: (progress) => console.error(progress),
       });
       return said(trialId, film, brought);
     } catch (thrown) {

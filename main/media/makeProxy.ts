@@ -44,18 +44,26 @@ export async function makeProxy(
 ): Promise<ProxyMade> {
   const facts = film.pictures === null ? await filmFacts(film.place) : null;
   const decodedAt: number[] = [];
-  const sameTimes = ['-map', '0:v:0', '-fps_mode', 'passthrough', '-enc_time_base', '1/90000'];
+  const sameTimes = words('-map 0:v:0 -fps_mode passthrough -enc_time_base 1/90000');
+  const [input, output] = [`file:${film.place}`, `file:${copy}`];
+  const args = [
+    ...words('-protocol_whitelist file,pipe'),
+    ...DEMUXERS[film.type],
+    '-i',
+    input,
+    ...sameTimes,
+    // Square pixels, and an even number of them either way, which H.264 needs.
+    ...words('-vf scale=iw*sar:ih,setsar=1,pad=ceil(iw/2)*2:ceil(ih/2)*2'),
+    ...words(`-c:v libx264 -preset veryfast -crf 16 -g ${GROUP} -bf 0 -pix_fmt yuv420p`),
+    ...words('-video_track_timescale 90000 -map_metadata -1 -movflags +faststart -f mp4 -y'),
+    output,
+    // What ffmpeg decoded, picture by picture with its time: the copy is held against this.
+    ...sameTimes,
+    ...words('-c:v wrapped_avframe -f framecrc pipe:1'),
+  ];
   await runFfmpeg(
     ffmpeg,
-    [
-      ...['-protocol_whitelist', 'file,pipe', ...DEMUXERS[film.type], '-i', `file:${film.place}`],
-      ...[...sameTimes, '-vf', 'scale=iw*sar:ih,setsar=1,pad=ceil(iw/2)*2:ceil(ih/2)*2'],
-      ...['-c:v', 'libx264', '-preset', 'veryfast', '-crf', '16', '-g', `${GROUP}`, '-bf', '0', '-pix_fmt', 'yuv420p'],
-      ...['-video_track_timescale', '90000', '-map_metadata', '-1', '-movflags', '+faststart', '-f', 'mp4'],
-      ...['-y', `file:${copy}`],
-      // What ffmpeg decoded, picture by picture with its time: the copy is held against this.
-      ...[...sameTimes, '-c:v', 'wrapped_avframe', '-f', 'framecrc', 'pipe:1'],
-    ],
+    args,
     (line) => {
       const time = /^0,\s*-?\d+,\s*(-?\d+),/.exec(line)?.[1];
       if (time === undefined) return;
@@ -78,6 +86,10 @@ export async function makeProxy(
   const apart = copied.times.findIndex((t, i) => Math.abs(t - c0 - ((expected[i] ?? Infinity) - e0)) > 2 * TICK_S);
   if (apart >= 0) throw notMade(`picture ${apart} of the copy is not at the time it has in the film`);
   return { pictures: copied.times.length, promised: facts?.promised ?? film.pictures };
+}
+
+function words(text: string): string[] {
+  return text.split(' ');
 }
 
 function notMade(why: string): DomainError {

@@ -8,6 +8,10 @@ export interface Sequence<F> {
   readonly pictures: number | null;
 }
 
+function isPicture(name: string): boolean {
+  return /\.(png|jpe?g)$/i.test(name);
+}
+
 /**
  * Files that belong together as one film: a film alone, or pictures of one kind, in the order of the last number in their
  * names, which rises by one from each to the next.
@@ -16,7 +20,6 @@ export interface Sequence<F> {
 export function sequenceOf<F extends { readonly name: string }>(files: readonly F[]): Sequence<F> {
   const [first] = files;
   if (first === undefined) throw new DomainError('input-missing', 'There is no film among the files.');
-  const isPicture = (name: string) => /\.(png|jpe?g)$/i.test(name);
   if (files.length === 1) return { inOrder: files, fileName: first.name, pictures: isPicture(first.name) ? 1 : null };
   const numbered = files.map((file) => {
     const [, before = '', digits = '', ending = ''] = /^(.*?)(\d+)\D*(\.[^.]+)$/.exec(file.name) ?? [];
