@@ -57,6 +57,7 @@ test('what is left of a name in a de-identified document is named: inside a word
         fileName: 'signe_throw.mp4',
         mediaType: 'video/mp4',
         sizeBytes: 1,
+        proxyOf: null,
       },
     ],
   };
