@@ -15,7 +15,7 @@ import {
 import { notInStore } from '../../shared/ports/notInStore.ts';
 import { numberAfter } from '../../shared/ports/numberAfter.ts';
 import type { CaseStore, EditState, Erased, ShelfRow } from '../../shared/ports/caseStore.ts';
-import { planCase, planEdits, planRedo, planUndo, type Step } from '../../shared/ports/editing.ts';
+import { isOvertaken, planCase, planEdits, planRedo, planUndo, type Step } from '../../shared/ports/editing.ts';
 import { searchText, searchWords } from '../../shared/ports/searchText.ts';
 import { copyBeforeMigration } from './copyBeforeMigration.ts';
 import { configure, type Database, openDatabase } from './database.ts';
@@ -96,7 +96,8 @@ function caseStore(database: Database, sql: Statements, folder: string, release:
     if (step !== null) {
       const file = readCase(sql, caseId);
       const isDone = step.state === 'done';
-      const changes = isDone ? planUndo(file, step) : planRedo(file, step);
+      const later = changesSince(sql, caseId, step);
+      const changes = isDone ? planUndo(file, step, later) : planRedo(file, step, later);
       writeRecords(sql, caseId, changes);
       sql.setStepState.run({ caseId, step: step.step, state: isDone ? 'undone' : 'done' });
       settle(sql, caseId, changes, at);
@@ -112,7 +113,8 @@ function caseStore(database: Database, sql: Statements, folder: string, release:
       write(() => {
         const file = readCase(sql, caseId);
         const latest = readStep(sql, sql.latestStep.get(caseId));
-        const plan = planEdits(file, edits, latest, at);
+        const isFree = latest !== null && !isOvertaken(latest, changesSince(sql, caseId, latest));
+        const plan = planEdits(file, edits, isFree ? latest : null, at);
         const step = latest?.step ?? 0;
         const [only] = plan.changes;
         if (plan.amends && only !== undefined) {
@@ -273,6 +275,10 @@ function readStep(sql: Statements, row: Row | undefined): Step | null {
     isUndoable: row['is_undoable'] === 1,
     changes: sql.changesOfStep.all(String(row['case_id']), step).map(stepChange),
   };
+}
+
+function changesSince(sql: Statements, caseId: string, { step }: Step) {
+  return sql.changesSince.all({ caseId, step }).map(stepChange);
 }
 
 function writeStep(

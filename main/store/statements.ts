@@ -143,6 +143,13 @@ export function prepareStatements(database: Database) {
       'UPDATE change SET after = :after WHERE case_id = :caseId AND step = :step',
     ),
     changesOfStep: prepare<[string, number], Row>('SELECT * FROM change WHERE case_id = ? AND step = ? ORDER BY place'),
+    /** Changes in force that other cases made to the records of a step, after it. */
+    changesSince: prepare<[{ caseId: string; step: number }], Row>(
+      `SELECT kind, record_id, op, before, after FROM change JOIN edit_step USING (case_id, step)
+       WHERE record_id IN (SELECT record_id FROM change WHERE case_id = :caseId AND step = :step)
+         AND case_id <> :caseId AND state = 'done'
+         AND place > (SELECT min(place) FROM change WHERE case_id = :caseId AND step = :step) ORDER BY place`,
+    ),
     placeOf: prepare<[string, string], { place: number }>(
       `SELECT min(place) AS place FROM change WHERE record_id = ? AND kind = ? AND op = 'create'`,
     ),

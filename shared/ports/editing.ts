@@ -96,8 +96,27 @@ function typedOn(latest: Step, changes: readonly RecordChange[], at: string): Re
   return isSameField && isTyping ? { ...change, before: earlier.before } : null;
 }
 
-/** What undoing a step writes. Records that are kept once made stay. */
-export function planUndo(file: CaseFile, step: Step): readonly RecordChange[] {
+/**
+ * Whether other cases of the athlete wrote to the same fields after a step did. Their value may be the same again by now;
+ * history would still end with theirs.
+ * @param later changes in force of other cases that were made after the step's
+ */
+export function isOvertaken(step: Step, later: readonly StepChange[]): boolean {
+  const fieldsOf = ({ before, after }: StepChange) => Object.keys({ ...before, ...after });
+  return step.changes.some((own) => {
+    const fields = fieldsOf(own);
+    return later.some(
+      (other) => other.recordId === own.recordId && fieldsOf(other).some((name) => fields.includes(name)),
+    );
+  });
+}
+
+/**
+ * What undoing a step writes. Records that are kept once made stay.
+ * @param later as of `isOvertaken`
+ */
+export function planUndo(file: CaseFile, step: Step, later: readonly StepChange[]): readonly RecordChange[] {
+  refuseOvertaken(step, later);
   return rerun(
     file,
     step.changes
@@ -108,7 +127,8 @@ export function planUndo(file: CaseFile, step: Step): readonly RecordChange[] {
 }
 
 /** What doing an undone step again writes. */
-export function planRedo(file: CaseFile, step: Step): readonly RecordChange[] {
+export function planRedo(file: CaseFile, step: Step, later: readonly StepChange[]): readonly RecordChange[] {
+  refuseOvertaken(step, later);
   return rerun(
     file,
     step.changes.filter((change) => !isKept(change.kind)),
@@ -139,13 +159,22 @@ function requireUnchanged(file: CaseFile, change: StepChange): void {
   const names = Object.keys(change.before ?? {});
   const now = Object.fromEntries(names.map((name) => [name, current?.[name] ?? null]));
   if ((current === null) !== (change.before === null) || canonicalJson(now) !== canonicalJson(change.before ?? {})) {
-    const what = names.length === 1 ? `${fieldWords(names[0] ?? '')} of the ` : '';
-    throw new DomainError(
-      'conflict',
-      `The ${what}${KIND_WORDS[change.kind]} was changed since, through another case of this athlete. ` +
-        'Nothing was undone; change it by hand if it should be different.',
-    );
+    throw changedElsewhere(change, names);
   }
+}
+
+function refuseOvertaken(step: Step, later: readonly StepChange[]): void {
+  const change = step.changes.find((one) => isOvertaken({ ...step, changes: [one] }, later));
+  if (change !== undefined) throw changedElsewhere(change, Object.keys(change.before ?? {}));
+}
+
+function changedElsewhere({ kind }: StepChange, names: readonly string[]): DomainError {
+  const what = names.length === 1 ? `${fieldWords(names[0] ?? '')} of the ` : '';
+  return new DomainError(
+    'conflict',
+    `The ${what}${KIND_WORDS[kind]} was changed since, through another case of this athlete. ` +
+      'Nothing was undone; change it by hand if it should be different.',
+  );
 }
 
 function editOf(change: StepChange): Edit {

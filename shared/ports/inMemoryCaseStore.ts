@@ -11,7 +11,7 @@ import {
   RECORDS,
 } from '../model/records.ts';
 import type { CaseStore, CaseSummary, EditState, ShelfRow } from './caseStore.ts';
-import { type Plan, planCase, planEdits, planRedo, planUndo, type Step } from './editing.ts';
+import { isOvertaken, type Plan, planCase, planEdits, planRedo, planUndo, type Step } from './editing.ts';
 import { notInStore } from './notInStore.ts';
 import { numberAfter } from './numberAfter.ts';
 import { markedMatch } from './inMemorySearch.ts';
@@ -33,6 +33,28 @@ export function inMemoryCaseStore(): CaseStore {
   const held = new Map<string, Held>();
   /** Order in which records were first made, so that one brought back by undo returns to its place. */
   const places = new Map<string, number>();
+
+  /** Order in which steps were first made, over all cases: `case step`. */
+  const made = new Map<string, number>();
+  const numbered = (caseId: string, steps: readonly Step[]) => {
+    for (const { step } of steps) if (!made.has(`${caseId} ${step}`)) made.set(`${caseId} ${step}`, made.size);
+    return steps;
+  };
+  /** Changes in force that other cases made after a step. */
+  const changesSince = (caseId: string, step: Step | null) =>
+    step === null
+      ? []
+      : [...held].flatMap(([other, { steps }]) =>
+          other === caseId
+            ? []
+            : steps
+                .filter(
+                  (one) =>
+                    one.state === 'done' &&
+                    (made.get(`${other} ${one.step}`) ?? 0) > (made.get(`${caseId} ${step.step}`) ?? 0),
+                )
+                .flatMap(({ changes }) => changes),
+        );
 
   const all = <K extends Kind>(kind: K) =>
     [...(records.get(kind)?.values() ?? [])].toSorted(
@@ -133,7 +155,13 @@ export function inMemoryCaseStore(): CaseStore {
     write(plans.flatMap(({ plan }) => plan.changes));
     for (const { caseId, plan } of plans) {
       const summary = { missing: [], cautions: [] };
-      held.set(caseId, { revision: 0, touchedAt: at, summary, isJudged: false, steps: stepsAfter([], plan, at) });
+      held.set(caseId, {
+        revision: 0,
+        touchedAt: at,
+        summary,
+        isJudged: false,
+        steps: numbered(caseId, stepsAfter([], plan, at)),
+      });
     }
   }
 
@@ -142,17 +170,29 @@ export function inMemoryCaseStore(): CaseStore {
     createAll: async (cases, at) => openAll(cases, at),
     apply: async (caseId, edits, at) => {
       const { steps } = heldCase(caseId);
-      const plan = planEdits(read(caseId), edits, steps.at(-1) ?? null, at);
+      const latest = steps.at(-1) ?? null;
+      const isFree = latest !== null && !isOvertaken(latest, changesSince(caseId, latest));
+      const plan = planEdits(read(caseId), edits, isFree ? latest : null, at);
       write(plan.changes);
-      return settle(caseId, plan.changes, at, stepsAfter(steps, plan, at));
+      return settle(caseId, plan.changes, at, numbered(caseId, stepsAfter(steps, plan, at)));
     },
     undo: async (caseId, at) => {
       const step = undoable(heldCase(caseId).steps);
-      return rerun(caseId, step, step === undefined ? [] : planUndo(read(caseId), step), at);
+      return rerun(
+        caseId,
+        step,
+        step === undefined ? [] : planUndo(read(caseId), step, changesSince(caseId, step)),
+        at,
+      );
     },
     redo: async (caseId, at) => {
       const step = redoable(heldCase(caseId).steps);
-      return rerun(caseId, step, step === undefined ? [] : planRedo(read(caseId), step), at);
+      return rerun(
+        caseId,
+        step,
+        step === undefined ? [] : planRedo(read(caseId), step, changesSince(caseId, step)),
+        at,
+      );
     },
     nextNumber: async (year) =>
       numberAfter(

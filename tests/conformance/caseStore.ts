@@ -668,6 +668,17 @@ export function caseStoreConformance(
       });
     });
 
+    test('does not take back what another case wrote since, though it reads the same again', async () => {
+      await store.create(OPENING, AT);
+      const sibling = await createSibling();
+      await store.apply(CASE, [patchGoals('Throw higher')], after(10_000));
+      await store.apply(sibling, [patchGoals('Throw lower')], after(20_000));
+      await store.apply(sibling, [patchGoals('Throw higher')], after(30_000));
+      await expect(store.undo(CASE, after(40_000))).rejects.toEqual(refusal('conflict'));
+      await reopen();
+      expect([(await store.open(CASE)).athlete.goals, await store.verify()]).toEqual(['Throw higher', []]);
+    });
+
     test('erases an athlete with every case of theirs, and no one else', async () => {
       await store.create(WHOLE_CASE, AT);
       const sibling = await createSibling();
