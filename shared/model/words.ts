@@ -95,6 +95,7 @@ const FIELD_WORDS: Readonly<Record<string, string>> = {
   targetHeightUM: 'uncertainty of the target height',
   captureRateFrom: 'origin of the capture rate',
   calibrationDraft: 'calibration',
+  isOn: 'use',
   aimsAtTarget: 'target',
   isAirborneSkill: 'flight',
 };
