@@ -153,7 +153,7 @@ test('undo goes back across a restart', async ({ page, host }) => {
     .getByRole('dialog')
     .getByRole('button', { name: /^Case study/ })
     .click();
-  await page.getByRole('textbox', { name: 'Sport' }).fill('Rowing');
+  await page.getByRole('textbox', { name: 'Sport', exact: true }).fill('Rowing');
   await expect(page.getByText('All saved')).toBeVisible();
   const address = new URL(page.url());
   await page.goto('about:blank');
@@ -161,11 +161,11 @@ test('undo goes back across a restart', async ({ page, host }) => {
   const again = await startHost(host.folder);
   await open(page, again);
   await page.goto(`${again.origin}/${address.hash}`);
-  await expect(page.getByRole('textbox', { name: 'Sport' })).toHaveValue('Rowing');
+  await expect(page.getByRole('textbox', { name: 'Sport', exact: true })).toHaveValue('Rowing');
   await page.getByRole('button', { name: /^Undo/ }).click();
-  await expect(page.getByRole('textbox', { name: 'Sport' })).toHaveValue('');
+  await expect(page.getByRole('textbox', { name: 'Sport', exact: true })).toHaveValue('');
   await page.getByRole('button', { name: /^Redo/ }).click();
-  await expect(page.getByRole('textbox', { name: 'Sport' })).toHaveValue('Rowing');
+  await expect(page.getByRole('textbox', { name: 'Sport', exact: true })).toHaveValue('Rowing');
   await page.goto('about:blank');
   await again.close();
 });

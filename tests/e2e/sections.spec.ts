@@ -140,7 +140,9 @@ test('findings by keyboard: set aside with a reason, why, take back; the report 
   await page.keyboard.type('Seen again on a second day: clean.');
   await expect(finding.getByText('set aside by the practitioner')).toBeVisible();
 
+  // Decisions and their reasons are the study's; the client report leaves them out.
   await go(page, 'Report');
+  await page.getByRole('combobox', { name: /^Kind/ }).selectOption({ label: 'Case study' });
   await expect(page.getByText('Seen again on a second day: clean.')).toBeVisible();
   await go(page, 'Findings');
   await finding
