@@ -10,7 +10,8 @@ import { releaseSpread, type Spread } from '../../shared/kernel/flight/releaseSp
 import { speedToScore } from '../../shared/kernel/flight/speedToScore.ts';
 import { derive } from '../../shared/kernel/quantity/derive.ts';
 import type { Ball } from '../../shared/knowledge/balls/ball.ts';
-import { TARGETS } from '../../shared/knowledge/balls/index.ts';
+import { aimFor } from '../../shared/kernel/flight/aimFor.ts';
+import { TARGETS, targetOf } from '../../shared/knowledge/balls/index.ts';
 import type { Target } from '../../shared/knowledge/balls/target.ts';
 import { inUnit, isKnown, measured, type Quantity, type Reading } from '../../shared/quantity.ts';
 import type { Unit } from '../../shared/units.ts';
@@ -60,7 +61,7 @@ export const flight: Command = {
       (p) => p.y_t - p.y_0,
     );
     const target = targetNamed(options['target'], ball);
-    const aim = aimAt(target, distance.value, height.value);
+    const aim = aimFor(target, distance.value, height.value);
     // Without a known target, something above the release is taken to be entered from above.
     const mustFall = aim === null ? rise.value > 0 : aim.kind === 'ring';
     const radius = ball === null ? null : middle(ball.diameterM) / 2;
@@ -188,28 +189,13 @@ function drawsToJson(drawn: Exclude<ReturnType<typeof releaseSpread>, { unknown:
 
 /** What the ball's sport aims at, unless another target is named; null where the program knows none. */
 function targetNamed(name: Options[string], ball: Ball | null): Target | null {
-  if (name === undefined) return TARGETS.find(({ sport }) => sport === ball?.sport) ?? null;
+  if (name === undefined) return targetOf(ball);
   const id = choiceFrom(
     name,
     '--target',
     TARGETS.map((target) => target.id),
   );
   return TARGETS.find((target) => target.id === id) ?? null;
-}
-
-/** A target of known shape, put where the command says it is. */
-function aimAt(target: Target | null, distance: number, height: number): Aim | null {
-  const shape = target?.shape;
-  switch (shape?.kind) {
-    case 'ring':
-      return { kind: 'ring', distance, height, diameter: middle(shape.diameterM) };
-    case 'goal':
-      return { kind: 'goal', distance, bottom: 0, top: shape.heightM };
-    case 'net':
-      return { kind: 'net', distance, height, courtEnd: distance + shape.courtLengthM / 2 };
-    default:
-      return null;
-  }
 }
 
 function marginRows(release: Release, radius: number | null, aim: Aim | null, air: AirQuantities): readonly Row[] {

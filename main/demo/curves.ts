@@ -66,3 +66,8 @@ export function curveThrough(points: readonly (readonly [t: number, x: number])[
     return ends + m0 * T * s * (1 - s) ** 2 - m1 * T * s * s * (1 - s);
   };
 }
+
+/** The same, its points one by one. */
+export function curve(...points: (readonly [t: number, x: number])[]): Curve {
+  return curveThrough(points);
+}

@@ -1,7 +1,7 @@
 import { standardGravity } from '../../shared/kernel/constants/standardGravity.ts';
 import { advance, launch, passing } from '../../shared/kernel/flight/path.ts';
 import { BALL, LANDMARKS } from '../../shared/model/trial.ts';
-import { type Curve, curveThrough, motionThrough } from './curves.ts';
+import { curve, motionThrough } from './curves.ts';
 import { type Leg, plus, type Point, type Pose, type Side } from './figure.ts';
 import { figureOnPath, type Legs, legThrough, type Stance } from './figureOnPath.ts';
 import type { Motion } from './motion.ts';
@@ -187,10 +187,6 @@ function stancesOf(path: (t: number) => Point, times: Times): Stance[] {
       lift: curve([times.landing, 30], [times.landing + 0.07, 0]),
     },
   ];
-}
-
-function curve(...points: (readonly [number, number])[]): Curve {
-  return curveThrough(points);
 }
 
 /** Trunk, head and arms. The throwing arm goes back (−90: level behind), up (−180) and over to the front. */

@@ -3,7 +3,7 @@ import { aimFor } from '../kernel/flight/aimFor.ts';
 import { dragFactor } from '../kernel/flight/dragFactor.ts';
 import { type Margin, marginForError } from '../kernel/flight/marginForError.ts';
 import { NO_AIR } from '../kernel/flight/release.ts';
-import { ballById } from '../knowledge/balls/index.ts';
+import { ballById, targetOf } from '../knowledge/balls/index.ts';
 import type { MovementTrial } from '../model/trial.ts';
 import { isKnown, type Unknown } from '../quantity.ts';
 import type { Fact } from './assessment.ts';
@@ -16,7 +16,7 @@ export function releaseMargin(trial: MovementTrial, facts: readonly Fact[]): Mar
   const { targetDistanceM, targetHeightM } = trial;
   if (targetDistanceM === null || targetHeightM === null)
     return { unknown: 'no target: its distance or its height is not entered' };
-  const aim = aimFor(ball, targetDistanceM, targetHeightM);
+  const aim = aimFor(targetOf(ball), targetDistanceM, targetHeightM);
   if (aim === null) return { unknown: 'the program knows no target of this ball' };
   const own = facts.filter(({ from }) => from.id === trial.id);
   const speed = readingOf(own, 'ball.releaseSpeed', 'm/s');

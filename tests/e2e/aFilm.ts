@@ -1,7 +1,4 @@
-import { execFileSync, spawnSync } from 'node:child_process';
-
-/** Whether films can be made on this machine. */
-export const hasFfmpeg = spawnSync('ffmpeg', ['-version']).status === 0;
+import { execFileSync } from 'node:child_process';
 
 export const CELLS = 16;
 /** Size of a cell of the bar code, px. */

@@ -2,7 +2,8 @@ import fs from 'node:fs';
 import path from 'node:path';
 import type { Locator } from '@playwright/test';
 import { seededRandom } from '../../shared/kernel/uncertainty/seededRandom.ts';
-import { aFilm, CELL, CELLS, hasFfmpeg } from './aFilm.ts';
+import { aFilm, CELL, CELLS } from './aFilm.ts';
+import { hasFfmpeg } from '../support/hasFfmpeg.ts';
 import { expect, open, temporaryFolder, test } from './fixtures.ts';
 import { clickAt, openBench, stage } from './theBench.ts';
 

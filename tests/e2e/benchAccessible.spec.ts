@@ -2,8 +2,10 @@ import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
 import { AxeBuilder } from '@axe-core/playwright';
-import { aFilm, hasFfmpeg } from './aFilm.ts';
+import { aFilm } from './aFilm.ts';
+import { hasFfmpeg } from '../support/hasFfmpeg.ts';
 import { expect, open, test } from './fixtures.ts';
+import { openBench } from './theBench.ts';
 
 const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
 
@@ -20,19 +22,7 @@ for (const theme of ['light', 'dark'] as const) {
     await page.emulateMedia({ colorScheme: theme });
     await page.setViewportSize({ width: 1360, height: 900 });
     await open(page, host);
-    await page.getByRole('button', { name: 'New case' }).first().click();
-    await page
-      .getByRole('dialog')
-      .getByRole('button', { name: /^Intake/ })
-      .click();
-    await page
-      .getByRole('navigation', { name: 'Sections' })
-      .getByRole('link', { name: /^Trials/ })
-      .click();
-    await page.getByRole('button', { name: 'Add a trial by hand' }).click();
-    await page.getByLabel('Bring in the film of this trial').setInputFiles(film);
-    await page.getByRole('link', { name: 'Open the trial bench' }).click();
-    await expect(page.locator('.bench-stage > canvas').first()).toHaveAttribute('data-frame', '0');
+    await openBench(page, film);
     const steps = page.getByRole('button', { name: /^[1-5] / });
     await expect(steps).toHaveCount(5);
     for (const step of await steps.all()) {

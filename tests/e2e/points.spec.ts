@@ -1,7 +1,8 @@
 import fs from 'node:fs';
 import path from 'node:path';
 import type { CaseFile } from '../../shared/model/records.ts';
-import { aFilm, hasFfmpeg } from './aFilm.ts';
+import { aFilm } from './aFilm.ts';
+import { hasFfmpeg } from '../support/hasFfmpeg.ts';
 import { expect, open, startHost, temporaryFolder, test } from './fixtures.ts';
 import { ask, caseIdOf, clickAt, openBench, stage, storedCase, tracksOf } from './theBench.ts';
 

@@ -1,26 +1,16 @@
 import fs from 'node:fs';
 import path from 'node:path';
 import type { Page } from '@playwright/test';
-import { aFilm, hasFfmpeg } from './aFilm.ts';
+import { aFilm } from './aFilm.ts';
+import { hasFfmpeg } from '../support/hasFfmpeg.ts';
 import { expect, open, temporaryFolder, test } from './fixtures.ts';
+import { clickAt, openBench, openTrials } from './theBench.ts';
 
 let folder: string;
 test.beforeAll(() => {
   folder = temporaryFolder();
 });
 test.afterAll(() => fs.rmSync(folder, { recursive: true, force: true }));
-
-async function openTrials(page: Page): Promise<void> {
-  await page.getByRole('button', { name: 'New case' }).first().click();
-  await page
-    .getByRole('dialog')
-    .getByRole('button', { name: /^Case study/ })
-    .click();
-  await page
-    .getByRole('navigation', { name: 'Sections' })
-    .getByRole('link', { name: /^Trials/ })
-    .click();
-}
 
 async function fileOf(page: Page) {
   const caseId = /case\/([0-9a-f-]{36})/.exec(page.url())?.[1] ?? '';
@@ -71,24 +61,11 @@ test('a movement of one’s own is built, used for a trial, undone and kept', as
   expect(movementTrials[0]?.movementId).toBe(ownMovements[0]?.id);
 });
 
-async function openBench(page: Page): Promise<void> {
+/** The bench with a film of a second on it. */
+async function openRibbon(page: Page): Promise<void> {
   const film = path.join(folder, 'ribbon.mp4');
   if (!fs.existsSync(film)) aFilm(film, { frames: 60, rateHz: 60, gop: 12 });
-  await openTrials(page);
-  await page.getByRole('button', { name: 'Add a trial by hand' }).click();
-  await page.getByLabel('Bring in the film of this trial').setInputFiles(film);
-  await page.getByRole('link', { name: 'Open the trial bench' }).click();
-  await expect(page.locator('.bench-stage > canvas').first()).toHaveAttribute('data-frame', '0');
-}
-
-async function clickAt(page: Page, x: number, y: number): Promise<void> {
-  const box = await page.locator('.bench-drawing').boundingBox();
-  if (box === null) throw new Error('the stage is not on screen');
-  const scale = Math.min(box.width / 640, box.height / 360);
-  await page.mouse.click(
-    box.x + box.width / 2 + (x + 0.5 - 320) * scale,
-    box.y + box.height / 2 + (y + 0.5 - 180) * scale,
-  );
+  await openBench(page, film);
 }
 
 test.describe('on the bench', () => {
@@ -99,7 +76,7 @@ test.describe('on the bench', () => {
     host,
   }) => {
     await open(page, host);
-    await openBench(page);
+    await openRibbon(page);
     await page.getByRole('button', { name: /60 frames a second are real/ }).click();
     await page.getByRole('button', { name: /^2 Plane/ }).click();
     await page.getByRole('radio', { name: 'Points of a plane' }).check();

@@ -2,7 +2,7 @@ import fs from 'node:fs';
 import path from 'node:path';
 import type { Page } from '@playwright/test';
 import type { LandmarkTrack } from '../../shared/model/trial.ts';
-import { hasFfmpeg } from './aFilm.ts';
+import { hasFfmpeg } from '../support/hasFfmpeg.ts';
 import { aFigure, JOINTS, ofPicture } from './aFigure.ts';
 import { expect, open, temporaryFolder, test } from './fixtures.ts';
 import { openBench, tracksOf } from './theBench.ts';

@@ -5,6 +5,15 @@ import { expect } from './fixtures.ts';
 
 /** A case with one trial, its film brought in, and the bench open. */
 export async function openBench(page: Page, film: string): Promise<void> {
+  await openTrials(page);
+  await page.getByRole('button', { name: 'Add a trial by hand' }).click();
+  await page.getByLabel('Bring in the film of this trial').setInputFiles(film);
+  await page.getByRole('link', { name: 'Open the trial bench' }).click();
+  await expect(stage(page)).toHaveAttribute('data-frame', '0');
+}
+
+/** A new case at its trials. */
+export async function openTrials(page: Page): Promise<void> {
   await page.getByRole('button', { name: 'New case' }).first().click();
   await page
     .getByRole('dialog')
@@ -14,10 +23,6 @@ export async function openBench(page: Page, film: string): Promise<void> {
     .getByRole('navigation', { name: 'Sections' })
     .getByRole('link', { name: /^Trials/ })
     .click();
-  await page.getByRole('button', { name: 'Add a trial by hand' }).click();
-  await page.getByLabel('Bring in the film of this trial').setInputFiles(film);
-  await page.getByRole('link', { name: 'Open the trial bench' }).click();
-  await expect(stage(page)).toHaveAttribute('data-frame', '0');
 }
 
 export const stage = (page: Page) => page.locator('.bench-stage > canvas').first();

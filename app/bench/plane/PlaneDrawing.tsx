@@ -25,6 +25,7 @@ export function PlaneDrawing({ trial, unit }: { trial: MovementTrial; unit: numb
           <Haloed line={between(draft.from, draft.to)} unit={unit} />
           {[draft.from, draft.to].map((end, i) => {
             const at = placed(end);
+            // Ends have no names and keep their order.
             // oxlint-disable-next-line react/no-array-index-key
             return at === null ? null : (
               <circle key={i} cx={at.xPx} cy={at.yPx} r={3 * unit} strokeWidth={1.5 * unit} />
@@ -41,6 +42,7 @@ export function PlaneDrawing({ trial, unit }: { trial: MovementTrial; unit: numb
             if (at === null) return null;
             const { xPx: x, yPx: y } = at;
             return (
+              // Points have no names and keep their order.
               // oxlint-disable-next-line react/no-array-index-key
               <g key={i}>
                 <Haloed line={{ x1: x - cross, y1: y, x2: x + cross, y2: y }} unit={unit} />

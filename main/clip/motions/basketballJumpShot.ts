@@ -1,4 +1,4 @@
-import { type Curve, curveThrough } from '../../demo/curves.ts';
+import { curve } from '../../demo/curves.ts';
 import type { Motion } from '../../demo/motion.ts';
 import type { RandomSource } from '../../demo/randomSource.ts';
 import { beyondHand, thrown } from '../hands.ts';
@@ -15,8 +15,8 @@ export function basketballJumpShot(random: RandomSource): Motion {
   const set = up - 0.1;
   const straightens = up - 0.04;
   const release = up + riseMPerS / 9.80665 - between(random, 0.01, 0.05);
-  const upper = through([rises, 28], [set, 104], [straightens, 106], [release, 150], [release + 0.15, 158], [2.2, 20]);
-  const fore = through([rises, 112], [set, 196], [straightens, 198], [release, 158], [release + 0.15, 150], [2.2, 40]);
+  const upper = curve([rises, 28], [set, 104], [straightens, 106], [release, 150], [release + 0.15, 158], [2.2, 20]);
+  const fore = curve([rises, 112], [set, 196], [straightens, 198], [release, 158], [release + 0.15, 150], [2.2, 40]);
   const body = uprightMotion({
     statureM,
     start,
@@ -25,7 +25,7 @@ export function basketballJumpShot(random: RandomSource): Motion {
     dip: between(random, 0.08, 0.11),
     riseMPerS,
     boxM: 0,
-    trunk: through([start, 6], [lowest, 16], [up, 1], [release, -2], [2, 14]),
+    trunk: curve([start, 6], [lowest, 16], [up, 1], [release, -2], [2, 14]),
     arms: (t) => ({
       left: { upper: upper(t) - 8, fore: fore(t) - 14 },
       right: { upper: upper(t), fore: fore(t) },
@@ -58,8 +58,4 @@ export function basketballJumpShot(random: RandomSource): Motion {
     release: { timeS: release, speedMPerS, angleRad, heightM: from.y },
     riseMPerS,
   };
-}
-
-function through(...points: (readonly [number, number])[]): Curve {
-  return curveThrough(points);
 }

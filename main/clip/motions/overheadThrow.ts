@@ -1,4 +1,4 @@
-import { type Curve, curveThrough, motionThrough, still } from '../../demo/curves.ts';
+import { curve, motionThrough, still } from '../../demo/curves.ts';
 import { figureOnPath, legThrough } from '../../demo/figureOnPath.ts';
 import type { Motion } from '../../demo/motion.ts';
 import type { RandomSource } from '../../demo/randomSource.ts';
@@ -25,11 +25,11 @@ export function overheadThrow(random: RandomSource): Motion {
     still(release, 0.48 * statureM),
     still(end, 0.5 * statureM),
   ]);
-  const upper = through([start, 20], [apart, 5], [plant, -88], [cocked, -100], [release, -205], [end, -345]);
-  const fore = through([start, 95], [apart, 40], [plant, -110], [cocked, -40], [release, -192], [end, -350]);
-  const leftUpper = through([start, 20], [apart, 30], [plant, 80], [release, 30], [end, 5]);
-  const trunk = through([start, 2], [plant, -8], [cocked, -6], [release, 24], [end, 42]);
-  const flat = through([0, 0], [1e6, 0]);
+  const upper = curve([start, 20], [apart, 5], [plant, -88], [cocked, -100], [release, -205], [end, -345]);
+  const fore = curve([start, 95], [apart, 40], [plant, -110], [cocked, -40], [release, -192], [end, -350]);
+  const leftUpper = curve([start, 20], [apart, 30], [plant, 80], [release, 30], [end, 5]);
+  const trunk = curve([start, 2], [plant, -8], [cocked, -6], [release, 24], [end, 42]);
+  const flat = curve([0, 0], [1e6, 0]);
   const figureAt = figureOnPath({
     statureM,
     path: (t) => ({ x: forward(t).x, y: height(t).x }),
@@ -45,7 +45,7 @@ export function overheadThrow(random: RandomSource): Motion {
         to: release,
         toeX: 0.1 * statureM,
         floorY: 0,
-        lift: through([apart, 0], [release, 60]),
+        lift: curve([apart, 0], [release, 60]),
       },
       { side: 'left', from: 0, to: start, toeX: 0.15 * statureM, floorY: 0, lift: flat },
       { side: 'left', from: plant, to: 1e6, toeX: 0.1 * statureM + reach * 1.35, floorY: 0, lift: flat },
@@ -72,8 +72,4 @@ export function overheadThrow(random: RandomSource): Motion {
     release: { timeS: release, speedMPerS, angleRad, heightM: from.y },
     riseMPerS: null,
   };
-}
-
-function through(...points: (readonly [number, number])[]): Curve {
-  return curveThrough(points);
 }

@@ -1,4 +1,4 @@
-import { type Curve, curveThrough } from '../../demo/curves.ts';
+import { curve } from '../../demo/curves.ts';
 import type { Motion } from '../../demo/motion.ts';
 import type { RandomSource } from '../../demo/randomSource.ts';
 import { beyondHand, thrown, tossed } from '../hands.ts';
@@ -16,23 +16,9 @@ export function tennisServe(random: RandomSource): Motion {
   const [start, toss, loaded, up] = [0.3, 0.8, 1.25, 1.48];
   const cocked = 1.44;
   const contact = up + riseMPerS / 9.80665;
-  const leftUpper = through([start, 10], [toss, 130], [loaded, 165], [contact, 60], [contact + 0.3, 10]);
-  const upper = through(
-    [start, 5],
-    [toss, -40],
-    [loaded, -95],
-    [cocked, -120],
-    [contact, -186],
-    [contact + 0.35, -320],
-  );
-  const fore = through(
-    [start, 30],
-    [toss, -20],
-    [loaded, -160],
-    [cocked, -20],
-    [contact, -186],
-    [contact + 0.35, -330],
-  );
+  const leftUpper = curve([start, 10], [toss, 130], [loaded, 165], [contact, 60], [contact + 0.3, 10]);
+  const upper = curve([start, 5], [toss, -40], [loaded, -95], [cocked, -120], [contact, -186], [contact + 0.35, -320]);
+  const fore = curve([start, 30], [toss, -20], [loaded, -160], [cocked, -20], [contact, -186], [contact + 0.35, -330]);
   const body = uprightMotion({
     statureM,
     start: 0.9,
@@ -41,7 +27,7 @@ export function tennisServe(random: RandomSource): Motion {
     dip: 0.06,
     riseMPerS,
     boxM: 0,
-    trunk: through([start, 4], [loaded, -12], [contact, 10], [contact + 0.4, 34]),
+    trunk: curve([start, 4], [loaded, -12], [contact, 10], [contact + 0.4, 34]),
     arms: (t) => ({
       left: { upper: leftUpper(t), fore: leftUpper(t) + 6 },
       right: { upper: upper(t), fore: fore(t) },
@@ -65,8 +51,4 @@ export function tennisServe(random: RandomSource): Motion {
     release: { timeS: contact, speedMPerS, angleRad, heightM: place.y },
     riseMPerS,
   };
-}
-
-function through(...points: (readonly [number, number])[]): Curve {
-  return curveThrough(points);
 }

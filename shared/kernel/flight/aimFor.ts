@@ -1,18 +1,17 @@
-import type { Ball } from '../../knowledge/balls/ball.ts';
-import { TARGETS } from '../../knowledge/balls/index.ts';
+import type { Target } from '../../knowledge/balls/target.ts';
 import type { Aim } from './passesAim.ts';
 
 /**
- * What the ball's sport aims at, put where it stands: middle of the ring's allowed diameters, the whole goal, the net
+ * A target of known shape, put where it stands: middle of the ring's allowed diameters, the whole goal, the net
  * with half a court behind it.
  *
  * @param distance from release, m
  * @param height of ring or net above the floor, m
- * @returns null where the program knows no such target
+ * @returns null where there is no such target
  * @source the targets' own
  */
-export function aimFor(ball: Ball | null, distance: number, height: number): Aim | null {
-  const shape = TARGETS.find(({ sport }) => sport === ball?.sport)?.shape;
+export function aimFor(target: Target | null, distance: number, height: number): Aim | null {
+  const shape = target?.shape;
   switch (shape?.kind) {
     case 'ring':
       return { kind: 'ring', distance, height, diameter: (shape.diameterM[0] + shape.diameterM[1]) / 2 };

@@ -47,6 +47,11 @@ export const TARGETS: readonly Target[] = [
 ];
 
 const balls = new Map(BALLS.map((ball) => [ball.id, ball]));
+/** What the ball's sport aims at; null where this program knows nothing. */
+export function targetOf(ball: Ball | null): Target | null {
+  return TARGETS.find(({ sport }) => sport === ball?.sport) ?? null;
+}
+
 const targets = new Map(TARGETS.map((target) => [target.id, target]));
 
 /** One on file, or one of the user's own (customBallId). Null for a ball this version does not know. */

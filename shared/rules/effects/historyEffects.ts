@@ -6,7 +6,7 @@ import { regionsTouch } from '../../knowledge/regions.ts';
 import type { Condition, Injury } from '../../model/injury.ts';
 import { EFFECTS, type Effect, type InjuryEffect, type Rule } from '../rule.ts';
 import { daysSince } from './daysSince.ts';
-import { liftedBy } from './liftedBy.ts';
+import { hasEnded, liftedBy } from './liftedBy.ts';
 
 export interface EffectsOfHistory {
   /** One for each injury the rule or its region has to do with, by injury id. */
@@ -131,10 +131,10 @@ function nameOf(injury: Injury, label: string): string {
   return `${injury.condition === 'other' && injury.diagnosis !== '' ? injury.diagnosis : label}${side}${since}`;
 }
 
-function whyStillInForce({ status, clearedUntil, clearedBy }: Injury, asOf: string | null): string {
-  if (status !== 'resolved') return '';
-  if (clearedUntil !== null && clearedBy.trim() !== '' && (asOf === null || asOf > clearedUntil)) {
-    return ` Its clearance held until ${clearedUntil}.`;
+function whyStillInForce(injury: Injury, asOf: string | null): string {
+  if (injury.status !== 'resolved') return '';
+  if (hasEnded(injury, asOf) && injury.clearedBy.trim() !== '') {
+    return ` Its clearance held until ${injury.clearedUntil}.`;
   }
   return ' It is called resolved, but no clearance with name and date is on file.';
 }

@@ -9,7 +9,12 @@ export function liftedBy(injury: Injury, asOf: string | null): string | null {
   const { status, clearedBy, clearedOn, clearedUntil, onset } = injury;
   if (status !== 'resolved' || clearedBy.trim() === '' || clearedOn === null) return null;
   if (onset !== null && clearedOn < onset) return null;
-  if (clearedUntil !== null && (asOf === null || asOf > clearedUntil)) return null;
+  if (hasEnded(injury, asOf)) return null;
   const until = clearedUntil === null ? '' : `, until ${clearedUntil}`;
   return `cleared by ${clearedBy.trim()} on ${clearedOn}${until}`;
+}
+
+/** Whether a clearance is over; one that ends may be, on a day that is not known. */
+export function hasEnded({ clearedUntil }: Injury, asOf: string | null): boolean {
+  return clearedUntil !== null && (asOf === null || asOf > clearedUntil);
 }

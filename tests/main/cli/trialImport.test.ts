@@ -8,7 +8,8 @@ import { trialImport } from '../../../main/cli/trialImport.ts';
 import { openService } from '../../../main/service.ts';
 import type { CaseFile } from '../../../shared/model/records.ts';
 import { aService, TODAY } from '../handlers/aService.ts';
-import { aScene, ffmpeg, hasFfmpeg } from '../media/films.ts';
+import { aScene, ffmpeg } from '../media/films.ts';
+import { hasFfmpeg } from '../../support/hasFfmpeg.ts';
 import { caseframe } from './caseframe.ts';
 
 const folder = fs.mkdtempSync(path.join(os.tmpdir(), 'caseframe-film-'));

@@ -8,7 +8,7 @@ import { sourceFor } from '../../../main/clip/sourceFor.ts';
 import { measureTrial } from '../../../shared/kernel/trial/measureTrial.ts';
 import type { TrialInput } from '../../../shared/kernel/trial/scene.ts';
 import { isKnown } from '../../../shared/quantity.ts';
-import { hasFfmpeg } from '../../e2e/aFilm.ts';
+import { hasFfmpeg } from '../../support/hasFfmpeg.ts';
 import { clickedPoints, digitiseClip, type Samples } from '../../support/digitiseClip.ts';
 import { stickCalibration, trialOfClip } from '../../support/trialOfClip.ts';
 

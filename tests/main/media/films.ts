@@ -1,6 +1,4 @@
-import { execFileSync, spawnSync } from 'node:child_process';
-
-export const hasFfmpeg = spawnSync('ffmpeg', ['-version']).status === 0;
+import { execFileSync } from 'node:child_process';
 
 /** Runs ffmpeg as a person would to make a film for a test. */
 export function ffmpeg(...args: string[]): void {

@@ -5,7 +5,8 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { filmFacts } from '../../../main/media/filmFacts.ts';
 import { makeProxy } from '../../../main/media/makeProxy.ts';
 import { type FilmType, filmType } from '../../../shared/film/filmType.ts';
-import { aScene, ffmpeg, hasFfmpeg, numbersIn, timesIn } from './films.ts';
+import { aScene, ffmpeg, numbersIn, timesIn } from './films.ts';
+import { hasFfmpeg } from '../../support/hasFfmpeg.ts';
 
 // The truth of these tests is ffmpeg's and ffprobe's own reading of the film each copy was made of.
 

@@ -6,7 +6,8 @@ import { randomSource } from '../../../main/demo/randomSource.ts';
 import { DomainError } from '../../../shared/errors.ts';
 import { EXAMPLES } from '../../conformance/examples.ts';
 import { aService, TODAY } from '../handlers/aService.ts';
-import { aScene, ffmpeg, hasFfmpeg } from './films.ts';
+import { aScene, ffmpeg } from './films.ts';
+import { hasFfmpeg } from '../../support/hasFfmpeg.ts';
 
 /** MUTATED_FILMS=1000 is the long run. */
 const FILMS = Number(process.env['MUTATED_FILMS'] ?? 40);
