@@ -12,6 +12,7 @@ import { seededRandom } from '../shared/kernel/uncertainty/seededRandom.ts';
 import { measured } from '../shared/quantity.ts';
 import { makeReport } from '../main/report/makeReport.ts';
 import { barePdf } from '../tests/bench/barePdf.ts';
+import { judging } from '../tests/bench/judging.ts';
 import { sampleCase } from '../tests/support/sampleCase.ts';
 import { plainFilter } from '../tests/bench/plainFilter.ts';
 import { plainForce } from '../tests/bench/plainForce.ts';
@@ -156,3 +157,11 @@ for (let i = 0; i < 40; i++) await makeReport(file, MADE_AT, { kind: 'client', p
 console.log(
   `${(performance.now() - before).toFixed(0).padStart(9)} ms  40 client reports one after the other; ${(process.memoryUsage().rss / 2 ** 20).toFixed(0)} MB held`,
 );
+
+// Judging: cases no two of which are alike, whole; then how it grows with cases and with rules.
+console.log('\nCases judged whole, no two alike, aim 1000 a second');
+for (const { cases, rules, facts, findings, casesPerSecond } of judging(() => performance.now())) {
+  console.log(
+    `${casesPerSecond.toFixed(0).padStart(9)} a second  ${cases} cases of about ${facts.toFixed(0)} facts, ${rules} rules, ${findings.toFixed(0)} findings a case`,
+  );
+}

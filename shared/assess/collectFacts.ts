@@ -29,7 +29,7 @@ export function collectFacts(file: CaseFile): Fact[] {
 function typedInPlaceOf(computed: readonly Fact[], typed: readonly Fact[]): Fact[] {
   const slots = new Map<string, Fact>();
   for (const fact of [...computed, ...typed]) {
-    slots.set([fact.from.id, fact.measure, fact.phase ?? 'whole', fact.side].join('/'), fact);
+    slots.set(`${fact.from.id}/${fact.measure}/${fact.phase ?? 'whole'}/${fact.side}`, fact);
   }
   return [...slots.values()];
 }

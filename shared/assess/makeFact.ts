@@ -28,7 +28,7 @@ export function makeFact(parts: FactParts): Fact {
   const side = parts.side ?? 'none';
   const phase = parts.phase ?? null;
   return {
-    key: [parts.measure, parts.recordId ?? parts.from.id, phase ?? '', side].join('/'),
+    key: `${parts.measure}/${parts.recordId ?? parts.from.id}/${phase ?? ''}/${side}`,
     measure: parts.measure,
     label: parts.label ?? measure?.label ?? parts.measure,
     movement: parts.movement ?? null,

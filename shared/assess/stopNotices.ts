@@ -4,11 +4,10 @@ import type { Assessment, Fact, Finding } from './assessment.ts';
 
 /** `Stop and be seen` notices: one for each referral that the findings hold, naming the number that asks for it. */
 export function stopNotices(findings: readonly Finding[], facts: readonly Fact[]): Assessment['stops'] {
-  const byKey = new Map(facts.map((fact) => [fact.key, fact]));
   return findings
     .filter((finding) => finding.outcome === 'referral')
     .map((finding) => {
-      const fact = byKey.get(finding.tests[0]?.factKey ?? '');
+      const fact = facts.find(({ key }) => key === finding.tests[0]?.factKey);
       return { words: `Stop and be seen: ${reason(finding, fact)}`, about: fact?.key ?? finding.key };
     });
 }

@@ -32,6 +32,8 @@ interface Judged {
   readonly tests: readonly TestResult[];
   readonly isFired: boolean;
   readonly phase: string;
+  /** What stands in braces in its wording, once it is asked for. */
+  slots?: Readonly<Record<string, string>>;
 }
 
 /**
@@ -49,10 +51,7 @@ export function evaluateRules(
   options: JudgingOptions,
 ): Finding[] {
   const index = indexFacts(facts);
-  const judged = rules
-    .filter((rule) => rule.supersededBy === null)
-    .toSorted(inJudgingOrder)
-    .flatMap((rule) => judge(rule, index, options));
+  const judged = inJudgingOrder(rules).flatMap((rule) => judge(rule, index, options));
   const fired = judged.filter((one) => one.isFired);
   const referrals = fired.filter((one) => one.rule.kind === 'referral');
   // A caution too close to call questions its own number and nothing else.
@@ -93,8 +92,20 @@ function openTests(one: Judged): TestResult[] {
   return one.tests.filter((test) => test.result === 'undetermined');
 }
 
-function inJudgingOrder(a: Rule, b: Rule): number {
-  return RULE_KINDS.indexOf(a.kind) - RULE_KINDS.indexOf(b.kind) || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0);
+/** Putting a book of rules in order takes as long as judging a case by it, and most cases are judged by the same book. */
+const ordered = new WeakMap<readonly Rule[], readonly Rule[]>();
+
+/** The rules in force, by kind, then by id. */
+function inJudgingOrder(rules: readonly Rule[]): readonly Rule[] {
+  const known = ordered.get(rules);
+  if (known !== undefined) return known;
+  const sorted = rules
+    .filter((rule) => rule.supersededBy === null)
+    .toSorted(
+      (a, b) => RULE_KINDS.indexOf(a.kind) - RULE_KINDS.indexOf(b.kind) || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0),
+    );
+  ordered.set(rules, sorted);
+  return sorted;
 }
 
 function judge(rule: Rule, index: FactIndex, options: JudgingOptions): Judged[] {
@@ -268,11 +279,9 @@ function findingOf(
       rule.retest === null || retestLabel === null
         ? null
         : { measure: rule.retest.measure, label: retestLabel, afterDays: rule.retest.afterDays },
-    trace: [...tests.map((test) => `${test.label}: ${test.words}${RESULT_WORDS[test.result]}`), ...history.trace],
+    trace: [...tests.map((test) => `${test.label}: ${test.words}.`), ...history.trace],
   };
 }
-
-const RESULT_WORDS: Record<TestResult['result'], string> = { met: '.', 'not-met': ' (not so).', undetermined: '.' };
 
 /** The rule's own sources, then those of the conditions that changed what it says. */
 function sourcesOf(rule: Rule, history: EffectsOfHistory): Finding['sources'] {
@@ -285,13 +294,14 @@ function sourcesOf(rule: Rule, history: EffectsOfHistory): Finding['sources'] {
 /** Puts the first test's reading, limit and side into the wording. */
 function fill(text: string, one: Judged): string {
   if (!text.includes('{')) return text;
-  const side = one.subject.side === 'none' ? '' : one.subject.side;
-  return text
-    .replaceAll('{value}', valueWords(one))
-    .replaceAll('{threshold}', thresholdWords(one))
-    .replaceAll('{side}', side)
-    .replaceAll(/ {2,}/g, ' ')
-    .trim();
+  one.slots ??= {
+    '{value}': valueWords(one),
+    '{threshold}': thresholdWords(one),
+    '{side}': one.subject.side === 'none' ? '' : one.subject.side,
+  };
+  const { slots } = one;
+  const filled = text.replaceAll(/\{[a-z]+\}/g, (slot) => slots[slot] ?? slot);
+  return filled.replaceAll(/ {2,}/g, ' ').trim();
 }
 
 function valueWords({ subject }: Judged): string {

@@ -19,7 +19,10 @@ export interface Person {
 
 const ADULT_FROM_YEARS = 16;
 
-/** One condition of a rule held against one fact, or against nothing: met, not met, or undetermined and why. */
+/**
+ * One condition of a rule held against one fact, or against nothing: met, not met, or undetermined and why. What is not
+ * met silences its rule, so it has no words.
+ */
 export function runTest(test: Test, fact: Fact | null, person: Person): TestResult {
   const measure = measureById(test.measure);
   if (measure === null) throw new DomainError('not-found', `There is no measure called "${test.measure}"`);
@@ -90,6 +93,7 @@ function judgeNumber(
   const border = Math.max(own, published ?? 0);
   const hasError = ownU !== null || published !== null;
   const { isMet, distance } = compare(value, test.comparator, limits);
+  if (!isMet) return { result: 'not-met', isBorderline: false, chance: null, words: '' };
   const isBorderline = border > 0 && distance <= border;
   const chance = hasError ? chancePast(value, border / 1.96, test.comparator, limits) : null;
 
@@ -100,5 +104,5 @@ function judgeNumber(
     isBorderline && chance !== null
       ? `; within ${limitWords(Number(border.toPrecision(2)), unit)} of the limit (${errorSource}), chance of being past it ${chanceWords(chance)}`
       : '';
-  return { result: isMet ? 'met' : 'not-met', isBorderline, chance, words: against + margin };
+  return { result: 'met', isBorderline, chance, words: against + margin };
 }
