@@ -10,6 +10,8 @@ export default defineConfig([
       electron: 'main/hosts/electron.ts',
       loopback: 'main/hosts/loopback.ts',
       cli: 'main/cli/main.ts',
+      // A thread, loaded by its name from beside whatever chunk asks for it.
+      filmReader: 'main/media/filmReader.ts',
     },
     platform: 'node',
     external,

@@ -43,6 +43,7 @@ export const filmDoor = {
     return invoke('media.begin', request);
   },
   append: (request: Request<'media.append'>) => invoke('media.append', request),
+  facts: (request: Request<'media.facts'>) => invoke('media.facts', request),
   startProxy: (request: Request<'media.startProxy'>) => invoke('media.startProxy', request),
   proxyState: (request: Request<'media.proxyState'>) => invoke('media.proxyState', request),
   finish: (request: Request<'media.finish'>) => invoke('media.finish', request),

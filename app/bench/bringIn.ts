@@ -19,8 +19,8 @@ interface Way {
 }
 
 /**
- * Looks whether a film can be used here, and only then sends it to the store, piece by piece; goes on where it stopped if
- * its beginning came before. What the window cannot show, or steps through slowly, gets a copy that it can.
+ * Sends a film to the store, piece by piece; goes on where it stopped if its beginning came before. The store looks at it
+ * before the window does: some damage sends a reader in circles, which would end the window. What the window cannot show, or steps through slowly, gets a copy that it can.
  * @param files a film, or the numbered pictures of a sequence
  * @throws DomainError saying what is wrong with the film, or 'cancelled'; nothing is kept then
  */
@@ -31,7 +31,8 @@ export async function bringIn(
 ): Promise<void> {
   const { blob, ...named } = oneOf(files);
   const { fileName, sizeBytes } = named;
-  const copy = await copyFor(blob, fileName);
+  // What is no film at all need not be sent to be refused.
+  const type = filmType(new Uint8Array(await blob.slice(0, HEAD_BYTES).arrayBuffer()), fileName);
   const { uploadId, receivedBytes } = valueOf(
     await filmDoor.begin({ caseId: trial.caseId, trialId: trial.id, ...named }),
   );
@@ -42,6 +43,10 @@ export async function bringIn(
       const base64 = await base64Of(blob.slice(offsetBytes, offsetBytes + PIECE_BYTES));
       valueOf(await filmDoor.append({ uploadId, offsetBytes, base64 }));
     }
+    way.onWords(`Looking at ${fileName}…`);
+    valueOf(await filmDoor.facts({ uploadId }));
+    refuseIfStopped(way.signal);
+    const copy = NEEDS_PROXY.has(type) ? 'needed' : await copyFor(blob, fileName);
     if (copy !== 'none') await makeCopy(uploadId, fileName, copy, way);
     way.onWords(`Keeping ${fileName}…`);
     valueOf(await filmDoor.finish({ uploadId }));
@@ -61,8 +66,6 @@ function oneOf(files: readonly File[]) {
 
 /** Whether the film must have a copy to be shown, would be the better for one, or needs none. */
 async function copyFor(blob: Blob, name: string): Promise<'none' | 'helpful' | 'needed'> {
-  const head = new Uint8Array(await blob.slice(0, HEAD_BYTES).arrayBuffer());
-  if (NEEDS_PROXY.has(filmType(head, name))) return 'needed';
   try {
     const film = await openFilm(blob, name);
     film.close();

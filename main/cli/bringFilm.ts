@@ -2,11 +2,11 @@ import fs from 'node:fs';
 import path from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
 import { DomainError } from '../../shared/errors.ts';
-import { filmType, HEAD_BYTES, NEEDS_PROXY } from '../../shared/film/filmType.ts';
+import { filmType, HEAD_BYTES } from '../../shared/film/filmType.ts';
 import { MOST_GROUP } from '../../shared/film/readablePictures.ts';
 import { sequenceOf } from '../../shared/film/sequenceOf.ts';
 import { findFfmpeg } from '../media/ffmpeg.ts';
-import { type FilmFacts, filmFacts } from '../media/filmFacts.ts';
+import type { Answer } from '../../shared/contract/channels.ts';
 import type { Service } from '../service.ts';
 import { ask } from './ask.ts';
 
@@ -42,17 +42,19 @@ export function filmOnDisk(named: readonly string[]): FilmOnDisk {
   };
 }
 
+type FilmFacts = Answer<'media.facts'>['facts'];
+
 export interface FilmBrought {
   readonly sha256: string;
   readonly proxySha256: string | null;
   /** Null where the container can only be read by way of the copy. */
-  readonly facts: FilmFacts | null;
+  readonly facts: FilmFacts;
   /** What a person should know of this film. */
   readonly words: readonly string[];
 }
 
 /**
- * Brings a film into a trial as the window does: looked at first, sent in pieces, with a copy where one is needed or
+ * Brings a film into a trial as the window does: sent in pieces, looked at, with a copy where one is needed or
  * asked for. Goes on where an earlier call was ended.
  * @throws DomainError; nothing is kept then
  */
@@ -66,18 +68,8 @@ export async function bringFilm(
   const { fileName, sizeBytes } = named;
   const [first = ''] = places;
   if (sizeBytes === 0) throw new DomainError('input-malformed', `${fileName} is empty.`);
-  const type = filmType(headOf(first), fileName);
-  const facts = NEEDS_PROXY.has(type) ? null : await filmFacts(first);
-  if (facts === null && !NEEDS_PROXY.has(type)) {
-    throw new DomainError(
-      'input-malformed',
-      `${fileName} holds no pictures that can be read: it is sound only, damaged, or was cut off before its index.`,
-    );
-  }
-  const isShownEverywhere = facts !== null && SHOWN_EVERYWHERE.includes(facts.codec);
-  const isSlow = (facts?.longestGroup ?? 0) > MOST_GROUP;
-  const isNeeded = !isShownEverywhere && facts?.codec !== 'hevc';
-  const makesCopy = isNeeded || wantsCopy || ((isSlow || !isShownEverywhere) && findFfmpeg() !== null);
+  // What is no film at all need not be sent to be refused.
+  filmType(headOf(first), fileName);
 
   const { uploadId, receivedBytes } = await ask(service, 'media.begin', { ...trial, ...named });
   try {
@@ -87,6 +79,11 @@ export async function bringFilm(
       await ask(service, 'media.append', { uploadId, offsetBytes, base64: bytes.toString('base64') });
       offsetBytes += bytes.length;
     }
+    const { facts } = await ask(service, 'media.facts', { uploadId });
+    const isShownEverywhere = facts !== null && SHOWN_EVERYWHERE.includes(facts.codec);
+    const isSlow = (facts?.longestGroup ?? 0) > MOST_GROUP;
+    const isNeeded = !isShownEverywhere && facts?.codec !== 'hevc';
+    const makesCopy = isNeeded || wantsCopy || ((isSlow || !isShownEverywhere) && findFfmpeg() !== null);
     if (makesCopy) await copied(service, uploadId, fileName, onWords);
     const { sha256, proxySha256 } = await ask(service, 'media.finish', { uploadId });
     return { sha256, proxySha256, facts, words: wordsAbout(fileName, facts, proxySha256 !== null) };
@@ -113,12 +110,12 @@ async function copied(
   }
 }
 
-function wordsAbout(fileName: string, facts: FilmFacts | null, hasCopy: boolean): string[] {
+function wordsAbout(fileName: string, facts: FilmFacts, hasCopy: boolean): string[] {
   if (facts === null) return [];
-  const { times, promised, codec, longestGroup } = facts;
+  const { readablePictures, promisedPictures, codec, longestGroup } = facts;
   return [
-    ...(times.length < promised
-      ? [`${fileName} was cut off: ${times.length} of its ${promised} pictures can be read.`]
+    ...(readablePictures < promisedPictures
+      ? [`${fileName} was cut off: ${readablePictures} of its ${promisedPictures} pictures can be read.`]
       : []),
     ...(codec === 'hevc' && !hasCopy
       ? [

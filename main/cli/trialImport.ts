@@ -81,7 +81,7 @@ async function trialFor(
 
 function said(trialId: string, film: FilmOnDisk, brought: Awaited<ReturnType<typeof bringFilm>>): Output {
   const { sha256, proxySha256, facts, words } = brought;
-  const readable = facts?.times.length ?? film.pictures;
+  const readable = facts?.readablePictures ?? film.pictures;
   return {
     json: {
       trialId,
@@ -91,7 +91,7 @@ function said(trialId: string, film: FilmOnDisk, brought: Awaited<ReturnType<typ
       copySha256: proxySha256,
       codec: facts?.codec ?? null,
       readablePictures: readable,
-      promisedPictures: facts?.promised ?? film.pictures,
+      promisedPictures: facts?.promisedPictures ?? film.pictures,
       warnings: words,
     },
     lines: [

@@ -3,7 +3,7 @@ import { type FilmType, filmType, NEEDS_PROXY } from '../../shared/film/filmType
 import type { Edit } from '../../shared/model/edit.ts';
 import type { MovementTrial } from '../../shared/model/trial.ts';
 import { requireFfmpeg } from '../media/ffmpeg.ts';
-import { filmFacts } from '../media/filmFacts.ts';
+import { type FilmFacts, filmFacts } from '../media/filmFacts.ts';
 import { makeProxy } from '../media/makeProxy.ts';
 import type { Incoming, Making } from '../media/mediaStore.ts';
 import type { Context, Handlers } from './context.ts';
@@ -19,6 +19,8 @@ interface Upload {
   /** Known from the first piece on. */
   mediaType: FilmType | null;
   readonly incoming: Incoming;
+  /** Read once, when first asked for. */
+  facts: Promise<FilmFacts | null> | null;
   proxy: Proxy | null;
 }
 
@@ -40,6 +42,7 @@ const UPLOADS = new WeakMap<Context, Map<string, Upload>>();
 type MediaChannel =
   | 'media.begin'
   | 'media.append'
+  | 'media.facts'
   | 'media.startProxy'
   | 'media.proxyState'
   | 'media.finish'
@@ -63,7 +66,18 @@ export const mediaHandlers: Handlers<MediaChannel> = {
       throw new DomainError('conflict', `More of ${fileName} had arrived than there is of it. Bring it in again.`);
     }
     const mediaType = incoming.receivedBytes === 0 ? null : filmType(await incoming.head(), fileName);
-    const upload = { caseId, trialId, fileName, sizeBytes, pictures, identity, mediaType, incoming, proxy: null };
+    const upload = {
+      caseId,
+      trialId,
+      fileName,
+      sizeBytes,
+      pictures,
+      identity,
+      mediaType,
+      incoming,
+      facts: null,
+      proxy: null,
+    };
     uploads.set(uploadId, upload);
     return { uploadId, receivedBytes: incoming.receivedBytes };
   },
@@ -85,6 +99,24 @@ export const mediaHandlers: Handlers<MediaChannel> = {
       throw thrown;
     }
     return { receivedBytes: upload.incoming.receivedBytes };
+  },
+  'media.facts': async (context, { uploadId }) => {
+    const upload = uploadOf(context, uploadId);
+    try {
+      if (NEEDS_PROXY.has(arrived(upload))) return { facts: null };
+      const facts = await factsOf(upload);
+      if (facts === null) {
+        throw new DomainError(
+          'input-malformed',
+          `${upload.fileName} holds no pictures that can be read: it is sound only, damaged, or was cut off before its index.`,
+        );
+      }
+      const { codec, times, promised, longestGroup } = facts;
+      return { facts: { codec, readablePictures: times.length, promisedPictures: promised, longestGroup } };
+    } catch (thrown) {
+      await drop(context, uploadId);
+      throw thrown;
+    }
   },
   'media.startProxy': async (context, { uploadId }) => {
     const upload = uploadOf(context, uploadId);
@@ -119,6 +151,8 @@ export const mediaHandlers: Handlers<MediaChannel> = {
         const why = proxy === null ? '' : proxy.words;
         throw new DomainError('not-comparable', `${fileName} needs a copy that can be shown, and has none. ${why}`);
       }
+      // Whoever did not ask for them: a film that cannot be listed would hold up every window that opens it.
+      await factsOf(upload);
       await trialOf(context, caseId, trialId);
       const sha256 = await incoming.finish();
       const copy = (await proxy?.making.finish()) ?? null;
@@ -154,7 +188,7 @@ async function makeCopy(ffmpeg: string, upload: Upload, type: FilmType, proxy: P
     proxy.donePictures = done;
   };
   try {
-    proxy.promisedPictures ??= (await filmFacts(film.place))?.promised ?? null;
+    proxy.promisedPictures ??= (await factsOf(upload))?.promised ?? null;
     await makeProxy(ffmpeg, film, proxy.making.place, onPicture, proxy.stop.signal);
     proxy.state = 'done';
   } catch (thrown) {
@@ -162,6 +196,11 @@ async function makeCopy(ffmpeg: string, upload: Upload, type: FilmType, proxy: P
     proxy.words = toFailure(thrown).message;
     await proxy.making.discard().catch(() => undefined);
   }
+}
+
+function factsOf(upload: Upload): Promise<FilmFacts | null> {
+  upload.facts ??= filmFacts(upload.incoming.place);
+  return upload.facts;
 }
 
 function copyRecord(
@@ -212,6 +251,8 @@ async function taken(context: Context, uploadId: string): Promise<Upload | undef
   const upload = UPLOADS.get(context)?.get(uploadId);
   UPLOADS.get(context)?.delete(uploadId);
   if (upload !== undefined) await stopProxy(upload);
+  // Not every system takes away a file that is being read.
+  await upload?.facts?.catch(() => undefined);
   return upload;
 }
 

@@ -218,6 +218,25 @@ export const CHANNELS = {
     answer: z.strictObject({ receivedBytes: z.int() }),
   },
   /**
+   * What a film that has arrived says of itself; null for what can only be shown by a copy. To be asked before a window
+   * opens the film: one that sends a reader in circles, or that holds no picture, is refused here and not kept.
+   */
+  'media.facts': {
+    request: z.strictObject({ uploadId: id }),
+    answer: z.strictObject({
+      facts: z
+        .strictObject({
+          codec: z.string(),
+          readablePictures: z.int(),
+          /** More than can be read where the file was cut off. */
+          promisedPictures: z.int(),
+          /** Most pictures from one that stands alone to the next. */
+          longestGroup: z.int(),
+        })
+        .nullable(),
+    }),
+  },
+  /**
    * Begins a copy of a film that has arrived, for windows that cannot show the film itself or step through it quickly.
    * `media.finish` then keeps both.
    */

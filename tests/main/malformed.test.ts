@@ -59,6 +59,7 @@ function validRequests(athleteId: string): typeof requests {
     'trial.import': [{ caseId, fileName: 'throw.json', text: '{"format": "caseframe-trial"}' }],
     'media.begin': [{ caseId, trialId, fileName: 'a.mp4', sizeBytes: 10, modifiedAtMs: 0, pictures: null }],
     'media.append': [{ uploadId: id(4), offsetBytes: 0, base64: 'AAAA' }],
+    'media.facts': [{ uploadId: id(4) }],
     'media.startProxy': [{ uploadId: id(4) }],
     'media.proxyState': [{ uploadId: id(4) }],
     'media.finish': [{ uploadId: id(4) }],

@@ -145,6 +145,21 @@ test('a piece out of order, too much, or too little is noticed, and nothing stay
   expect(lying()).toEqual([]);
 });
 
+test('asked what it says of itself before any window opens it: what holds no picture is refused, and nothing stays', async () => {
+  const { uploadId } = await begin();
+  await made.ask('media.append', piece(uploadId, 0, 20_000));
+  expect((await made.refusal('media.facts', { uploadId })).code).toBe('input-missing');
+  expect(lying()).toEqual([]);
+  const { uploadId: whole } = await begin();
+  await made.ask('media.append', piece(whole, 0, FILM.length));
+  const refused = await made.refusal('media.facts', { uploadId: whole });
+  expect(refused).toMatchObject({
+    code: 'input-malformed',
+    message: expect.stringContaining('throw.mp4 holds no pic'),
+  });
+  expect(lying()).toEqual([]);
+});
+
 test('a film of a trial that is gone is refused, before it comes and after it came', async () => {
   const request = {
     caseId,

@@ -6,7 +6,7 @@ import { randomSource } from '../../../main/demo/randomSource.ts';
 import { DomainError } from '../../../shared/errors.ts';
 import { EXAMPLES } from '../../conformance/examples.ts';
 import { aService, TODAY } from '../handlers/aService.ts';
-import { aScene, ffmpeg } from './films.ts';
+import { aScene, ffmpeg, sentInCircles } from './films.ts';
 import { hasFfmpeg } from '../../support/hasFfmpeg.ts';
 
 /** MUTATED_FILMS=1000 is the long run. */
@@ -16,7 +16,7 @@ const MOST_MS = 10_000;
 
 describe.skipIf(!hasFfmpeg)('damaged films (skipped without ffmpeg)', () => {
   test(
-    `${FILMS} films truncated, flipped, misnamed or emptied (random source ${SOURCE}): refused in words or taken in, none crashes, hangs 10 s or leaves an orphan`,
+    `${FILMS} films truncated, flipped, misnamed or emptied (random source ${SOURCE}), and one whose index sends its reader in circles: refused in words or taken in, none crashes, hangs 10 s or leaves an orphan`,
     async () => {
       const made = await aService();
       const at = (name: string) => path.join(made.folder, name);
@@ -54,16 +54,12 @@ describe.skipIf(!hasFfmpeg)('damaged films (skipped without ffmpeg)', () => {
       ];
       const outcomes = { taken: 0, refused: 0 };
       let slowest = 0;
-      for (let i = 0; i < FILMS; i++) {
-        const { name, bytes } = sound[below(sound.length)] ?? { name: '', bytes: Buffer.alloc(0) };
-        const mutated = ways[below(ways.length)]?.(bytes) ?? bytes;
-        const called = random.uniform() < 0.2 ? ['film.mp4', 'film.txt', 'film.webm'][below(3)] : name;
+      const bringOne = async (called: string, mutated: Buffer, wantsCopy: boolean) => {
         const file = at(`film ${called}`);
         fs.writeFileSync(file, mutated);
         const start = performance.now();
         try {
-          const way = { wantsCopy: random.uniform() < 0.3, onWords: () => {} };
-          await bringFilm(made.service, { caseId, trialId }, filmOnDisk([file]), way);
+          await bringFilm(made.service, { caseId, trialId }, filmOnDisk([file]), { wantsCopy, onWords: () => {} });
           outcomes.taken++;
         } catch (thrown) {
           if (!(thrown instanceof DomainError) || thrown.code === 'internal') throw thrown;
@@ -72,6 +68,18 @@ describe.skipIf(!hasFfmpeg)('damaged films (skipped without ffmpeg)', () => {
         }
         slowest = Math.max(slowest, performance.now() - start);
         fs.rmSync(file);
+      };
+      await bringOne(
+        'circles.webm',
+        sentInCircles(sound.find(({ name }) => name === 'c.webm')?.bytes ?? Buffer.alloc(0)),
+        true,
+      );
+      expect(outcomes).toEqual({ taken: 0, refused: 1 });
+      for (let i = 0; i < FILMS; i++) {
+        const { name, bytes } = sound[below(sound.length)] ?? { name: '', bytes: Buffer.alloc(0) };
+        const mutated = ways[below(ways.length)]?.(bytes) ?? bytes;
+        const called = random.uniform() < 0.2 ? (['film.mp4', 'film.txt', 'film.webm'][below(3)] ?? name) : name;
+        await bringOne(called, mutated, random.uniform() < 0.3);
       }
       expect(slowest).toBeLessThan(MOST_MS);
       expect(outcomes.taken).toBeGreaterThan(FILMS / 20);
