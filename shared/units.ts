@@ -38,6 +38,7 @@ export const UNITS = {
   'rad/s': { dimension: 'angular velocity', toSi: 1, label: 'rad/s' },
   'deg/s': { dimension: 'angular velocity', toSi: Math.PI / 180, label: '°/s' },
   'rad/s2': { dimension: 'angular acceleration', toSi: 1, label: 'rad/s²' },
+  'deg/s2': { dimension: 'angular acceleration', toSi: Math.PI / 180, label: '°/s²' },
   'kg.m2': { dimension: 'moment of inertia', toSi: 1, label: 'kg·m²' },
   'kg/m3': { dimension: 'density', toSi: 1, label: 'kg/m³' },
   m2: { dimension: 'area', toSi: 1, label: 'm²' },

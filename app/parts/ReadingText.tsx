@@ -25,7 +25,7 @@ export function ReadingText({ reading, unit }: { reading: Reading; unit?: Unit |
   );
 }
 
-const ON_SCREEN: Partial<Record<Unit, Unit>> = { rad: 'deg', 'rad/s': 'deg/s' };
+const ON_SCREEN: Partial<Record<Unit, Unit>> = { rad: 'deg', 'rad/s': 'deg/s', 'rad/s2': 'deg/s2' };
 
 /** The kernel works in radians; people read degrees. */
 export function shownUnit(unit: Unit): Unit {

@@ -70,6 +70,13 @@ export function optionalNumber(text: string | boolean | undefined, name: string)
   return text === undefined ? null : numberFrom(text, name);
 }
 
+/** @throws DomainError 'input-out-of-range' for a number that is not above 0 */
+export function optionalPositive(needer: string, text: string | boolean | undefined, name: string): number | null {
+  const value = optionalNumber(text, name);
+  if (value === null || value > 0) return value;
+  throw new DomainError('input-out-of-range', `${needer} needs ${name} above 0, got ${value}.`);
+}
+
 /** One of some words. @throws UsageError if it is none of them */
 export function choiceFrom<T extends string>(
   text: string | boolean | undefined,

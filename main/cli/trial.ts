@@ -3,14 +3,16 @@ import { assessCase } from '../../shared/assess/assessCase.ts';
 import { DomainError } from '../../shared/errors.ts';
 import { readTrialFile, TRIAL_FILE_SCHEMA, trialFileToRecords } from '../../shared/exchange/trialFile.ts';
 import { phaseTimes } from '../../shared/kernel/event/phaseTimes.ts';
+import { type EventKinematics, eventKinematics } from '../../shared/kernel/trial/eventKinematics.ts';
 import { measureTrial, type TrialSeries } from '../../shared/kernel/trial/measureTrial.ts';
+import { scene } from '../../shared/kernel/trial/scene.ts';
 import { measureById } from '../../shared/knowledge/measures/index.ts';
 import { movementById } from '../../shared/knowledge/movements/index.ts';
 import { REFERENCE_SEXES } from '../../shared/model/athlete.ts';
 import { blankAthlete, blankCase } from '../../shared/model/blank.ts';
 import { emptyCaseFile } from '../../shared/model/caseLists.ts';
 import { convert } from '../../shared/units.ts';
-import { choiceFrom, type Command, optionalNumber, readText, UsageError } from './command.ts';
+import { choiceFrom, type Command, optionalPositive, readText, UsageError } from './command.ts';
 import { readingsToJson, readingsToLines, type Row } from './readings.ts';
 
 export const trial: Command = {
@@ -42,13 +44,13 @@ export const trial: Command = {
     }
     const athlete = {
       ...blankAthlete(randomUUID()),
-      massKg: optionalNumber(options['mass'], '--mass'),
-      statureM: optionalNumber(options['stature'], '--stature'),
+      massKg: optionalPositive('trial', options['mass'], '--mass'),
+      statureM: optionalPositive('trial', options['stature'], '--stature'),
       referenceSex: choiceFrom(options['sex'], '--sex', REFERENCE_SEXES, 'no-reference'),
     };
     const caseId = randomUUID();
     const { warnings, ...records } = trialFileToRecords(file, randomUUID, caseId);
-    const found = measureTrial({
+    const input = {
       trial: records.movementTrial,
       tracks: records.landmarkTracks,
       events: records.trialEvents,
@@ -56,7 +58,9 @@ export const trial: Command = {
       massKg: athlete.massKg,
       statureM: athlete.statureM,
       referenceSex: athlete.referenceSex,
-    });
+    };
+    const found = measureTrial(input);
+    const view = scene(input);
     // A case of this one trial, never stored: the checks read cases.
     const { checks } = assessCase({
       ...emptyCaseFile(blankCase({ id: caseId, athleteId: athlete.id }, '', 'study', file.filmedOn), athlete),
@@ -94,6 +98,7 @@ export const trial: Command = {
         phases: phaseRows.map(({ phase, label, rows }) => ({ phase, label, ...readingsToJson(rows) })),
         measures: measures.map(({ row, ...where }) => ({ ...where, ...readingsToJson([row]) })),
         calibration: { kind: file.calibration?.kind ?? null, residualsM: found.residualsM },
+        atEvents: 'unknown' in view ? [] : eventKinematics(view).map(inJson),
         centreOfMass: found.centreOfMass.map(({ frame, timeS, x, y }) => ({ frame, timeS, xM: x, yM: y })),
         angles: found.series.filter(({ unit }) => unit === 'rad').map(inDegrees),
         curves: found.series.filter(({ unit }) => unit !== 'rad'),
@@ -109,6 +114,25 @@ export const trial: Command = {
     };
   },
 };
+
+function inJson({ event, time, angles, speeds }: EventKinematics) {
+  return {
+    event,
+    ...readingsToJson([{ key: 'time', label: 'Time', reading: time }]),
+    angles: angles.map(({ id, angle, velocity, acceleration }) => ({
+      id,
+      ...readingsToJson([
+        { key: 'angle', label: 'Angle', reading: angle },
+        { key: 'angularVelocity', label: 'Angular velocity', reading: velocity },
+        { key: 'angularAcceleration', label: 'Angular acceleration', reading: acceleration },
+      ]),
+    })),
+    speeds: speeds.map(({ point, speed }) => ({
+      point,
+      ...readingsToJson([{ key: 'speed', label: 'Speed', reading: speed }]),
+    })),
+  };
+}
 
 /** Angles leave the command line in degrees, as they come in. */
 function inDegrees(series: TrialSeries): TrialSeries {

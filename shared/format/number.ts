@@ -58,6 +58,7 @@ const USUAL_DECIMALS: Readonly<Partial<Record<Unit, number>>> = {
   'rad/s': 2,
   'deg/s': 0,
   'rad/s2': 1,
+  'deg/s2': 0,
   'kg.m2': 3,
   'kg/m3': 3,
   m2: 4,

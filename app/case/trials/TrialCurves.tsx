@@ -12,7 +12,7 @@ import { CurveStack } from '../../plots/CurveStack.tsx';
 import type { RibbonPhase } from '../../plots/PhaseRibbon.tsx';
 import { useCase } from '../useCase.ts';
 
-const GROUPS: readonly CurveChoice['group'][] = ['Angles', 'Heights', 'Speeds'];
+const GROUPS: readonly CurveChoice['group'][] = ['Angles', 'Turning', 'Heights', 'Speeds'];
 
 /** Curves of the reader's choice below the ribbon, on the same time axis, and what the measuring warns of. */
 export function TrialCurves(props: {

@@ -6,6 +6,7 @@ import { useCase } from '../useCase.ts';
 import { useEdit } from '../useEdit.ts';
 import { CalibrationField } from './CalibrationField.tsx';
 import { ClipFacts } from './ClipFacts.tsx';
+import { EventKinematics } from './EventKinematics.tsx';
 import { EventTable } from './EventTable.tsx';
 import { GravityCheck } from './GravityCheck.tsx';
 import { MeasureTables } from './MeasureTables.tsx';
@@ -81,6 +82,7 @@ export function TrialSheet({ trial, title }: { trial: MovementTrial; title: stri
         <h3 id="measures">Measures by phase</h3>
         <ReleaseAndRise trial={trial} />
         <MeasureTables trial={trial} movement={movement} entered={entered} />
+        {stage !== null && <EventKinematics trial={trial} />}
       </section>
       <div className="row-of-buttons">
         <Button look="quiet" onClick={() => edit([{ op: 'remove', kind: 'movementTrial', id: trial.id }])}>

@@ -4,7 +4,6 @@ import { isKnown, measured, type Reading, type Unknown } from '../../quantity.ts
 import type { Unit } from '../../units.ts';
 import type { Point } from '../plane/point.ts';
 import { derive } from '../quantity/derive.ts';
-import { derivative } from '../signal/derivative.ts';
 import {
   type AngleCurve,
   angleAtEvent,
@@ -19,6 +18,7 @@ import { type BodyFlight, bodyFlight } from './bodyFlight.ts';
 import { segmentTurn } from './segmentTurn.ts';
 import { pointAt } from './pointSeries.ts';
 import { eventIn, phaseSpan, scaleOf, type Scene, scene, type TrialInput } from './scene.ts';
+import { angleCurves, curvePoints } from './trialCurves.ts';
 
 /** One thing measured in a trial. */
 export interface TrialMeasure {
@@ -411,43 +411,18 @@ function statureWarning(view: Scene, statureM: number | null): string[] {
 }
 
 function seriesOf(view: Scene): TrialSeries[] {
-  const frames = [...new Set([...view.points.values()].flatMap(({ smooth }) => [...smooth.keys()]))].toSorted(
-    (a, b) => a - b,
-  );
-  const curves: AngleCurve[] = [
-    ...(['left', 'right'] as const).map((side) => kneeFlexion(view, side)),
-    ...(['left', 'right'] as const).map((side) => elbowFlexion(view, side)),
-    ...(['left', 'right'] as const).map((side) => armElevation(view, side)),
-    trunkLean(view),
+  const series: TrialSeries[] = [
+    ...angleCurves(view).map(
+      ({ id, label }): TrialSeries => ({ id, label, unit: 'rad', points: curvePoints(view, `angle:${id}`) }),
+    ),
+    ...(view.noMetres === null
+      ? BODY_SERIES.map(({ curve, ...of }) => ({ ...of, points: curvePoints(view, curve) }))
+      : []),
   ];
-  const angles = curves.map(
-    ({ id, label, valueAt }): TrialSeries => ({
-      id,
-      label,
-      unit: 'rad',
-      points: frames.flatMap((frame) => {
-        const rad = valueAt(frame / view.rateHz);
-        return rad === null ? [] : [[frame / view.rateHz, rad] as const];
-      }),
-    }),
-  );
-  return [...angles, ...bodySeries(view)].filter(({ points }) => points.length > 0);
+  return series.filter(({ points }) => points.length > 0);
 }
 
-function bodySeries(view: Scene): TrialSeries[] {
-  if (view.noMetres !== null) return [];
-  const path = [...view.body.smooth].toSorted(([a], [b]) => a - b);
-  const height = path.map(([frame, { y }]) => [frame / view.rateHz, y] as const);
-  const isUnbroken = path.length >= 3 && path.every(([frame], i) => i === 0 || frame === (path[i - 1]?.[0] ?? 0) + 1);
-  const velocity = isUnbroken
-    ? derivative(
-        path.map(([, { y }]) => y),
-        view.rateHz,
-        1,
-      ).flatMap((v, i) => (v === null ? [] : [[(height[i] as readonly [number, number])[0], v] as const]))
-    : [];
-  return [
-    { id: 'com.height', label: 'Centre of mass, height', unit: 'm', points: height },
-    { id: 'com.verticalVelocity', label: 'Centre of mass, vertical velocity', unit: 'm/s', points: velocity },
-  ];
-}
+const BODY_SERIES = [
+  { id: 'com.height', label: 'Centre of mass, height', unit: 'm', curve: 'height:centre-of-mass' },
+  { id: 'com.verticalVelocity', label: 'Centre of mass, vertical velocity', unit: 'm/s', curve: 'rising:' },
+] as const;

@@ -16,7 +16,7 @@ export interface PointSeries {
 /** Gaps up to this long are closed: a convention, short against any phase. */
 export const LONGEST_GAP_S = 0.05;
 /** Stretches shorter than this many frames are left unsmoothed: a filter would be all ends. */
-const SHORTEST_SMOOTHED = 10;
+export const SHORTEST_SMOOTHED = 10;
 
 /**
  * A track in metres, gap-filled and low-pass filtered run by run.

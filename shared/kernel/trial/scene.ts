@@ -27,6 +27,8 @@ export interface TrialInput {
 /** Everything about one trial that its measures read, prepared once. */
 export interface Scene {
   readonly rateHz: number;
+  /** Of the low-pass that the smoothed points went through. */
+  readonly cutoffHz: number;
   readonly movement: Movement;
   readonly side: SideOrNone;
   readonly facing: Facing;
@@ -63,11 +65,11 @@ export function scene(input: TrialInput): Scene | { readonly unknown: string } {
   warnings.push(...plane.warnings);
 
   const points = new Map<string, PointSeries>();
-  const cutoff = Math.min(CUTOFF_HZ, rateHz / 4);
+  const cutoffHz = Math.min(CUTOFF_HZ, rateHz / 4);
   for (const track of joinTracks(tracks)) {
     try {
       const { toMetres } = track.point === BALL ? ball : plane;
-      const series = pointSeries(track, toMetres, rateHz, cutoff);
+      const series = pointSeries(track, toMetres, rateHz, cutoffHz);
       points.set(track.point, series);
       if (track.point !== BALL) warnings.push(...gapWarnings(track.point, series));
     } catch (thrown) {
@@ -84,6 +86,7 @@ export function scene(input: TrialInput): Scene | { readonly unknown: string } {
   if (facing === null) warnings.push('Which way the person faces cannot be told; right is taken as forward.');
   return {
     rateHz,
+    cutoffHz,
     movement,
     side: trial.side,
     facing: facing ?? 1,

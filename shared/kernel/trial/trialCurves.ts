@@ -1,16 +1,17 @@
 import type { Unit } from '../../units.ts';
 import { includedAngleOf } from '../angle/includedAngle.ts';
 import type { Point } from '../plane/point.ts';
+import { angularVelocity } from '../kinematics/angularVelocity.ts';
 import { derivative } from '../signal/derivative.ts';
-import { armElevation, elbowFlexion, kneeFlexion, trunkLean } from './angleCurves.ts';
+import { type AngleCurve, armElevation, elbowFlexion, kneeFlexion, trunkLean } from './angleCurves.ts';
 import type { Scene } from './scene.ts';
 
 export interface CurveChoice {
-  /** `angle:knee.flexion.left`, `between:hip-left:knee-left:ankle-left`, `height:ball`, `speed:ball`. */
+  /** `angle:knee.flexion.left`, `turning:knee.flexion.left`, `between:hip-left:knee-left:ankle-left`, `height:ball`, `speed:ball`. */
   readonly id: string;
   readonly label: string;
   readonly unit: Unit;
-  readonly group: 'Angles' | 'Heights' | 'Speeds';
+  readonly group: 'Angles' | 'Turning' | 'Heights' | 'Speeds';
 }
 
 /** [seconds, value], frames without a value simply absent. */
@@ -23,13 +24,16 @@ export interface TrialCurve extends CurveChoice {
 }
 
 /** What the whole body's centre of mass is called among the points. */
-const BODY = 'centre-of-mass';
+export const BODY = 'centre-of-mass';
 
 /** Every curve the points of a trial give: named angles, and height and speed of each point and of the centre of mass. */
 export function curveChoices(view: Scene): readonly CurveChoice[] {
   const angles = angleCurves(view)
     .filter(({ valueAt }) => framesOf(view).some((frame) => valueAt(frame / view.rateHz) !== null))
-    .map(({ id, label }): CurveChoice => ({ id: `angle:${id}`, label, unit: 'rad', group: 'Angles' }));
+    .flatMap(({ id, label }): CurveChoice[] => [
+      { id: `angle:${id}`, label, unit: 'rad', group: 'Angles' },
+      { id: `turning:${id}`, label: `Angular velocity, ${inside(label)}`, unit: 'rad/s', group: 'Turning' },
+    ]);
   if (view.noMetres !== null) return angles;
   const moving = [...(view.body.smooth.size > 0 ? [BODY] : []), ...view.points.keys()];
   return [
@@ -61,8 +65,8 @@ export function curveChoices(view: Scene): readonly CurveChoice[] {
 export function trialCurve(view: Scene, id: string): TrialCurve | null {
   const choice = curveChoices(view).find((one) => one.id === id) ?? betweenChoice(id);
   if (choice === null) return null;
-  const filtered = valuesOf(view, id);
-  return filtered.length === 0 ? null : { ...choice, filtered, raw: valuesOf(unfiltered(view), id) };
+  const filtered = curvePoints(view, id);
+  return filtered.length === 0 ? null : { ...choice, filtered, raw: curvePoints(unfiltered(view), id) };
 }
 
 /** The angle at `b` between `a` and `c`, any three points of the trial. */
@@ -76,7 +80,12 @@ function betweenChoice(id: string): CurveChoice | null {
   return { id, label: `Angle at ${words(b)}, from ${words(a)} to ${words(c)}`, unit: 'rad', group: 'Angles' };
 }
 
-function words(point: string): string {
+/** A label as it stands inside a sentence. */
+export function inside(label: string): string {
+  return label.charAt(0).toLowerCase() + label.slice(1);
+}
+
+export function words(point: string): string {
   return point.replace(/-(left|right)$/, ', $1').replaceAll('-', ' ');
 }
 
@@ -86,7 +95,8 @@ function unfiltered(view: Scene): Scene {
   return { ...view, points, body: { ...view.body, smooth: view.body.raw } };
 }
 
-function angleCurves(view: Scene) {
+/** The named angles of a body. */
+export function angleCurves(view: Scene): AngleCurve[] {
   return [
     ...[kneeFlexion, elbowFlexion, armElevation].flatMap((curve) => [curve(view, 'left'), curve(view, 'right')]),
     trunkLean(view),
@@ -97,7 +107,12 @@ function framesOf(view: Scene): number[] {
   return [...new Set([...view.points.values()].flatMap(({ smooth }) => [...smooth.keys()]))].toSorted((a, b) => a - b);
 }
 
-function valuesOf(view: Scene, id: string): CurvePoints {
+/**
+ * The points of one curve by its id, from the smoothed points; empty for what these do not give.
+ *
+ * @source derivative, includedAngle and the angles' own
+ */
+export function curvePoints(view: Scene, id: string): CurvePoints {
   const [kind = '', ...of] = id.split(':');
   const seconds = (frame: number) => frame / view.rateHz;
   switch (kind) {
@@ -108,6 +123,16 @@ function valuesOf(view: Scene, id: string): CurvePoints {
         return rad === null ? [] : [[seconds(frame), rad] as const];
       });
     }
+    case 'turning':
+      return runsOf(
+        new Map(curvePoints(view, `angle:${of[0]}`).map(([t, rad]) => [Math.round(t * view.rateHz), rad])),
+      ).flatMap(({ first, values }) =>
+        values.length < 3
+          ? []
+          : angularVelocity(values, view.rateHz).flatMap((rate, i) =>
+              rate === null ? [] : [[seconds(first + i), rate] as const],
+            ),
+      );
     case 'between': {
       const [a, b, c] = of.map((name) => view.points.get(name)?.smooth);
       return [...(b ?? [])].flatMap(([frame, corner]) => {
@@ -117,20 +142,20 @@ function valuesOf(view: Scene, id: string): CurvePoints {
       });
     }
     case 'height':
-      return runsOf(pathOf(view, of[0])).flatMap(({ first, places }) =>
-        places.map(({ y }, i) => [seconds(first + i), y] as const),
+      return runsOf(pathOf(view, of[0])).flatMap(({ first, values }) =>
+        values.map(({ y }, i) => [seconds(first + i), y] as const),
       );
     default:
-      return runsOf(pathOf(view, kind === 'rising' ? BODY : of[0])).flatMap(({ first, places }) => {
-        if (places.length < 3) return [];
+      return runsOf(pathOf(view, kind === 'rising' ? BODY : of[0])).flatMap(({ first, values }) => {
+        if (values.length < 3) return [];
         const [vx, vy] = (['x', 'y'] as const).map((axis) =>
           derivative(
-            places.map((place) => place[axis]),
+            values.map((place) => place[axis]),
             view.rateHz,
             1,
           ),
         );
-        return places.flatMap((_, i) => {
+        return values.flatMap((_, i) => {
           const [x, y] = [vx?.[i] ?? null, vy?.[i] ?? null];
           if (x === null || y === null) return [];
           return [[seconds(first + i), kind === 'rising' ? y : Math.hypot(x, y)] as const];
@@ -145,12 +170,12 @@ function pathOf(view: Scene, point: string | undefined): ReadonlyMap<number, Poi
 }
 
 /** Unbroken stretches of frames, in order. */
-function runsOf(path: ReadonlyMap<number, Point>): { first: number; places: Point[] }[] {
-  const runs: { first: number; places: Point[] }[] = [];
-  for (const [frame, place] of [...path].toSorted(([a], [b]) => a - b)) {
+function runsOf<T>(path: ReadonlyMap<number, T>): { first: number; values: T[] }[] {
+  const runs: { first: number; values: T[] }[] = [];
+  for (const [frame, value] of [...path].toSorted(([a], [b]) => a - b)) {
     const run = runs.at(-1);
-    if (run !== undefined && run.first + run.places.length === frame) run.places.push(place);
-    else runs.push({ first: frame, places: [place] });
+    if (run !== undefined && run.first + run.values.length === frame) run.values.push(value);
+    else runs.push({ first: frame, values: [value] });
   }
   return runs;
 }

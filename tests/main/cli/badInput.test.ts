@@ -185,6 +185,11 @@ describe('trial', () => {
     expect((await refusedTrial({ ...good, movement: 'moonwalk' })).message).toContain('moonwalk');
     expect((await refusedTrial({ ...good, captureRateHz: null })).message).toContain('capture rate');
   });
+  test('a mass or a stature of nothing or less', async () => {
+    const file = write(JSON.stringify(good));
+    expect((await refused(['trial', file, '--mass', '0'])).message).toContain('got 0');
+    expect((await refused(['trial', file, '--stature=-1.8'])).message).toContain('got -1.8');
+  });
   test('--schema prints the JSON Schema of the file; without a file it is usage', () => {
     const { code, json } = caseframe('trial', '--schema', '--json');
     expect(code).toBe(0);

@@ -202,6 +202,78 @@ describe('flight fit', () => {
   });
 });
 
+describe('trial', () => {
+  const trialOf = (points: Record<string, [number, number, number][]>, events: { event: string; timeS: number }[]) =>
+    write(
+      'trial.json',
+      JSON.stringify({
+        format: 'caseframe-trial',
+        version: 1,
+        movement: 'overhead-throw',
+        filmedOn: '2026-11-18',
+        side: 'right',
+        captureRateHz: 100,
+        calibration: {
+          kind: 'plane',
+          // Five places of one plane, 200 px to the metre, y down; the fifth is put down 4 px too far to the right.
+          points: [
+            [100, 900, 0, 0],
+            [500, 900, 2, 0],
+            [500, 500, 2, 2],
+            [100, 500, 0, 2],
+            [304, 700, 1, 1],
+          ].map(([x, y, xM, yM]) => ({ image: { xPx: x, yPx: y }, plane: { xM, yM } })),
+          pointUPx: 1,
+        },
+        points,
+        events,
+      }),
+    );
+  const still = (x: number, y: number) =>
+    Array.from({ length: 60 }, (_, frame): [number, number, number] => [frame, x, y]);
+  /** A forearm of 50 px that turns steadily by 0.05 rad a frame, anticlockwise as seen, about an elbow at rest. */
+  const turning = Array.from({ length: 60 }, (_, frame): [number, number, number] => {
+    const phi = -1.5 + 0.05 * frame;
+    return [frame, 300 + 50 * Math.cos(phi), 700 - 50 * Math.sin(phi)];
+  });
+  const { json } = caseframe(
+    'trial',
+    trialOf({ 'shoulder-right': still(300, 600), 'elbow-right': still(300, 700), 'wrist-right': turning }, [
+      { event: 'release', timeS: 0.3 },
+    ]),
+    '--json',
+  );
+
+  test('a point put down 4 px off among five leaves a residual in metres; no point of the plane is farther off', () => {
+    const residualsM = (json['calibration'] as { residualsM: number[] }).residualsM;
+    expect(residualsM).toHaveLength(5);
+    // 4 px are 0.02 m; least squares spreads some of it over the others.
+    expect(Math.max(...residualsM)).toBeGreaterThan(0.005);
+    expect(Math.max(...residualsM)).toBeLessThan(0.02);
+  });
+
+  test('definition: steady turning of 5 rad/s is 286.5 °/s and a wrist 0.25 m away moves at 1.25 m/s, each with u', () => {
+    const [release] = json['atEvents'] as {
+      event: string;
+      angles: Record<string, unknown>[];
+      speeds: Record<string, unknown>[];
+    }[];
+    expect(release?.event).toBe('release');
+    const elbow = release?.angles.find(({ id }) => id === 'elbow.flexion.right') ?? {};
+    const quantity = (of: unknown) => of as { value: number; unit: string; u: number };
+    // A bent elbow that opens: the flexion falls as the forearm turns away from hanging.
+    expect(Math.abs(quantity(elbow['angularVelocity']).value)).toBeCloseTo(5, 1);
+    expect(quantity(elbow['angularVelocity']).unit).toBe('rad/s');
+    expect(quantity(elbow['angularVelocity']).u).toBeGreaterThan(0);
+    expect(Math.abs(quantity(elbow['angularAcceleration']).value)).toBeLessThan(
+      3 * quantity(elbow['angularAcceleration']).u,
+    );
+    const wrist = release?.speeds.find(({ point }) => point === 'wrist-right') ?? {};
+    expect(quantity(wrist['speed']).value).toBeCloseTo(1.25, 1);
+    expect(quantity(wrist['speed']).u).toBeGreaterThan(0);
+  });
+});
+
 describe('help and mistakes', () => {
   test('help names every command', () => {
     const { code, json } = caseframe('help', '--json');
