@@ -14,6 +14,8 @@ interface Documented {
   readonly isPublic: boolean;
   readonly doc: string;
   readonly returnsPlainNumber: boolean;
+  /** Parameters whose type says neither unit nor range. */
+  readonly bareNumbers: readonly string[];
   /** Its file refuses input, or calls what does. */
   readonly mayThrow: boolean;
 }
@@ -39,6 +41,12 @@ function functionsOf(file: string): Documented[] {
         isPublic: path.posix.basename(file, '.ts') === name,
         doc: isBeside ? comment.value : '',
         returnsPlainNumber: type !== null && /^: \(?(readonly )?(number|Float64Array)/.test(text.slice(type.start)),
+        bareNumbers: node.declaration.params.flatMap((param) => {
+          const named = param.type === 'Identifier' ? param : param.type === 'AssignmentPattern' ? param.left : null;
+          if (named?.type !== 'Identifier' || !named.typeAnnotation) return [];
+          const is = text.slice(named.typeAnnotation.start, named.typeAnnotation.end);
+          return /^: (readonly )?(number|Float64Array)\b/.test(is) ? [named.name] : [];
+        }),
         mayThrow: /new DomainError\(|\b(requirePositive|refuse[A-Z]\w*)\(/.test(text),
       },
     ];
@@ -58,6 +66,14 @@ describe('every function the kernel offers says what it computes', () => {
       without(
         /@throws/,
         open.filter(({ mayThrow }) => mayThrow),
+      ),
+    ).toEqual([]));
+  test('what each number put into it is: unit, range, or what it counts', () =>
+    expect(
+      open.flatMap(({ name, doc, bareNumbers }) =>
+        bareNumbers
+          .filter((one) => !new RegExp(`@param [^\\n]*\\b${one}\\b`).test(doc))
+          .map((one) => `${name}: ${one}`),
       ),
     ).toEqual([]));
   test('the unit of what it returns, where the type does not carry it', () =>

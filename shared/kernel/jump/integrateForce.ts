@@ -13,6 +13,7 @@ export interface ForceIntegrals {
  * Running integrals of a vertical force record by the trapezoid rule.
  *
  * @param forceN N, all finite
+ * @param rateHz samples a second, > 0
  * @returns N·s and N·s², cumulative, 0 at the first sample
  * @source trapezoid rule
  */

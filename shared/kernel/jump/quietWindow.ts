@@ -26,6 +26,7 @@ const BLOCKS = 10;
  * that length the window with the smallest.
  *
  * @param forceN N, all finite
+ * @param rateHz samples a second, > 0
  * @param from first sample that may be used
  * @param to first sample that may not
  * @param loadedN windows whose mean lies below half of this are an empty plate, not a stance

@@ -8,6 +8,8 @@ const stored = ({ value, u }: Quantity) => ({ value, u });
 /**
  * A jump of a force record as it is stored: SI values with their uncertainty, and the kernel that found them.
  *
+ * @param rateHz samples a second of the record
+ * @param columns of the file that the plates were
  * @source analyseForceTrace
  */
 export function toForceSummary(jump: ForceJump, rateHz: number, columns: readonly string[]): ForceSummary {

@@ -2,6 +2,10 @@ import { DomainError } from '../../errors.ts';
 
 /**
  * The door of every signal function: all samples finite, and enough of them.
+ *
+ * @param name the function that asks
+ * @param samples of any unit
+ * @param least how many it needs
  * @throws DomainError 'not-enough-data' or 'input-out-of-range', naming the function and the first bad sample
  * @source the filters and derivatives that call it
  */

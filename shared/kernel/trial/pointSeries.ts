@@ -20,7 +20,10 @@ export const SHORTEST_SMOOTHED = 10;
 
 /**
  * A track in metres, gap-filled and low-pass filtered run by run.
+ *
  * @param toMetres the trial's plane
+ * @param rateHz frames a second, > 0
+ * @param cutoffHz 0 < fc < fs/2
  * @throws DomainError from fillGaps for frames out of order or coordinates that are not finite
  * @source fillGaps, zeroLagButterworth
  */

@@ -81,10 +81,11 @@ function betweenChoice(id: string): CurveChoice | null {
 }
 
 /** A label as it stands inside a sentence. */
-export function inside(label: string): string {
+function inside(label: string): string {
   return label.charAt(0).toLowerCase() + label.slice(1);
 }
 
+/** A point by its id as read: `hip-left` is hip, left. */
 export function words(point: string): string {
   return point.replace(/-(left|right)$/, ', $1').replaceAll('-', ' ');
 }

@@ -19,6 +19,7 @@ export interface StraightLine {
 /**
  * Straight line y = a + b (x − reference) by least squares, errors in y alike and independent.
  *
+ * @param xs, ys readings, any units, as many of each, at least 3
  * @param reference place on the x axis that the intercept belongs to
  * @throws DomainError 'not-enough-data' with fewer than three points or all at one x, 'input-out-of-range'
  * @source JCGM 100:2008, H.3
