@@ -61,7 +61,7 @@ const caseTag = (_answer: unknown, failure: unknown, request: { caseId: string }
 
 export const api = createApi({
   baseQuery,
-  tagTypes: ['Case', 'Shelf'],
+  tagTypes: ['Case', 'Shelf', 'Roster'],
   // A case file may hold a long digitised trial: no point in keeping it long after its window is left.
   keepUnusedDataFor: 30,
   endpoints: (build) => ({
@@ -134,7 +134,20 @@ export const api = createApi({
     }),
     importRoster: build.mutation<Answer<'roster.import'>, Request<'roster.import'>>({
       query: call('roster.import'),
-      invalidatesTags: ['Shelf'],
+      invalidatesTags: ['Shelf', 'Roster'],
+    }),
+    rosters: build.query<Answer<'roster.list'>, void>({
+      query: () => call('roster.list')({}),
+      providesTags: ['Roster'],
+      keepUnusedDataFor: 0,
+    }),
+    takeBackRoster: build.mutation<Answer<'roster.takeBack'>, Request<'roster.takeBack'>>({
+      query: call('roster.takeBack'),
+      invalidatesTags: (answer) => [
+        'Shelf',
+        'Roster',
+        ...(answer?.caseIds ?? []).map((id) => ({ type: 'Case' as const, id })),
+      ],
     }),
     // Read anew whenever a screen asks; following every keystroke of a run would read the whole shelf each time.
     runs: build.query<Answer<'run.list'>, void>({ query: () => call('run.list')({}), keepUnusedDataFor: 0 }),
@@ -174,6 +187,8 @@ export const {
   useReportTextMutation,
   usePreviewRosterMutation,
   useImportRosterMutation,
+  useRostersQuery,
+  useTakeBackRosterMutation,
   useRunsQuery,
   useExportRunMutation,
   useCompareRunMutation,

@@ -5,7 +5,7 @@ import { parseInput } from '../shared/model/parseInput.ts';
 import { appHandlers } from './handlers/appHandlers.ts';
 import { caseHandlers } from './handlers/caseHandlers.ts';
 import type { Context, Handlers } from './handlers/context.ts';
-import { judged } from './handlers/judged.ts';
+import { judgeAll } from './handlers/judged.ts';
 import { jumpHandlers } from './handlers/jumpHandlers.ts';
 import { leaveFilms, mediaHandlers } from './handlers/mediaHandlers.ts';
 import { reportHandlers } from './handlers/reportHandlers.ts';
@@ -43,6 +43,7 @@ const LOOKS: ReadonlySet<Channel> = new Set([
   'rules.export',
   'report.text',
   'roster.preview',
+  'roster.list',
   'run.list',
   'run.export',
   'run.compare',
@@ -98,9 +99,7 @@ export async function openService(options: ServiceOptions): Promise<Service> {
   };
 
   // A program that was ended between an edit and its judging left the old cautions on the shelf.
-  const judgeLeftBehind = async () => {
-    for (const caseId of await store.unjudged()) await judged(context, caseId, []);
-  };
+  const judgeLeftBehind = async () => judgeAll(context, await store.unjudged());
   await judgeLeftBehind().catch(orGiveBack);
 
   async function answer(channel: unknown, request: unknown): Promise<unknown> {

@@ -3,24 +3,30 @@ import { ROSTER_FIELD_WORDS, ROSTER_FIELDS, ROSTER_READINGS, type RosterColumn }
 import type { Answer } from '../../shared/contract/channels.ts';
 import { counted, formatDate, quantityText } from '../../shared/format/number.ts';
 import { isUnit, UNITS } from '../../shared/units.ts';
-import { editQueue, useImportRosterMutation, usePreviewRosterMutation } from '../api.ts';
+import { onCaseChanged, useImportRosterMutation, usePreviewRosterMutation } from '../api.ts';
 import { today } from '../case/newRecord.ts';
-import { patch } from '../case/useEdit.ts';
 import { Button } from '../parts/Button.tsx';
 import { CellChoice } from '../parts/CellChoice.tsx';
 import { ErrorBar } from '../parts/ErrorBar.tsx';
 import { FileDoor, type TakenFile } from '../parts/FileDoor.tsx';
 import { type Column, Table } from '../parts/Table.tsx';
+import { MOST_IN_RUN } from './mostInRun.ts';
+import { TakenRosters } from './TakenRosters.tsx';
 
 type Preview = Answer<'roster.preview'>;
 
 /** A squad from a file: how it is read first, then all of it or none of it. */
-export function RosterDoor({ onTaken }: { onTaken: (caseIds: readonly string[]) => void }) {
+export function RosterDoor(props: {
+  onTaken: (caseIds: readonly string[]) => void;
+  onTakenBack: (caseIds: readonly string[]) => void;
+}) {
+  const { onTaken, onTakenBack } = props;
   const [preview, { isLoading }] = usePreviewRosterMutation();
   const [take, { isLoading: isTaking }] = useImportRosterMutation();
   const [read, setRead] = useState<{ file: TakenFile; mapping: RosterColumn[]; roster: Preview } | null>(null);
   const [refusal, setRefusal] = useState<string | null>(null);
-  const [taken, setTaken] = useState<{ words: string; made: readonly string[] } | null>(null);
+  const [taken, setTaken] = useState<string | null>(null);
+  const [judged, setJudged] = useState(0);
 
   const look = async (file: TakenFile, mapping: RosterColumn[]) => {
     const answer = await preview({ fileName: file.name, text: file.text, mapping });
@@ -31,24 +37,22 @@ export function RosterDoor({ onTaken }: { onTaken: (caseIds: readonly string[]) 
   const accept = async () => {
     if (read === null) return;
     const { file, mapping } = read;
+    setJudged(0);
+    const stopCounting = onCaseChanged(() => setJudged((so) => so + 1));
     const answer = await take({ fileName: file.name, text: file.text, mapping, openedOn: today() });
+    stopCounting();
     if (answer.data === undefined) {
       setRefusal(wordsOf(answer.error));
       return;
     }
     const { cases } = answer.data;
-    const made = cases.flatMap(({ caseId, isNew }) => (isNew ? [caseId] : []));
-    setTaken({
-      words: `${file.name}: ${counted(made.length, 'case')} opened, ${cases.length - made.length} on the shelf already. All are chosen below.`,
-      made,
-    });
+    const made = cases.filter(({ isNew }) => isNew).length;
+    const isSquad = cases.length <= MOST_IN_RUN;
+    setTaken(
+      `${file.name}: ${counted(made, 'case')} opened, ${cases.length - made} on the shelf already. ${isSquad ? 'All are chosen below.' : 'Choose below who takes part in a run.'}`,
+    );
     setRead(null);
-    onTaken(cases.map(({ caseId }) => caseId));
-  };
-  const takeBack = async (made: readonly string[]) => {
-    for (const caseId of made) editQueue.push(caseId, [patch('case', caseId, { archivedOn: today() })]);
-    await editQueue.settled();
-    setTaken({ words: `Taken back: ${counted(made.length, 'case')} archived; nothing is deleted.`, made: [] });
+    if (isSquad) onTaken(cases.map(({ caseId }) => caseId));
   };
 
   return (
@@ -65,16 +69,13 @@ export function RosterDoor({ onTaken }: { onTaken: (caseIds: readonly string[]) 
           {refusal} Nothing was changed.
         </ErrorBar>
       )}
-      {taken !== null && (
-        <output className="row-of-buttons">
-          {taken.words}{' '}
-          {taken.made.length > 0 && (
-            <Button look="quiet" onClick={() => void takeBack(taken.made)}>
-              Take this import back
-            </Button>
-          )}
+      {taken !== null && <output>{taken}</output>}
+      {isTaking && (
+        <output>
+          Taking in {counted(athletesOf(read?.roster).length, 'athlete')}: {judged} done. All of them are kept, or none.
         </output>
       )}
+      <TakenRosters isOpen={taken !== null} onTakenBack={onTakenBack} />
       {read !== null && (
         <RosterPreview
           fileName={read.file.name}
@@ -89,6 +90,13 @@ export function RosterDoor({ onTaken }: { onTaken: (caseIds: readonly string[]) 
       )}
     </div>
   );
+}
+
+/** A table of thousands of rows helps nobody. */
+const MOST_SHOWN = 100;
+
+function athletesOf(roster: Preview | undefined): readonly Preview['rows'][number][] {
+  return roster?.rows.filter(({ repeats }) => repeats === null) ?? [];
 }
 
 function wordsOf(error: object | undefined): string {
@@ -153,7 +161,8 @@ function RosterPreview(props: {
 }) {
   const { fileName, roster, isBusy, onMap, onTake, onLeave } = props;
   const { columns, rows, problems } = roster;
-  const athletes = rows.filter(({ repeats }) => repeats === null);
+  const athletes = athletesOf(roster);
+  const shown = rows.filter(({ questions }, i) => i < MOST_SHOWN || questions.length > 0).slice(0, 2 * MOST_SHOWN);
   return (
     <section className="roster-preview" aria-label={`Preview of ${fileName}`}>
       <h3>How {fileName} is read</h3>
@@ -200,11 +209,17 @@ function RosterPreview(props: {
       <div className="roster-rows">
         <Table
           caption={`${counted(athletes.length, 'athlete')} read`}
-          rows={rows}
+          rows={shown}
           rowKey={({ line }) => String(line)}
           columns={PREVIEW_COLUMNS}
         />
       </div>
+      {shown.length < rows.length && (
+        <p className="quiet">
+          The first {MOST_SHOWN} rows and those with a question are shown, {shown.length} of {rows.length}. All are
+          read.
+        </p>
+      )}
       <p className="row-of-buttons">
         <Button disabled={isBusy || problems.length > 0 || athletes.length === 0} onClick={onTake}>
           Take in {counted(athletes.length, 'athlete')}

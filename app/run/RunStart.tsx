@@ -10,9 +10,8 @@ import { ErrorBar } from '../parts/ErrorBar.tsx';
 import { TextField } from '../parts/TextField.tsx';
 import { go, hrefOf } from '../workbench/route.ts';
 import { RunningHead } from '../workbench/RunningHead.tsx';
+import { MOST_IN_RUN } from './mostInRun.ts';
 import { RosterDoor } from './RosterDoor.tsx';
-
-const MOST = 500;
 
 /** Find a run again, or choose who takes part in a new one. */
 export function RunStart() {
@@ -50,7 +49,8 @@ export function RunStart() {
 type Runs = Answer<'run.list'>['runs'];
 
 function NewRun({ runs }: { runs: Runs }) {
-  const { data: shelf } = useShelfQuery({ search: '', archived: false, offset: 0, limit: MOST });
+  const [search, setSearch] = useState('');
+  const { data: shelf } = useShelfQuery({ search, archived: false, offset: 0, limit: MOST_IN_RUN });
   const cases = (shelf?.rows ?? [])
     .filter(({ purpose }) => purpose === 'intake')
     .toSorted((a, b) => a.number.localeCompare(b.number, 'en', { numeric: true }));
@@ -61,11 +61,13 @@ function NewRun({ runs }: { runs: Runs }) {
   const [battery] = BATTERIES;
   const begun = runs.find((run) => run.heldOn === heldOn && run.batteryId === battery?.id);
   const isIn = (caseId: string) => begun?.caseIds.includes(caseId) === true;
-  const added = cases.filter(({ caseId }) => chosen.has(caseId) && !isIn(caseId));
+  const added = [...chosen].filter((caseId) => !isIn(caseId));
+  const isTooMany = added.length + (begun?.caseIds.length ?? 0) > MOST_IN_RUN;
+  const hasMore = search !== '' || (shelf?.total ?? 0) > MOST_IN_RUN;
 
   const begin = async () => {
     if (battery === undefined) return;
-    for (const { caseId } of added) {
+    for (const caseId of added) {
       const record = emptySession(caseId, battery, rater, heldOn);
       editQueue.push(caseId, [{ op: 'create', kind: 'screeningSession', record }]);
     }
@@ -76,12 +78,23 @@ function NewRun({ runs }: { runs: Runs }) {
   return (
     <section aria-labelledby="run-new">
       <h2 id="run-new">{begun === undefined ? 'Begin a run today' : 'Add athletes to today’s run'}</h2>
-      <RosterDoor onTaken={(caseIds) => setChosen(new Set([...chosen, ...caseIds]))} />
-      {cases.length > 0 && (
+      <RosterDoor
+        onTaken={(caseIds) => setChosen(new Set([...chosen, ...caseIds]))}
+        onTakenBack={(caseIds) => setChosen((so) => new Set([...so].filter((one) => !caseIds.includes(one))))}
+      />
+      {(cases.length > 0 || search !== '') && (
         <fieldset className="run-choose">
           <legend>Athletes with an intake case</legend>
+          {hasMore && (
+            <TextField
+              label="Find"
+              hint={`The ${MOST_IN_RUN} cases touched last are shown; any words of a case find others. Who is chosen stays chosen.`}
+              value={search}
+              onChange={setSearch}
+            />
+          )}
           <p className="row-of-buttons">
-            <Button look="quiet" onClick={() => setChosen(new Set(cases.map(({ caseId }) => caseId)))}>
+            <Button look="quiet" onClick={() => setChosen(new Set([...chosen, ...cases.map(({ caseId }) => caseId)]))}>
               Choose all {cases.length}
             </Button>
             <Button look="quiet" onClick={() => setChosen(new Set())}>
@@ -112,9 +125,6 @@ function NewRun({ runs }: { runs: Runs }) {
               </li>
             ))}
           </ul>
-          {(shelf?.total ?? 0) > MOST && (
-            <p className="quiet">The {MOST} cases touched last are looked through; older ones are on the shelf.</p>
-          )}
         </fieldset>
       )}
       <div className="form">
@@ -126,8 +136,13 @@ function NewRun({ runs }: { runs: Runs }) {
         />
       </div>
       {failure !== null && <ErrorBar>{failure}</ErrorBar>}
+      {isTooMany && <p role="alert">A run holds at most {MOST_IN_RUN} athletes. Choose fewer.</p>}
       <p className="run-begin">
-        <Button look={added.length === 0 ? 'plain' : 'main'} disabled={added.length === 0} onClick={() => void begin()}>
+        <Button
+          look={added.length === 0 ? 'plain' : 'main'}
+          disabled={added.length === 0 || isTooMany}
+          onClick={() => void begin()}
+        >
           {begun === undefined ? 'Begin' : 'Go on'} with {counted(added.length, 'athlete')}
           {begun === undefined ? '' : ' more'}
         </Button>

@@ -17,7 +17,7 @@ import { plausibleRangeSi, possibleRangeSi } from '../../shared/knowledge/measur
 import { convert, type Unit, UNITS } from '../../shared/units.ts';
 import { columnHead, unitNamed } from './columnHead.ts';
 import { type DelimitedRow, readDelimited } from './delimited.ts';
-import { personName, samePerson } from './samePerson.ts';
+import { mayShareBirth, personName } from './samePerson.ts';
 
 export interface RosterOptions {
   /** Decisions about columns; columns not named here are recognised by their head. */
@@ -312,9 +312,11 @@ function readSide(cell: string): Typed<RosterAthlete['dominantSide']> {
 function withRepeats(rows: readonly Row[], problems: Problem[]): RosterRow[] {
   const byName = new Map<string, Row[]>();
   return rows.map((row) => {
-    const named = byName.get(personName(row.athlete.name)) ?? [];
-    const first = named.find(({ athlete }) => samePerson(athlete, row.athlete));
-    byName.set(personName(row.athlete.name), [...named, row]);
+    const name = personName(row.athlete.name);
+    const named = byName.get(name) ?? [];
+    const first = named.find(({ athlete }) => mayShareBirth(athlete, row.athlete));
+    named.push(row);
+    byName.set(name, named);
     if (first === undefined) return { ...row, repeats: null };
     if (JSON.stringify(first.athlete) !== JSON.stringify({ ...row.athlete, name: first.athlete.name })) {
       problems.push({

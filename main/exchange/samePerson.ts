@@ -10,6 +10,10 @@ export function personName(name: string): string {
 
 /** Whether two entries may be one person: one name, and no dates of birth that tell them apart. */
 export function samePerson(a: Person, b: Person): boolean {
-  const isApart = a.birthDate !== null && b.birthDate !== null && a.birthDate !== b.birthDate;
-  return personName(a.name) === personName(b.name) && !isApart;
+  return personName(a.name) === personName(b.name) && mayShareBirth(a, b);
+}
+
+/** The same of two entries already known to share the name. */
+export function mayShareBirth(a: Pick<Person, 'birthDate'>, b: Pick<Person, 'birthDate'>): boolean {
+  return a.birthDate === null || b.birthDate === null || a.birthDate === b.birthDate;
 }

@@ -1,3 +1,4 @@
+import { setImmediate } from 'node:timers/promises';
 import { assessCase } from '../../shared/assess/assessCase.ts';
 import { summarise } from '../../shared/assess/summarise.ts';
 import { toFailure } from '../../shared/errors.ts';
@@ -11,12 +12,21 @@ import type { Context } from './context.ts';
  * windows. Injuries belong to the athlete, so a second case of the same person is judged too.
  * @param edits what was changed, if known: an edit of one case's own records leaves its athlete's other cases alone
  */
-export async function judged({ store, emit }: Context, caseId: string, edits?: readonly Edit[]): Promise<void> {
+export async function judged(context: Context, caseId: string, edits?: readonly Edit[]): Promise<void> {
   const isShared = edits === undefined || edits.some(({ kind }) => kind === 'athlete' || kind === 'injury');
-  for (const id of isShared ? await store.casesOfSameAthlete(caseId) : [caseId]) {
-    const file = await store.open(id);
-    await store.writeSummary(id, summaryOf(file));
-    emit('case.changed', { caseId: id, revision: file.revision });
+  await judgeAll(context, isShared ? await context.store.casesOfSameAthlete(caseId) : [caseId]);
+}
+
+/** Cases written to disk at once; between two such batches whoever else asks gets a turn. */
+const BATCH = 50;
+
+/** The same for cases of which nothing is shared. */
+export async function judgeAll({ store, emit }: Context, caseIds: readonly string[]): Promise<void> {
+  for (let from = 0; from < caseIds.length; from += BATCH) {
+    if (from > 0) await setImmediate();
+    const files = await Promise.all(caseIds.slice(from, from + BATCH).map((caseId) => store.open(caseId)));
+    await store.writeSummaries(new Map(files.map((file) => [file.case.id, summaryOf(file)])));
+    for (const file of files) emit('case.changed', { caseId: file.case.id, revision: file.revision });
   }
 }
 

@@ -1,16 +1,19 @@
 import { DomainError } from '../../shared/errors.ts';
 import type { Answer, Request } from '../../shared/contract/channels.ts';
 import { blankAthlete, blankCase } from '../../shared/model/blank.ts';
-import type { Athlete } from '../../shared/model/athlete.ts';
 import type { Edit } from '../../shared/model/edit.ts';
 import { numberAfter } from '../../shared/ports/numberAfter.ts';
-import type { ReadableCaseStore } from '../../shared/ports/caseStore.ts';
 import { readRosterCsv } from '../exchange/rosterCsv.ts';
-import { personName, samePerson } from '../exchange/samePerson.ts';
+import { mayShareBirth, personName } from '../exchange/samePerson.ts';
 import type { Context, Handlers } from './context.ts';
-import { judged } from './judged.ts';
+import { judgeAll } from './judged.ts';
 
-export const runHandlers: Handlers<'roster.preview' | 'roster.import' | 'run.list'> = {
+/** Named of those that were worked on; the others are counted. */
+const MOST_NAMES = 8;
+
+export const runHandlers: Handlers<
+  'roster.preview' | 'roster.import' | 'roster.list' | 'roster.takeBack' | 'run.list'
+> = {
   'roster.preview': readRoster,
   'roster.import': async (context, { openedOn, ...file }) => {
     const { rows, problems } = await readRoster(context, file);
@@ -41,9 +44,45 @@ export const runHandlers: Handlers<'roster.preview' | 'roster.import' | 'run.lis
     await context.store.createAll(
       opened.flatMap(({ edits }) => (edits === null ? [] : [edits])),
       context.now(),
+      { id: context.newId(), fileName: file.fileName },
     );
-    for (const { caseId, edits } of opened) if (edits !== null) await judged(context, caseId, edits.slice(-1));
+    await judgeAll(
+      context,
+      opened.flatMap(({ caseId, edits }) => (edits === null ? [] : [caseId])),
+    );
     return { cases: opened.map(({ line, caseId, edits }) => ({ line, caseId, isNew: edits !== null })) };
+  },
+  'roster.list': async ({ store }) => ({
+    rosters: (await store.rosters()).map(({ cases, ...roster }) => {
+      const workedOn = cases.filter(({ isWorkedOn }) => isWorkedOn);
+      return {
+        ...roster,
+        untouched: cases.length - workedOn.length,
+        workedOn: workedOn.length,
+        names: workedOn.slice(0, MOST_NAMES).map(({ athleteName }) => athleteName),
+      };
+    }),
+  }),
+  'roster.takeBack': async (context, { rosterId, archivedOn, leaveWorkedOn }) => {
+    const cases = (await context.store.rosters()).find((one) => one.rosterId === rosterId)?.cases;
+    if (cases === undefined) throw new DomainError('not-found', 'Nothing of this list is on the shelf any more.');
+    const workedOn = cases.filter(({ isWorkedOn }) => isWorkedOn);
+    if (workedOn.length > 0 && !leaveWorkedOn) {
+      const names = workedOn.slice(0, MOST_NAMES).map(({ athleteName }) => athleteName);
+      const more = workedOn.length > names.length ? ` and ${workedOn.length - names.length} more` : '';
+      throw new DomainError(
+        'conflict',
+        `Not taken back: something was entered since for ${names.join(', ')}${more}. Leave them and take back the others, or archive them one by one.`,
+      );
+    }
+    const taken = cases.filter(({ isWorkedOn }) => !isWorkedOn).map(({ caseId }) => caseId);
+    const archived = (caseId: string): Edit => ({ op: 'patch', kind: 'case', id: caseId, fields: { archivedOn } });
+    await context.store.applyAll(
+      taken.map((caseId) => ({ caseId, edits: [archived(caseId)] })),
+      context.now(),
+    );
+    await judgeAll(context, taken);
+    return { caseIds: taken, left: workedOn.length };
   },
   'run.list': async ({ store }) => {
     const runs = new Map<string, Answer<'run.list'>['runs'][number]>();
@@ -64,11 +103,12 @@ async function readRoster(
   { text, mapping }: Omit<Request<'roster.preview'>, 'fileName'>,
 ): Promise<Preview> {
   const roster = readRosterCsv(text, { mapping, today: now().slice(0, 10) });
-  const people = await peopleNamed(store, new Set(roster.rows.map(({ athlete }) => personName(athlete.name))));
+  const people = Map.groupBy(await store.people(), ({ name }) => personName(name));
   const problems = [...roster.problems];
   const rows = roster.rows.map((row): Preview['rows'][number] => {
-    const same = people.filter(({ athlete }) => samePerson(athlete, row.athlete));
-    const athleteIds = new Set(same.map(({ athlete }) => athlete.id));
+    const named = people.get(personName(row.athlete.name)) ?? [];
+    const same = named.filter((person) => mayShareBirth(person, row.athlete));
+    const athleteIds = new Set(same.map(({ athleteId }) => athleteId));
     if (athleteIds.size > 1) {
       problems.push({
         path: `line ${row.line}`,
@@ -77,34 +117,9 @@ async function readRoster(
     }
     return {
       ...row,
-      athleteId: same[0]?.athlete.id ?? null,
+      athleteId: same[0]?.athleteId ?? null,
       caseId: same.find(({ isOpenIntake }) => isOpenIntake)?.caseId ?? null,
     };
   });
   return { ...roster, rows, problems };
-}
-
-interface KnownPerson {
-  readonly caseId: string;
-  readonly athlete: Athlete;
-  readonly isOpenIntake: boolean;
-}
-
-const PAGE = 500;
-
-/** Everyone on the shelf with one of these names, archived cases included. */
-async function peopleNamed(store: ReadableCaseStore, names: ReadonlySet<string>): Promise<KnownPerson[]> {
-  const people: KnownPerson[] = [];
-  for (const archived of [false, true]) {
-    for (let offset = 0, total = 1; offset < total; offset += PAGE) {
-      const page = await store.shelf({ search: '', archived, offset, limit: PAGE });
-      total = page.total;
-      for (const { caseId, athleteName, purpose } of page.rows) {
-        if (!names.has(personName(athleteName)) || athleteName === '') continue;
-        const { athlete } = await store.open(caseId);
-        people.push({ caseId, athlete, isOpenIntake: purpose === 'intake' && !archived });
-      }
-    }
-  }
-  return people;
 }

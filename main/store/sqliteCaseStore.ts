@@ -105,28 +105,36 @@ function caseStore(database: Database, sql: Statements, folder: string, release:
     return readState(sql, caseId);
   }
 
+  function edit(caseId: string, edits: readonly Edit[], at: string): EditState {
+    const file = readCase(sql, caseId);
+    const latest = readStep(sql, sql.latestStep.get(caseId));
+    const isFree = latest !== null && !isOvertaken(latest, changesSince(sql, caseId, latest));
+    const plan = planEdits(file, edits, isFree ? latest : null, at);
+    const step = latest?.step ?? 0;
+    const [only] = plan.changes;
+    if (plan.amends && only !== undefined) {
+      sql.amendStep.run({ caseId, step, at });
+      sql.amendChange.run({ caseId, step, after: toJson(only.after) });
+    } else if (only !== undefined) {
+      if (plan.isUndoable) sql.abandonUndone.run(caseId);
+      writeStep(sql, caseId, step + 1, plan, at);
+    }
+    writeRecords(sql, caseId, plan.changes);
+    settle(sql, caseId, plan.changes, at);
+    return readState(sql, caseId);
+  }
+
   return {
     schemaVersion: schemaVersion(database),
-    create: (edits, at) => write(() => openCases(sql, [edits], at)),
-    createAll: (cases, at) => write(() => openCases(sql, cases, at)),
-    apply: (caseId, edits, at) =>
+    create: (edits, at) => write(() => void openCases(sql, [edits], at)),
+    createAll: (cases, at, { id: rosterId, fileName }) =>
       write(() => {
-        const file = readCase(sql, caseId);
-        const latest = readStep(sql, sql.latestStep.get(caseId));
-        const isFree = latest !== null && !isOvertaken(latest, changesSince(sql, caseId, latest));
-        const plan = planEdits(file, edits, isFree ? latest : null, at);
-        const step = latest?.step ?? 0;
-        const [only] = plan.changes;
-        if (plan.amends && only !== undefined) {
-          sql.amendStep.run({ caseId, step, at });
-          sql.amendChange.run({ caseId, step, after: toJson(only.after) });
-        } else if (only !== undefined) {
-          if (plan.isUndoable) sql.abandonUndone.run(caseId);
-          writeStep(sql, caseId, step + 1, plan, at);
-        }
-        writeRecords(sql, caseId, plan.changes);
-        settle(sql, caseId, plan.changes, at);
-        return readState(sql, caseId);
+        for (const caseId of openCases(sql, cases, at)) sql.insertRosterCase.run({ caseId, rosterId, fileName, at });
+      }),
+    apply: (caseId, edits, at) => write(() => edit(caseId, edits, at)),
+    applyAll: (cases, at) =>
+      write(() => {
+        for (const { caseId, edits } of cases) edit(caseId, edits, at);
       }),
     undo: (caseId, at) => write(() => rerun(caseId, readStep(sql, sql.undoable.get(caseId)), at)),
     redo: (caseId, at) => write(() => rerun(caseId, readStep(sql, sql.redoable.get(caseId)), at)),
@@ -148,10 +156,12 @@ function caseStore(database: Database, sql: Statements, folder: string, release:
       });
       return erased;
     },
-    writeSummary: (caseId, { missing, cautions }) =>
+    writeSummaries: (summaries) =>
       write(() => {
-        requireCase(sql, caseId);
-        sql.writeSummary.run({ caseId, missing: JSON.stringify(missing), cautions: JSON.stringify(cautions) });
+        for (const [caseId, { missing, cautions }] of summaries) {
+          requireCase(sql, caseId);
+          sql.writeSummary.run({ caseId, missing: JSON.stringify(missing), cautions: JSON.stringify(cautions) });
+        }
       }),
     shelf: ({ search, archived, offset, limit }) =>
       read(() => {
@@ -185,6 +195,17 @@ function caseStore(database: Database, sql: Statements, folder: string, release:
         requireCase(sql, caseId);
         return sql.siblings.all(caseId).map((row) => row.id);
       }),
+    people: () => read(() => sql.people.all().map((row) => ({ ...row, isOpenIntake: row.isOpenIntake === 1 }))),
+    rosters: () =>
+      read(() => {
+        const rosters = Map.groupBy(sql.rosterCases.all(), ({ rosterId }) => rosterId);
+        return [...rosters].map(([rosterId, rows]) => ({
+          rosterId,
+          fileName: rows[0]?.fileName ?? '',
+          takenAt: rows[0]?.takenAt ?? '',
+          cases: rows.map(({ caseId, athleteName, revision }) => ({ caseId, athleteName, isWorkedOn: revision > 0 })),
+        }));
+      }),
     screenings: () => read(() => sql.screenings.all()),
     unjudged: () => read(() => sql.unjudged.all().map(({ caseId }) => caseId)),
     keptFiles: () =>
@@ -197,7 +218,8 @@ function caseStore(database: Database, sql: Statements, folder: string, release:
   };
 }
 
-function openCases(sql: Statements, cases: readonly (readonly Edit[])[], at: string): void {
+/** @returns the id of each */
+function openCases(sql: Statements, cases: readonly (readonly Edit[])[], at: string): string[] {
   const plans = cases.map((edits) => {
     const opened = edits.find((edit) => edit.kind === 'case');
     const record = opened?.op === 'create' ? opened.record : null;
@@ -210,6 +232,7 @@ function openCases(sql: Statements, cases: readonly (readonly Edit[])[], at: str
     writeRecords(sql, caseId, plan.changes);
     sql.insertState.run({ caseId, at });
   }
+  return plans.map(({ caseId }) => caseId);
 }
 
 /** Every record, step and word of the athlete of a case, owned before owner. */

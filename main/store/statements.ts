@@ -1,4 +1,5 @@
 import { isOfAthlete, type Kind, KINDS, RECORDS } from '../../shared/model/records.ts';
+import type { ShelfPerson } from '../../shared/ports/caseStore.ts';
 import type { Database, Statement } from './database.ts';
 import { type Row, type Table, TABLES } from './tables.ts';
 
@@ -46,6 +47,15 @@ function recordStatements(database: Database, table: Table) {
     delete: database.prepare<[string]>(`DELETE FROM ${table.name} WHERE id = ?`),
     deleteOfCase: database.prepare<[{ caseId: string }]>(`DELETE FROM ${table.name} WHERE ${partOfCase(table.kind)}`),
   };
+}
+
+interface RosterCase {
+  readonly rosterId: string;
+  readonly fileName: string;
+  readonly takenAt: string;
+  readonly caseId: string;
+  readonly athleteName: string;
+  readonly revision: number;
 }
 
 export type RecordStatements = ReturnType<typeof recordStatements>;
@@ -101,6 +111,21 @@ export function prepareStatements(database: Database) {
     numbers: prepare<[string], { number: string }>('SELECT number FROM case_record WHERE number GLOB ?'),
     caseIds: prepare<[], { id: string }>('SELECT id FROM case_record ORDER BY place'),
 
+    people: prepare<[], Omit<ShelfPerson, 'isOpenIntake'> & { readonly isOpenIntake: number }>(
+      `SELECT case_record.id AS caseId, athlete.id AS athleteId, name, birth_date AS birthDate,
+         purpose = 'intake' AND archived_on IS NULL AS isOpenIntake
+       FROM case_record JOIN athlete ON athlete.id = athlete_id ORDER BY case_record.place`,
+    ),
+    insertRosterCase: prepare<[{ caseId: string; rosterId: string; fileName: string; at: string }]>(
+      'INSERT INTO roster_case (case_id, roster_id, file_name, taken_at) VALUES (:caseId, :rosterId, :fileName, :at)',
+    ),
+    rosterCases: prepare<[], RosterCase>(
+      `SELECT roster_id AS rosterId, file_name AS fileName, taken_at AS takenAt, case_id AS caseId,
+         name AS athleteName, revision
+       FROM roster_case JOIN case_record ON case_record.id = case_id JOIN athlete ON athlete.id = athlete_id
+         JOIN case_state USING (case_id)
+       WHERE archived_on IS NULL ORDER BY taken_at DESC, case_record.place`,
+    ),
     screenings: prepare<[], { caseId: string; heldOn: string; batteryId: string }>(
       `SELECT case_id AS caseId, held_on AS heldOn, battery_id AS batteryId
        FROM screening_session JOIN case_record ON case_record.id = case_id

@@ -282,6 +282,28 @@ export const CHANNELS = {
       cases: z.array(z.strictObject({ line: z.int(), caseId: id, isNew: z.boolean() })),
     }),
   },
+  /** Rosters of which cases are left on the shelf, newest first: what can still be taken back. */
+  'roster.list': {
+    request: none,
+    answer: z.strictObject({
+      rosters: z.array(
+        z.strictObject({
+          rosterId: id,
+          fileName: z.string(),
+          takenAt: instant,
+          untouched: z.int(),
+          workedOn: z.int(),
+          /** Some of those worked on since, by name. */
+          names: z.array(z.string()),
+        }),
+      ),
+    }),
+  },
+  /** Archives the cases that a roster opened. Refused if one was worked on since, unless those are to be left as they are. */
+  'roster.takeBack': {
+    request: z.strictObject({ rosterId: id, archivedOn: day, leaveWorkedOn: z.boolean() }),
+    answer: z.strictObject({ caseIds: z.array(id), left: z.int() }),
+  },
   /** Every day and battery on which cases not archived were screened, newest first. */
   'run.list': {
     request: none,

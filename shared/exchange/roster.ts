@@ -52,8 +52,8 @@ export const rosterColumn = z.strictObject({
 });
 export type RosterColumn = z.infer<typeof rosterColumn>;
 
-/** A roster is read in one piece and shown in one table. */
-export const MOST_ATHLETES = 1000;
+/** A roster is read in one piece and taken in by one transaction. */
+export const MOST_ATHLETES = 10_000;
 
 export const rosterAthlete = athlete.pick({
   name: true,

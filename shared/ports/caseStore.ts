@@ -36,6 +36,29 @@ export interface EditState {
   readonly redo: string | null;
 }
 
+/** A person on the shelf by one of their cases. */
+export interface ShelfPerson {
+  readonly caseId: string;
+  readonly athleteId: string;
+  readonly name: string;
+  readonly birthDate: string | null;
+  /** Whether the case is an intake that is not archived. */
+  readonly isOpenIntake: boolean;
+}
+
+/** The cases a roster opened that are not archived, in the order of the file. */
+export interface TakenRoster {
+  readonly rosterId: string;
+  readonly fileName: string;
+  readonly takenAt: string;
+  readonly cases: readonly {
+    readonly caseId: string;
+    readonly athleteName: string;
+    /** Whether anything was edited since. */
+    readonly isWorkedOn: boolean;
+  }[];
+}
+
 /** What was taken out for good. */
 export interface Erased {
   readonly caseIds: readonly string[];
@@ -58,6 +81,10 @@ export interface ReadableCaseStore {
   unjudged(): Promise<string[]>;
   /** Every file that some case refers to. */
   keptFiles(): Promise<MediaRecord[]>;
+  /** Everyone on the shelf, archived cases included, a case after the other. */
+  people(): Promise<ShelfPerson[]>;
+  /** Every roster of which cases are left on the shelf, newest first. */
+  rosters(): Promise<TakenRoster[]>;
   /** Every screening session of the cases that are not archived, oldest first: a run is found again by its day and battery. */
   screenings(): Promise<{ caseId: string; heldOn: string; batteryId: string }[]>;
   /** Everything wrong with what is stored, in words. Empty: sound. */
@@ -71,14 +98,23 @@ export interface ReadableCaseStore {
 export interface CaseStore extends ReadableCaseStore {
   /** A new case, with its athlete if that one is new. The first step of the case's history; undo does not reach it. */
   create(edits: readonly Edit[], at: string): Promise<void>;
-  /** Several new cases, all of them or none. An athlete new with one of them is not yet known to the others. */
-  createAll(cases: readonly (readonly Edit[])[], at: string): Promise<void>;
+  /**
+   * Several new cases, all of them or none. An athlete new with one of them is not yet known to the others.
+   * @param roster the list they came from
+   */
+  createAll(
+    cases: readonly (readonly Edit[])[],
+    at: string,
+    roster: { readonly id: string; readonly fileName: string },
+  ): Promise<void>;
   /**
    * Applies edits as one step of undo.
    * @throws DomainError 'not-found' for a record that is not part of this case, 'conflict' for an id already used,
    *   'input-malformed' if a patched record would no longer be valid
    */
   apply(caseId: string, edits: readonly Edit[], at: string): Promise<EditState>;
+  /** Edits of several cases, a step of undo in each: all of them or none. */
+  applyAll(cases: readonly { readonly caseId: string; readonly edits: readonly Edit[] }[], at: string): Promise<void>;
   /**
    * Takes back the latest step, or does nothing if there is none. What was printed or imported is kept: such records
    * stay, and steps of nothing else are passed over.
@@ -95,6 +131,7 @@ export interface CaseStore extends ReadableCaseStore {
    * @throws DomainError 'not-found'
    */
   erase(caseId: string): Promise<Erased>;
-  writeSummary(caseId: string, summary: CaseSummary): Promise<void>;
+  /** By case. */
+  writeSummaries(summaries: ReadonlyMap<string, CaseSummary>): Promise<void>;
   close(): Promise<void>;
 }

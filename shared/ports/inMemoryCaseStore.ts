@@ -36,6 +36,8 @@ export function inMemoryCaseStore(): CaseStore {
 
   /** Order in which steps were first made, over all cases: `case step`. */
   const made = new Map<string, number>();
+  /** Which roster a case came from. */
+  const rosterOf = new Map<string, { readonly id: string; readonly fileName: string; readonly at: string }>();
   const numbered = (caseId: string, steps: readonly Step[]) => {
     for (const { step } of steps) if (!made.has(`${caseId} ${step}`)) made.set(`${caseId} ${step}`, made.size);
     return steps;
@@ -145,7 +147,7 @@ export function inMemoryCaseStore(): CaseStore {
     return settle(caseId, changes, at, steps);
   }
 
-  function openAll(cases: readonly (readonly Edit[])[], at: string): void {
+  function openAll(cases: readonly (readonly Edit[])[], at: string): string[] {
     const plans = cases.map((edits) => {
       const opened = edits.find((edit) => edit.kind === 'case');
       const record = opened?.op === 'create' ? opened.record : null;
@@ -163,18 +165,34 @@ export function inMemoryCaseStore(): CaseStore {
         steps: numbered(caseId, stepsAfter([], plan, at)),
       });
     }
+    return plans.map(({ caseId }) => caseId);
+  }
+
+  function edit(caseId: string, edits: readonly Edit[], at: string): EditState {
+    const { steps } = heldCase(caseId);
+    const latest = steps.at(-1) ?? null;
+    const isFree = latest !== null && !isOvertaken(latest, changesSince(caseId, latest));
+    const plan = planEdits(read(caseId), edits, isFree ? latest : null, at);
+    write(plan.changes);
+    return settle(caseId, plan.changes, at, numbered(caseId, stepsAfter(steps, plan, at)));
   }
 
   return {
-    create: async (edits, at) => openAll([edits], at),
-    createAll: async (cases, at) => openAll(cases, at),
-    apply: async (caseId, edits, at) => {
-      const { steps } = heldCase(caseId);
-      const latest = steps.at(-1) ?? null;
-      const isFree = latest !== null && !isOvertaken(latest, changesSince(caseId, latest));
-      const plan = planEdits(read(caseId), edits, isFree ? latest : null, at);
-      write(plan.changes);
-      return settle(caseId, plan.changes, at, numbered(caseId, stepsAfter(steps, plan, at)));
+    create: async (edits, at) => void openAll([edits], at),
+    createAll: async (cases, at, roster) => {
+      for (const caseId of openAll(cases, at)) rosterOf.set(caseId, { ...roster, at });
+    },
+    apply: async (caseId, edits, at) => edit(caseId, edits, at),
+    applyAll: async (cases, at) => {
+      const before = { records: new Map([...records].map(([kind, of]) => [kind, new Map(of)])), held: new Map(held) };
+      try {
+        for (const { caseId, edits } of cases) edit(caseId, edits, at);
+      } catch (thrown) {
+        for (const [kind, of] of before.records) records.set(kind, of);
+        held.clear();
+        for (const [caseId, one] of before.held) held.set(caseId, one);
+        throw thrown;
+      }
     },
     undo: async (caseId, at) => {
       const step = undoable(heldCase(caseId).steps);
@@ -210,8 +228,8 @@ export function inMemoryCaseStore(): CaseStore {
       const theirs = new Set(files.flatMap(({ media }) => media.map(({ sha256 }) => sha256)));
       return { caseIds, files: [...theirs].filter((sha256) => !kept.has(sha256)) };
     },
-    writeSummary: async (caseId, summary) => {
-      held.set(caseId, { ...heldCase(caseId), summary, isJudged: true });
+    writeSummaries: async (summaries) => {
+      for (const [caseId, summary] of summaries) held.set(caseId, { ...heldCase(caseId), summary, isJudged: true });
     },
     shelf: async ({ search, archived, offset, limit }) => {
       const rows: ShelfRow[] = [];
@@ -268,6 +286,29 @@ export function inMemoryCaseStore(): CaseStore {
         .reduce((latest, step) => (step.at > latest ? step.at : latest), '');
     },
     casesOfSameAthlete: async (caseId) => sameAthlete(heldCase(caseId) && caseId),
+    people: async () =>
+      all('case').map(({ id, athleteId, purpose, archivedOn }) => {
+        const { name, birthDate } = get('athlete', athleteId) as RecordOf<'athlete'>;
+        return { caseId: id, athleteId, name, birthDate, isOpenIntake: purpose === 'intake' && archivedOn === null };
+      }),
+    rosters: async () => {
+      const open = all('case').flatMap((one) => {
+        const roster = rosterOf.get(one.id);
+        return roster === undefined || one.archivedOn !== null ? [] : [{ ...one, roster }];
+      });
+      return [...Map.groupBy(open, ({ roster }) => roster.id)]
+        .map(([rosterId, cases]) => ({
+          rosterId,
+          fileName: cases[0]?.roster.fileName ?? '',
+          takenAt: cases[0]?.roster.at ?? '',
+          cases: cases.map(({ id, athleteId }) => ({
+            caseId: id,
+            athleteName: get('athlete', athleteId)?.name ?? '',
+            isWorkedOn: heldCase(id).revision > 0,
+          })),
+        }))
+        .toSorted((a, b) => compare(b.takenAt, a.takenAt));
+    },
     screenings: async () =>
       all('screeningSession')
         .filter(({ caseId }) => get('case', caseId)?.archivedOn === null)

@@ -21,6 +21,8 @@ const opening = (n: number): Edit[] => [
     record: { ...EXAMPLES.case, id: id(400 + n), athleteId: id(300 + n), number: `2026-00${n}` },
   },
 ];
+const ROSTER = { id: id(500), fileName: 'squad.csv' };
+const renamed = (n: number): Edit => ({ op: 'patch', kind: 'athlete', id: id(300 + n), fields: { name: 'New' } });
 const page = { search: '', archived: false, offset: 0, limit: 100 };
 
 /** Everything in a file but its revision, which counts up with undo too. */
@@ -83,19 +85,78 @@ export function caseStoreConformance(
 
     describe('create and open', () => {
       test('several cases are made together, or none of them', async () => {
-        await expect(store.createAll([opening(1), opening(2), opening(1)], AT)).rejects.toEqual(refusal('conflict'));
+        await expect(store.createAll([opening(1), opening(2), opening(1)], AT, ROSTER)).rejects.toEqual(
+          refusal('conflict'),
+        );
         const invalid: Edit[] = [
           ...opening(4),
           { op: 'create', kind: 'injury', record: { ...EXAMPLES.injury, id: 'x' } },
         ];
-        await expect(store.createAll([opening(3), invalid], AT)).rejects.toMatchObject({ name: 'DomainError' });
+        await expect(store.createAll([opening(3), invalid], AT, ROSTER)).rejects.toMatchObject({ name: 'DomainError' });
         expect(await store.shelf(page)).toEqual({ total: 0, rows: [] });
-        await store.createAll([opening(1), opening(2)], AT);
+        await store.createAll([opening(1), opening(2)], AT, ROSTER);
         await reopen();
         expect((await store.shelf(page)).rows.map(({ athleteName }) => athleteName).toSorted()).toEqual([
           'Athlete 1',
           'Athlete 2',
         ]);
+        expect(await store.verify()).toEqual([]);
+      });
+
+      test('a roster is known by the cases it left on the shelf and whether they were worked on, across restarts', async () => {
+        await store.createAll([opening(1), opening(2), opening(3)], AT, ROSTER);
+        await store.createAll([opening(4)], after(1), { id: id(501), fileName: 'later.csv' });
+        await store.create(OPENING, after(2));
+        const [first, second, third] = [id(401), id(402), id(403)];
+        await store.apply(second, [{ op: 'patch', kind: 'athlete', id: id(302), fields: { massKg: 70 } }], after(3));
+        await store.apply(
+          third,
+          [{ op: 'patch', kind: 'case', id: third, fields: { archivedOn: '2026-11-25' } }],
+          after(4),
+        );
+        await reopen();
+        expect(await store.rosters()).toEqual([
+          {
+            rosterId: id(501),
+            fileName: 'later.csv',
+            takenAt: after(1),
+            cases: [{ caseId: id(404), athleteName: 'Athlete 4', isWorkedOn: false }],
+          },
+          {
+            rosterId: ROSTER.id,
+            fileName: 'squad.csv',
+            takenAt: AT,
+            cases: [
+              { caseId: first, athleteName: 'Athlete 1', isWorkedOn: false },
+              { caseId: second, athleteName: 'Athlete 2', isWorkedOn: true },
+            ],
+          },
+        ]);
+        const { purpose } = EXAMPLES.case;
+        expect((await store.people()).map((one) => [one.caseId, one.athleteId, one.name, one.isOpenIntake])).toEqual([
+          ...[1, 2, 3, 4].map((n) => [id(400 + n), id(300 + n), `Athlete ${n}`, purpose === 'intake' && n !== 3]),
+          [CASE, ATHLETE, EXAMPLES.athlete.name, purpose === 'intake'],
+        ]);
+        await store.erase(first);
+        expect((await store.rosters())[1]?.cases).toHaveLength(1);
+        expect(await store.verify()).toEqual([]);
+      });
+
+      test('edits of several cases are kept together, a step of undo in each, or none of them', async () => {
+        await store.createAll([opening(1), opening(2)], AT, ROSTER);
+        const both = [1, 2].map((n) => ({ caseId: id(400 + n), edits: [renamed(n)] }));
+        const before = [contents(await store.open(id(401))), await store.editState(id(401))];
+        await expect(
+          store.applyAll([...both, { caseId: id(402), edits: [addInjury] }], after(1)),
+        ).rejects.toMatchObject({
+          name: 'DomainError',
+        });
+        expect([contents(await store.open(id(401))), await store.editState(id(401))]).toEqual(before);
+        await store.applyAll(both, after(2));
+        await reopen();
+        await store.undo(id(402), after(3));
+        const names = await Promise.all([401, 402].map(async (n) => (await store.open(id(n))).athlete.name));
+        expect(names).toEqual(['New', 'Athlete 2']);
         expect(await store.verify()).toEqual([]);
       });
 
@@ -185,7 +246,7 @@ export function caseStoreConformance(
           store.redo(id(77), AT),
           store.editState(id(77)),
           store.history(id(77), 10),
-          store.writeSummary(id(77), { missing: [], cautions: [] }),
+          store.writeSummaries(new Map([[id(77), { missing: [], cautions: [] }]])),
           store.lastEditAt(id(77)),
           store.casesOfSameAthlete(id(77)),
         ];
@@ -509,17 +570,17 @@ export function caseStoreConformance(
         await store.create(OPENING, AT);
         const sibling = await createSibling();
         expect(await store.unjudged()).toEqual([CASE, sibling]);
-        await store.writeSummary(CASE, summary);
-        await store.writeSummary(sibling, summary);
+        await store.writeSummaries(new Map([[CASE, summary]]));
+        await store.writeSummaries(new Map([[sibling, summary]]));
         await reopen();
         expect(await store.unjudged()).toEqual([]);
         await store.apply(CASE, [{ op: 'patch', kind: 'case', id: CASE, fields: { note: 'x' } }], after(10_000));
         expect(await store.unjudged()).toEqual([CASE]);
-        await store.writeSummary(CASE, summary);
+        await store.writeSummaries(new Map([[CASE, summary]]));
         await store.apply(sibling, [patchMass(70)], after(20_000));
         await reopen();
         expect(await store.unjudged()).toEqual([CASE, sibling]);
-        await store.writeSummary(CASE, summary);
+        await store.writeSummaries(new Map([[CASE, summary]]));
         await store.undo(sibling, after(30_000));
         expect(await store.unjudged()).toEqual([CASE, sibling]);
       });
@@ -547,7 +608,9 @@ export function caseStoreConformance(
 
       test('shows what the last judging wrote, across restarts', async () => {
         await store.create(OPENING, AT);
-        await store.writeSummary(CASE, { missing: ['needs body mass'], cautions: ['stop and be seen: pain'] });
+        await store.writeSummaries(
+          new Map([[CASE, { missing: ['needs body mass'], cautions: ['stop and be seen: pain'] }]]),
+        );
         await reopen();
         expect(await store.shelf(page)).toEqual({
           total: 1,

@@ -314,3 +314,35 @@ test('two laptops: the run saved as a file; another’s results added, and a con
   ]);
   expect(of('Athlete 04')).toEqual([['left', 0.08]]);
 });
+
+test('a list taken in is taken back after the page was left: who was worked on is named and stays', async ({
+  page,
+  host,
+}) => {
+  await begin(page, host);
+  await page.getByRole('link', { name: 'Add athletes or pause' }).click();
+  await page
+    .getByLabel('Athletes from a list (CSV)')
+    .setInputFiles({ name: 'guests.csv', mimeType: 'text/csv', buffer: Buffer.from('Name\nGuest A\nGuest B\n') });
+  await page.getByRole('button', { name: 'Take in 2 athletes' }).click();
+  await expect(page.getByRole('button', { name: 'Go on with 2 athletes more' })).toBeVisible();
+  const shelf = { search: '', archived: false, offset: 0, limit: 500 };
+  const onShelf = async () =>
+    (await ask<{ rows: { caseId: string; athleteName: string }[] }>(page, 'shelf.list', shelf)).rows;
+  const guest = (await onShelf()).find(({ athleteName }) => athleteName === 'Guest B')?.caseId ?? '';
+  await page.goto(`${host.origin}/#/case/${guest}`);
+  await page.getByRole('textbox', { name: 'Name or pseudonym' }).fill('Guest Bea');
+  await stored(page);
+
+  await page.goto(`${host.origin}/#/run`);
+  await page.getByText('Lists taken in').click();
+  const guests = page.getByRole('listitem').filter({ hasText: 'guests.csv' });
+  await expect(guests).toContainText('Something was entered since for Guest Bea: this one stays.');
+  await expect(page.getByRole('listitem').filter({ hasText: 'squad.csv' })).toContainText('and 12 more: these stay.');
+  await page.locator('.taken-rosters').screenshot({ path: 'out/e2e/taken-rosters.png' });
+  await guests.getByRole('button', { name: 'Take the other 1 back' }).click();
+  await expect(page.getByText('guests.csv taken back: 1 case archived; nothing is deleted.')).toBeVisible();
+  await expect(page.getByRole('checkbox', { name: /^Guest A/ })).toHaveCount(0);
+  await expect(page.getByRole('checkbox', { name: /^Guest Bea/ })).toBeVisible();
+  expect((await onShelf()).map(({ athleteName }) => athleteName)).not.toContain('Guest A');
+});

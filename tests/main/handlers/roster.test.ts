@@ -61,6 +61,66 @@ test('one fault anywhere and nobody is imported; the refusal names line and colu
   expect(await shelf()).toEqual([]);
 });
 
+test('taken back after the program was closed: what nobody worked on is archived, what somebody did is named and stays', async () => {
+  await take('Name,Mass (kg)\nÅsa Ek,60\nBo Lind,81\nCy Moe,70\n');
+  await made.service.close();
+  made = await aService(made.folder);
+  const [roster] = (await made.ask('roster.list', {})).rosters;
+  const rosterId = roster?.rosterId ?? '';
+  expect(roster).toMatchObject({ fileName: 'squad.csv', untouched: 3, workedOn: 0, names: [] });
+
+  const bo = (await shelf()).find(({ athleteName }) => athleteName === 'Bo Lind')?.caseId ?? '';
+  await made.ask('case.edit', { caseId: bo, edits: [{ op: 'patch', kind: 'case', id: bo, fields: { note: 'came' } }] });
+  const request = { rosterId, archivedOn: TODAY, leaveWorkedOn: false };
+  const error = await made.refusal('roster.takeBack', request);
+  expect(error).toMatchObject({ code: 'conflict', message: expect.stringContaining('entered since for Bo Lind') });
+  expect(await shelf()).toHaveLength(3);
+
+  const taken = await made.ask('roster.takeBack', { ...request, leaveWorkedOn: true });
+  expect([taken.caseIds.length, taken.left]).toEqual([2, 1]);
+  expect((await shelf()).map(({ athleteName }) => athleteName)).toEqual(['Bo Lind']);
+  // Archived, not lost: one undo brings an athlete back.
+  await made.ask('case.undo', { caseId: taken.caseIds[0] ?? '' });
+  expect(await shelf()).toHaveLength(2);
+  expect((await made.ask('store.verify', {})).problems).toEqual([]);
+});
+
+test('a list of which nothing is left cannot be taken back', async () => {
+  await take('Name\nA\n');
+  const [roster] = (await made.ask('roster.list', {})).rosters;
+  const request = { rosterId: roster?.rosterId ?? '', archivedOn: TODAY, leaveWorkedOn: false };
+  await made.ask('roster.takeBack', request);
+  expect(await made.ask('roster.list', {})).toEqual({ rosters: [] });
+  expect(await made.refusal('roster.takeBack', request)).toMatchObject({ code: 'not-found' });
+});
+
+/** ROSTER_ROWS=10000 is the whole of it. */
+const ROWS = Number(process.env['ROSTER_ROWS'] ?? 1000);
+
+const row = (i: number) => `"Müller ${i}, Ä";${(i % 28) + 1}.11.${1980 + (i % 25)};${50 + (i % 50)},5`;
+
+test(`${ROWS} athletes at once: previewed without a trace, one fault refuses them all, then all are taken in, found again and taken back`, async () => {
+  const rows = Array.from({ length: ROWS }, (_, i) => row(i));
+  const text = `\uFEFFName;Geburtsdatum;Mass (kg)\r\n${rows.join('\r\n')}\r\n`;
+  const preview = await made.ask('roster.preview', file(text));
+  expect([preview.rows.length, preview.problems]).toEqual([ROWS, []]);
+  const faulty = text.replace(row(ROWS - 1), `${row(ROWS - 1)}x`);
+  expect(await made.refusal('roster.import', { ...file(faulty), openedOn: TODAY })).toMatchObject({
+    path: `line ${ROWS + 1}, column Mass (kg)`,
+  });
+  expect((await made.ask('shelf.list', page)).total).toBe(0);
+
+  expect((await take(text)).cases.filter(({ isNew }) => isNew)).toHaveLength(ROWS);
+  expect((await made.ask('shelf.list', page)).total).toBe(ROWS);
+  const { athlete } = (await made.ask('case.open', { caseId: (await shelf())[0]?.caseId ?? '' })).file;
+  expect(athlete.massKg).toBe(50.5 + (Number(/\d+/.exec(athlete.name)?.[0]) % 50));
+  expect((await take(text)).cases.filter(({ isNew }) => isNew)).toEqual([]);
+  const [roster] = (await made.ask('roster.list', {})).rosters;
+  expect(roster).toMatchObject({ untouched: ROWS, workedOn: 0 });
+  await made.ask('roster.takeBack', { rosterId: roster?.rosterId ?? '', archivedOn: TODAY, leaveWorkedOn: false });
+  expect((await made.ask('shelf.list', page)).total).toBe(0);
+}, 600_000);
+
 test('a run is found again by its day and battery', async () => {
   const { cases } = await take('Name\nA\nB\n');
   for (const { caseId } of cases) {
