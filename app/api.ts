@@ -16,7 +16,9 @@ async function invoke<C extends Channel>(channel: C, request: Request<C>): Promi
 }
 
 /** The way of everything typed. */
-export const editQueue = createEditQueue((caseId, edits) => invoke('case.edit', { caseId, edits: [...edits] }));
+export const editQueue = createEditQueue((caseId, edits, continues) =>
+  invoke('case.edit', { caseId, edits: [...edits], continues }),
+);
 
 type Call = { [C in Channel]: { channel: C; request: Request<C> } }[Channel];
 

@@ -3,11 +3,13 @@ import { counted } from '../../shared/format/number.ts';
 import type { Place } from '../../shared/kernel/track/image.ts';
 import type { LandmarkTrack } from '../../shared/model/trial.ts';
 import { newId } from '../case/newRecord.ts';
-import { useCase } from '../case/useCase.ts';
-import { useEdit } from '../case/useEdit.ts';
+import { useCaseNow, useEdit } from '../case/useEdit.ts';
 import { follow } from './follow.ts';
 import { putSamples } from './pointEdits.ts';
 import { pointLabel } from './pointNames.ts';
+
+/** What was tracked is stored this often: so much is lost at most when the program is ended in the middle. */
+const STORE_EVERY_MS = 1000;
 
 interface Job {
   readonly point: string;
@@ -20,63 +22,84 @@ interface Job {
 }
 
 /**
- * Follows a point through the film and stores what was followed as one step of undo. It goes no further than the next
- * frame in which a person placed the point: theirs is the better word, and the place to start from again.
+ * Follows a point through the film and stores what is followed as it goes, as one step of undo. It goes no further than
+ * the next frame in which a person placed the point: theirs is the better word, and the place to start from again.
  */
 export function useTracker(
   trialId: string,
   source: { readonly href: string; readonly name: string },
   onFrame: (frame: number) => void,
 ) {
-  const { file } = useCase();
+  const caseNow = useCaseNow();
   const edit = useEdit();
   const [words, setWords] = useState<string | null>(null);
   const [outcome, setOutcome] = useState<string | null>(null);
   const stop = useRef<(() => void) | null>(null);
-  const latest = useRef(file);
-  useEffect(() => {
-    latest.current = file;
-  }, [file]);
   useEffect(() => () => stop.current?.(), []);
 
-  const tracksNow = () => latest.current.landmarkTracks.filter((track) => track.trialId === trialId);
+  const tracksNow = () => caseNow().landmarkTracks.filter((track) => track.trialId === trialId);
   const start = ({ point, frame, here, step, halfPx, last }: Job) => {
-    const placed = tracksNow()
-      .filter((track) => track.point === point && track.origin !== 'tracked')
-      .flatMap(({ samples }) => samples.map(([at]) => at))
-      .filter((at) => (at - frame) * step > 0);
-    const edge = step === 1 ? last : 0;
-    const met =
-      placed.length === 0 ? null : placed.reduce((a, b) => (Math.abs(a - frame) < Math.abs(b - frame) ? a : b));
-    const samples: LandmarkTrack['samples'] = [];
-    const finish = (why: string | null) => {
-      stop.current = null;
-      setWords(null);
-      edit(putSamples({ trialId, point, tracks: tracksNow(), newId }, 'tracked', samples));
-      const how =
-        why ?? (met === null ? 'It came to the end of the film.' : `It came to frame ${met}, which a person placed.`);
-      setOutcome(`${pointLabel(point)} tracked in ${counted(samples.length, 'frame')}. ${how}`);
+    const framesOf = (isTracked: boolean) =>
+      tracksNow()
+        .filter((track) => track.point === point && (track.origin === 'tracked') === isTracked)
+        .flatMap(({ samples }) => samples.map(([at]) => at));
+    /** The next frame ahead in which a person placed the point. */
+    const nextPlaced = () =>
+      framesOf(false)
+        .filter((at) => (at - frame) * step > 0)
+        .reduce((nearest, at) => ((at - nearest) * step < 0 ? at : nearest), step * Infinity);
+    const fresh: LandmarkTrack['samples'] = [];
+    let [count, storedAtMs] = [0, performance.now()];
+    let stored: number | null = null;
+    let endFollowing: (() => void) | null = null;
+
+    /** @returns why tracking must end here, null if it need not */
+    const store = (): string | null => {
+      storedAtMs = performance.now();
+      const followed = fresh.splice(0);
+      if (stored !== null && !framesOf(true).includes(stored)) {
+        return 'Stopped, because what it had tracked was taken back.';
+      }
+      const met = nextPlaced();
+      const samples = followed.filter(([at]) => (at - met) * step < 0);
       const end = samples.at(-1);
-      if (end !== undefined) onFrame(end[0]);
+      if (end !== undefined) {
+        edit(putSamples({ trialId, point, tracks: tracksNow(), newId }, 'tracked', samples), stored !== null);
+        [count, stored] = [count + samples.length, end[0]];
+      }
+      return samples.length < followed.length ? metWords(met) : null;
     };
+    const finish = (why: string) => {
+      stop.current = null;
+      endFollowing?.();
+      setWords(null);
+      const how = store() ?? why;
+      setOutcome(`${pointLabel(point)} tracked in ${counted(count, 'frame')}. ${how}`);
+      if (stored !== null) onFrame(stored);
+    };
+
     setOutcome(null);
     setWords(`Tracking ${pointLabel(point).toLowerCase()}…`);
-    const until = met === null ? edge : met - step;
-    if (until === frame) return finish(null);
-    const end = follow({ ...source, frame, x: here.x, y: here.y, step, until, halfPx }, (report) => {
-      if ('end' in report) return finish(report.end);
+    const met = nextPlaced();
+    const until = Number.isFinite(met) ? met - step : step === 1 ? last : 0;
+    const arrived = Number.isFinite(met) ? metWords(met) : 'It came to the end of the film.';
+    if (until === frame) return finish(arrived);
+    endFollowing = follow({ ...source, frame, x: here.x, y: here.y, step, until, halfPx }, (report) => {
+      if ('end' in report) return finish(report.end ?? arrived);
       const [at, x, y] = report.sample;
-      samples.push([at, Math.round(x * 1000) / 1000, Math.round(y * 1000) / 1000]);
+      fresh.push([at, Math.round(x * 1000) / 1000, Math.round(y * 1000) / 1000]);
+      const why = performance.now() - storedAtMs < STORE_EVERY_MS ? null : store();
+      if (why !== null) return finish(why);
       // Words for every frame would cost more than the tracking.
-      if (samples.length % 10 === 0)
-        setWords(
-          `Tracking ${pointLabel(point).toLowerCase()}: ${samples.length} of ${Math.abs(until - frame)} frames.`,
-        );
+      const done = count + fresh.length;
+      if (done % 10 === 0)
+        setWords(`Tracking ${pointLabel(point).toLowerCase()}: ${done} of ${Math.abs(until - frame)} frames.`);
     });
-    stop.current = () => {
-      end();
-      finish('Stopped as asked.');
-    };
+    stop.current = () => finish('Stopped as asked.');
   };
   return { words, outcome, start, stop: () => stop.current?.() };
+}
+
+function metWords(frame: number): string {
+  return `It came to frame ${frame}, which a person placed.`;
 }

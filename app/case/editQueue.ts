@@ -14,6 +14,8 @@ export interface QueueState {
 interface Waiting {
   readonly caseId: string;
   readonly edits: readonly Edit[];
+  /** Part of the step of undo before it. */
+  readonly continues: boolean;
 }
 
 /** Faults of the store or the way to it, not of what was typed. */
@@ -24,7 +26,9 @@ const TEMPORARY: readonly Failure['code'][] = ['store-locked', 'store-unwritable
  * the same fields, so that fast typing makes no backlog. A refused edit is dropped and reported; a store that cannot be
  * reached keeps everything until `retry`.
  */
-export function createEditQueue(send: (caseId: string, edits: readonly Edit[]) => Promise<Result<EditState>>) {
+export function createEditQueue(
+  send: (caseId: string, edits: readonly Edit[], continues: boolean) => Promise<Result<EditState>>,
+) {
   const waiting: Waiting[] = [];
   const listeners = new Set<() => void>();
   const whenIdle: (() => void)[] = [];
@@ -42,7 +46,7 @@ export function createEditQueue(send: (caseId: string, edits: readonly Edit[]) =
     if (isSending) return;
     isSending = true;
     for (let next = waiting[0]; next !== undefined; next = waiting[0]) {
-      const answer = await send(next.caseId, next.edits);
+      const answer = await send(next.caseId, next.edits, next.continues);
       const isTemporary = !answer.ok && TEMPORARY.includes(answer.error.code);
       if (!isTemporary) waiting.shift();
       tell(answer.ok ? {} : { failure: answer.error, canRetry: isTemporary });
@@ -54,13 +58,19 @@ export function createEditQueue(send: (caseId: string, edits: readonly Edit[]) =
   }
 
   return {
-    push(caseId: string, edits: readonly Edit[]): void {
+    push(caseId: string, edits: readonly Edit[], continues = false): void {
       pushes += 1;
       const last = waiting.at(-1);
       const isOnItsWay = isSending && waiting.length === 1;
-      const replaces = last !== undefined && !isOnItsWay && last.caseId === caseId && isSameField(last.edits, edits);
+      const replaces =
+        last !== undefined &&
+        !isOnItsWay &&
+        last.caseId === caseId &&
+        (continues || !last.continues) &&
+        isSameField(last.edits, edits);
       if (replaces) waiting.pop();
-      waiting.push({ caseId, edits });
+      // What takes the place of an edit begins where that one began.
+      waiting.push({ caseId, edits, continues: replaces ? last.continues : continues });
       tell({});
       if (!state.canRetry) void drain();
     },

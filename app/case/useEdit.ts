@@ -2,38 +2,48 @@ import { useCallback, useSyncExternalStore } from 'react';
 import { toFailure } from '../../shared/errors.ts';
 import { applyEdits } from '../../shared/model/applyEdits.ts';
 import type { Edit } from '../../shared/model/edit.ts';
-import type { Kind, RecordOf } from '../../shared/model/records.ts';
+import type { CaseFile, Kind, RecordOf } from '../../shared/model/records.ts';
 import { api, editQueue } from '../api.ts';
 import { useAppDispatch, useAppStore } from '../store.ts';
 import { useCase } from './useCase.ts';
 
+type Apply = (edits: readonly Edit[], continues?: boolean) => void;
+
 /**
- * Changes the case: on screen at once, in the store in the order made. Edits passed together are one step of undo.
+ * Changes the case: on screen at once, in the store in the order made. Edits passed together are one step of undo; with
+ * `continues` they are part of the step before, where it changed the same record alone.
  * Edits that the rules of the records refuse change nothing and are reported in the error bar.
  */
-export function useEdit(): (edits: readonly Edit[]) => void {
+export function useEdit(): Apply {
   return useEditOf(useCase().file.case.id);
 }
 
 /** The same for one of several cases on screen. */
-export function useEditOf(caseId: string): (edits: readonly Edit[]) => void {
+export function useEditOf(caseId: string): Apply {
   const dispatch = useAppDispatch();
   const store = useAppStore();
   return useCallback(
-    (edits) => {
+    (edits, continues = false) => {
       const answer = api.endpoints.openCase.select(caseId)(store.getState()).data;
       if (answer === undefined) return;
       try {
         // Built outside the draft, so that unchanged parts of a long trial stay the very same objects.
         const file = applyEdits(answer.file, edits);
         dispatch(api.util.updateQueryData('openCase', caseId, () => ({ ...answer, file })));
-        editQueue.push(caseId, edits);
+        editQueue.push(caseId, edits, continues);
       } catch (thrown) {
         editQueue.refuse(toFailure(thrown));
       }
     },
     [caseId, dispatch, store],
   );
+}
+
+/** The case as it stands at this very moment, with edits that are not on screen yet. */
+export function useCaseNow(): () => CaseFile {
+  const { file } = useCase();
+  const store = useAppStore();
+  return () => api.endpoints.openCase.select(file.case.id)(store.getState()).data?.file ?? file;
 }
 
 /** One patch, with its fields checked against its kind. */

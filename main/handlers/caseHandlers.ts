@@ -58,7 +58,7 @@ export const caseHandlers: Handlers<CaseChannel> = {
     file: await store.open(caseId),
     edits: await store.editState(caseId),
   }),
-  'case.edit': async (context, { caseId, edits }) => {
+  'case.edit': async (context, { caseId, edits, continues = false }) => {
     if (edits.some(({ kind }) => isKept(kind))) {
       throw new DomainError(
         'input-malformed',
@@ -66,7 +66,7 @@ export const caseHandlers: Handlers<CaseChannel> = {
         'edits',
       );
     }
-    const state = await context.store.apply(caseId, edits, context.now());
+    const state = await context.store.apply(caseId, edits, context.now(), continues);
     await judged(context, caseId, edits);
     return state;
   },

@@ -105,17 +105,16 @@ function caseStore(database: Database, sql: Statements, folder: string, release:
     return readState(sql, caseId);
   }
 
-  function edit(caseId: string, edits: readonly Edit[], at: string): EditState {
+  function edit(caseId: string, edits: readonly Edit[], at: string, continues: boolean): EditState {
     const file = readCase(sql, caseId);
     const latest = readStep(sql, sql.latestStep.get(caseId));
     const isFree = latest !== null && !isOvertaken(latest, changesSince(sql, caseId, latest));
-    const plan = planEdits(file, edits, isFree ? latest : null, at);
+    const plan = planEdits(file, edits, isFree ? latest : null, at, continues);
     const step = latest?.step ?? 0;
-    const [only] = plan.changes;
-    if (plan.amends && only !== undefined) {
+    if (plan.amends !== null) {
       sql.amendStep.run({ caseId, step, at });
-      sql.amendChange.run({ caseId, step, after: toJson(only.after) });
-    } else if (only !== undefined) {
+      sql.amendChange.run({ caseId, step, after: toJson(plan.amends.after) });
+    } else if (plan.changes.length > 0) {
       if (plan.isUndoable) sql.abandonUndone.run(caseId);
       writeStep(sql, caseId, step + 1, plan, at);
     }
@@ -131,10 +130,10 @@ function caseStore(database: Database, sql: Statements, folder: string, release:
       write(() => {
         for (const caseId of openCases(sql, cases, at)) sql.insertRosterCase.run({ caseId, rosterId, fileName, at });
       }),
-    apply: (caseId, edits, at) => write(() => edit(caseId, edits, at)),
+    apply: (caseId, edits, at, continues = false) => write(() => edit(caseId, edits, at, continues)),
     applyAll: (cases, at) =>
       write(() => {
-        for (const { caseId, edits } of cases) edit(caseId, edits, at);
+        for (const { caseId, edits } of cases) edit(caseId, edits, at, false);
       }),
     undo: (caseId, at) => write(() => rerun(caseId, readStep(sql, sql.undoable.get(caseId)), at)),
     redo: (caseId, at) => write(() => rerun(caseId, readStep(sql, sql.redoable.get(caseId)), at)),

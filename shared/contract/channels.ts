@@ -153,7 +153,12 @@ export const CHANNELS = {
     answer: z.strictObject({ file: caseFile, edits: editState }),
   },
   'case.edit': {
-    request: z.strictObject({ caseId: id, edits: z.array(edit).min(1).max(500) }),
+    request: z.strictObject({
+      caseId: id,
+      edits: z.array(edit).min(1).max(500),
+      /** They go on with what the latest step began, and are part of that step of undo where they can be. */
+      continues: z.boolean().optional(),
+    }),
     answer: editState,
   },
   'case.undo': { request: z.strictObject({ caseId: id }), answer: editState },

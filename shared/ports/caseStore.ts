@@ -109,10 +109,12 @@ export interface CaseStore extends ReadableCaseStore {
   ): Promise<void>;
   /**
    * Applies edits as one step of undo.
+   * @param continues whether they go on with work that the latest step began, such as tracking stored in parts: one
+   *   patch that begins where the one change of that step ended becomes part of it; anything else is a step of its own
    * @throws DomainError 'not-found' for a record that is not part of this case, 'conflict' for an id already used,
    *   'input-malformed' if a patched record would no longer be valid
    */
-  apply(caseId: string, edits: readonly Edit[], at: string): Promise<EditState>;
+  apply(caseId: string, edits: readonly Edit[], at: string, continues?: boolean): Promise<EditState>;
   /** Edits of several cases, a step of undo in each: all of them or none. */
   applyAll(cases: readonly { readonly caseId: string; readonly edits: readonly Edit[] }[], at: string): Promise<void>;
   /**

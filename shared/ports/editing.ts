@@ -28,8 +28,8 @@ export interface Plan {
   readonly changes: readonly RecordChange[];
   readonly label: string;
   readonly isUndoable: boolean;
-  /** True: the one change takes the place of the latest step's one change, instead of a new step. */
-  readonly amends: boolean;
+  /** What the latest step's one change becomes, instead of a new step. */
+  readonly amends: StepChange | null;
 }
 
 /** Typing one field with pauses shorter than this is one step of undo. Chosen for the house; no source. */
@@ -54,7 +54,7 @@ export function planCase(edits: readonly Edit[], known: (Pick<CaseFile, 'athlete
     edits.filter((edit) => !singles.includes(edit)),
   );
   const changes = [athleteChange, caseChange, ...rest.changes].filter((change) => change !== null);
-  return { changes, label: 'case opened', isUndoable: false, amends: false };
+  return { changes, label: 'case opened', isUndoable: false, amends: null };
 }
 
 function singleCreated(edits: readonly Edit[], kind: 'case' | 'athlete'): RecordChange {
@@ -65,35 +65,53 @@ function singleCreated(edits: readonly Edit[], kind: 'case' | 'athlete'): Record
   return recordCreated(kind, edit.record);
 }
 
-/** @param latest the step with the highest number, whatever its state */
-export function planEdits(file: CaseFile, edits: readonly Edit[], latest: Step | null, at: string): Plan {
+/**
+ * @param latest the step with the highest number, whatever its state
+ * @param continues whether these edits go on with work that the latest step began, and belong to it if they can
+ */
+export function planEdits(
+  file: CaseFile,
+  edits: readonly Edit[],
+  latest: Step | null,
+  at: string,
+  continues: boolean,
+): Plan {
   const { changes } = recordChanges(file, edits);
-  const amended = latest === null ? null : typedOn(latest, changes, at);
-  if (amended !== null && latest !== null) {
-    return { changes: [amended], label: latest.label, isUndoable: true, amends: true };
+  const [change] = changes;
+  if (latest !== null && change !== undefined && changes.length === 1) {
+    const amends = continues ? grown(latest, change) : typedOn(latest, change, at);
+    if (amends !== null) return { changes, label: latest.label, isUndoable: true, amends };
   }
   // What was printed or imported is never undone away, so a step of nothing else is none to undo.
-  const isUndoable = changes.some((change) => !isKept(change.kind));
-  return { changes, label: labelOf(edits), isUndoable, amends: false };
+  const isUndoable = changes.some((one) => !isKept(one.kind));
+  return { changes, label: labelOf(edits), isUndoable, amends: null };
 }
 
-/** The latest step's change grown by this one, if both are typing in the same field; otherwise null. */
-function typedOn(latest: Step, changes: readonly RecordChange[], at: string): RecordChange | null {
-  const [earlier] = latest.changes;
-  const [change] = changes;
-  if (latest.changes.length !== 1 || changes.length !== 1 || earlier === undefined || change === undefined) return null;
+/** The latest step's one change grown by a patch of the same record that begins where it ended; otherwise null. */
+function grown({ changes, state, isUndoable }: Step, change: RecordChange): StepChange | null {
+  const [earlier] = changes;
+  const { recordId, op, before, after } = change;
+  if (changes.length !== 1 || earlier === undefined || state !== 'done' || !isUndoable || op !== 'patch') return null;
+  const ended = earlier.after ?? {};
+  const met = Object.fromEntries(Object.keys(before ?? {}).map((name) => [name, ended[name] ?? null]));
+  // Also tells that no other case of the athlete wrote to it in between.
+  const goesOn = earlier.recordId === recordId && canonicalJson(met) === canonicalJson(before);
+  return goesOn ? { ...earlier, after: { ...ended, ...after } } : null;
+}
+
+/** The same, if both are typing in one field. */
+function typedOn(latest: Step, change: RecordChange, at: string): StepChange | null {
   const pauseMs = Date.parse(at) - Date.parse(latest.at);
-  const isSameField =
-    earlier.op === 'patch' &&
-    change.op === 'patch' &&
-    earlier.recordId === change.recordId &&
-    Object.keys(change.before ?? {}).length === 1 &&
+  const names = Object.keys(change.after ?? {});
+  const isTyping =
+    pauseMs >= 0 &&
+    pauseMs <= TYPING_PAUSE_MS &&
+    latest.changes[0]?.op === 'patch' &&
+    names.length === 1 &&
+    Object.keys(latest.changes[0].after ?? {}).join() === names[0] &&
     // A point put down on a picture is a step of its own, however quickly the next one follows.
-    !('samples' in (change.after ?? {})) &&
-    // Also tells that the field is the same, and that no other case of the athlete wrote to it in between.
-    canonicalJson(earlier.after) === canonicalJson(change.before);
-  const isTyping = latest.state === 'done' && latest.isUndoable && pauseMs >= 0 && pauseMs <= TYPING_PAUSE_MS;
-  return isSameField && isTyping ? { ...change, before: earlier.before } : null;
+    names[0] !== 'samples';
+  return isTyping ? grown(latest, change) : null;
 }
 
 /**

@@ -168,11 +168,11 @@ export function inMemoryCaseStore(): CaseStore {
     return plans.map(({ caseId }) => caseId);
   }
 
-  function edit(caseId: string, edits: readonly Edit[], at: string): EditState {
+  function edit(caseId: string, edits: readonly Edit[], at: string, continues: boolean): EditState {
     const { steps } = heldCase(caseId);
     const latest = steps.at(-1) ?? null;
     const isFree = latest !== null && !isOvertaken(latest, changesSince(caseId, latest));
-    const plan = planEdits(read(caseId), edits, isFree ? latest : null, at);
+    const plan = planEdits(read(caseId), edits, isFree ? latest : null, at, continues);
     write(plan.changes);
     return settle(caseId, plan.changes, at, numbered(caseId, stepsAfter(steps, plan, at)));
   }
@@ -182,11 +182,11 @@ export function inMemoryCaseStore(): CaseStore {
     createAll: async (cases, at, roster) => {
       for (const caseId of openAll(cases, at)) rosterOf.set(caseId, { ...roster, at });
     },
-    apply: async (caseId, edits, at) => edit(caseId, edits, at),
+    apply: async (caseId, edits, at, continues = false) => edit(caseId, edits, at, continues),
     applyAll: async (cases, at) => {
       const before = { records: new Map([...records].map(([kind, of]) => [kind, new Map(of)])), held: new Map(held) };
       try {
-        for (const { caseId, edits } of cases) edit(caseId, edits, at);
+        for (const { caseId, edits } of cases) edit(caseId, edits, at, false);
       } catch (thrown) {
         for (const [kind, of] of before.records) records.set(kind, of);
         held.clear();
@@ -344,9 +344,10 @@ function isPartOf(file: CaseFile, kind: Kind, record: AnyRecord): boolean {
 function stepsAfter(steps: readonly Step[], plan: Plan, at: string): readonly Step[] {
   if (plan.changes.length === 0) return steps;
   const last = steps.at(-1)?.step ?? 0;
-  const { label, isUndoable, changes } = plan;
-  const made: Step = { step: plan.amends ? last : last + 1, at, label, state: 'done', isUndoable, changes };
-  const kept = plan.amends ? steps.slice(0, -1) : steps;
+  const { label, isUndoable, amends } = plan;
+  const changes = amends === null ? plan.changes : [amends];
+  const made: Step = { step: amends === null ? last + 1 : last, at, label, state: 'done', isUndoable, changes };
+  const kept = amends === null ? steps : steps.slice(0, -1);
   return [
     ...kept.map((one) => (isUndoable && one.state === 'undone' ? { ...one, state: 'abandoned' as const } : one)),
     made,

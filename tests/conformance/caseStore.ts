@@ -81,6 +81,10 @@ export function caseStoreConformance(
       }
     }
 
+    /** As work that goes on, unless said otherwise. */
+    const apply = (edits: readonly Edit[], at: number, continues = true) =>
+      store.apply(CASE, edits, after(at), continues);
+    const steps = async () => new Set((await store.history(CASE, 100)).map((change) => change.step)).size;
     const find = async (search: string) => (await store.shelf({ ...page, search })).rows;
 
     describe('create and open', () => {
@@ -513,6 +517,55 @@ export function caseStoreConformance(
         expect(await store.verify()).toEqual([]);
         await store.undo(CASE, after(40));
         expect((await store.open(CASE)).athlete.goals).toBe('ab');
+      });
+    });
+
+    describe('work stored in parts', () => {
+      const made = { ...EXAMPLES.injury, note: '' };
+      const note = (words: string): Edit => ({ op: 'patch', kind: 'injury', id: made.id, fields: { note: words } });
+      beforeEach(() => store.create(OPENING, AT));
+
+      test('goes on with the step that began it, made or patched, whatever the pause: one undo, one redo', async () => {
+        await apply([{ op: 'create', kind: 'injury', record: made }], 1, false);
+        for (const [i, words] of ['1', '1 2', '1 2 3'].entries()) await apply([note(words)], 60_000 * (i + 1));
+        await reopen();
+        expect((await store.open(CASE)).injuries).toEqual([{ ...made, note: '1 2 3' }]);
+        expect(await steps()).toBe(2);
+        await store.undo(CASE, after(1e6));
+        expect((await store.open(CASE)).injuries).toEqual([]);
+        await store.redo(CASE, after(1e6));
+        expect((await store.open(CASE)).injuries).toEqual([{ ...made, note: '1 2 3' }]);
+        await apply([note('4')], 2e6, false);
+        await apply([note('4 5')], 3e6);
+        await store.undo(CASE, after(4e6));
+        expect((await store.open(CASE)).injuries).toEqual([{ ...made, note: '1 2 3' }]);
+        expect(await store.verify()).toEqual([]);
+      });
+
+      test('is a step of its own where another came between, where that was undone, or in another record', async () => {
+        await apply([{ op: 'create', kind: 'injury', record: made }], 1, false);
+        await apply([patchMass(70)], 2, false);
+        await apply([note('1')], 3);
+        expect(await steps()).toBe(4);
+        await store.undo(CASE, after(4));
+        await apply([note('2')], 5);
+        await store.undo(CASE, after(6));
+        expect((await store.open(CASE)).injuries).toEqual([made]);
+        await apply([note('3'), patchMass(80)], 7);
+        await store.undo(CASE, after(8));
+        expect((await store.open(CASE)).injuries).toEqual([made]);
+        expect((await store.open(CASE)).athlete.massKg).toBe(70);
+        expect(await store.verify()).toEqual([]);
+      });
+
+      test('through two cases of one athlete keeps the history of each true', async () => {
+        const sibling = await createSibling();
+        await apply([{ op: 'create', kind: 'injury', record: made }], 1, false);
+        await store.apply(sibling, [note('theirs')], after(2));
+        await apply([note('theirs, mine')], 3);
+        await store.undo(CASE, after(4));
+        expect((await store.open(sibling)).injuries).toEqual([{ ...made, note: 'theirs' }]);
+        expect(await store.verify()).toEqual([]);
       });
     });
 

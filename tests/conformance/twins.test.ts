@@ -50,6 +50,7 @@ const anyEdit: fc.Arbitrary<Edit> = fc.oneof(
 const anyMove = fc.record({
   caseId: fc.constantFrom(...CASES),
   pauseMs: fc.constantFrom(100, 5000),
+  continues: fc.boolean(),
   what: fc.oneof(
     { weight: 4, arbitrary: fc.array(anyEdit, { minLength: 1, maxLength: 3 }) },
     { weight: 2, arbitrary: fc.constant('undo' as const) },
@@ -58,9 +59,15 @@ const anyMove = fc.record({
 });
 
 /** What a store answers: a state, or the code of its refusal. */
-async function move(store: CaseStore, caseId: string, what: readonly Edit[] | 'undo' | 'redo', at: string) {
+async function move(
+  store: CaseStore,
+  caseId: string,
+  what: readonly Edit[] | 'undo' | 'redo',
+  at: string,
+  continues = false,
+) {
   try {
-    return await (typeof what === 'string' ? store[what](caseId, at) : store.apply(caseId, what, at));
+    return await (typeof what === 'string' ? store[what](caseId, at) : store.apply(caseId, what, at, continues));
   } catch (thrown) {
     return (thrown as { code: string }).code;
   }
@@ -79,9 +86,11 @@ test('law: whatever is done, both stores answer alike, hold the same, and their 
         }
         const [twin, sqlite] = stores;
         let at = 0;
-        for (const { caseId, pauseMs, what } of moves) {
+        for (const { caseId, pauseMs, what, continues } of moves) {
           at += pauseMs;
-          expect(await move(sqlite, caseId, what, after(at))).toEqual(await move(twin, caseId, what, after(at)));
+          const answers = [];
+          for (const store of [sqlite, twin]) answers.push(await move(store, caseId, what, after(at), continues));
+          expect(answers[0]).toEqual(answers[1]);
         }
         for (const caseId of CASES) {
           expect(await sqlite.open(caseId)).toEqual(await twin.open(caseId));
@@ -108,7 +117,7 @@ test('law: undoing everything gives the case as it was opened, but for what is k
         return rest;
       };
       const opened = await contents();
-      for (const [i, edits] of steps.entries()) await move(store, CASES[0], edits, after(5000 * i));
+      for (const [i, edits] of steps.entries()) await move(store, CASES[0], edits, after(5000 * i), i % 2 === 0);
       const left = await contents();
       while ((await store.editState(CASES[0])).undo !== null) await store.undo(CASES[0], after(0));
       expect(await contents()).toEqual(opened);

@@ -1,6 +1,8 @@
 import fs from 'node:fs';
 import path from 'node:path';
+import type { Page } from '@playwright/test';
 import type { CaseFile } from '../../shared/model/records.ts';
+import type { LandmarkTrack } from '../../shared/model/trial.ts';
 import { aFilm } from './aFilm.ts';
 import { hasFfmpeg } from '../support/hasFfmpeg.ts';
 import { expect, open, startHost, temporaryFolder, test } from './fixtures.ts';
@@ -145,34 +147,95 @@ test('a still with its caption, a contact sheet and a table of the measures', as
   await expect(picture).toBeVisible();
 });
 
-test('killed while it tracks: what was put down by hand is there, nothing is half there', async ({ browser }) => {
-  const store = temporaryFolder();
-  const first = await startHost(store);
-  const context = await browser.newContext();
-  const page = await context.newPage();
-  await open(page, first);
-  await openBench(page, film);
-  await page.getByRole('button', { name: /3 Points/ }).click();
-  await clickAt(page, 60, 100);
-  await page.getByRole('slider').fill('0');
-  await expect(stage(page)).toHaveAttribute('data-frame', '0');
-  const before = await tracksOf(page);
-  expect(before.map(({ origin }) => origin)).toEqual(['by-hand']);
-  await page.getByRole('button', { name: 'Track forward' }).click();
-  await expect(page.getByText(/Tracking ball/)).toBeVisible();
-  await first.kill();
-  await context.close();
+const byHand = (tracks: readonly LandmarkTrack[]) => tracks.filter(({ origin }) => origin === 'by-hand');
+const samplesOf = (tracks: readonly LandmarkTrack[]) =>
+  tracks.find(({ origin }) => origin === 'tracked')?.samples ?? [];
 
-  const second = await startHost(store);
-  const again = await (await browser.newContext()).newPage();
-  await open(again, second);
-  const shelf = { search: '', archived: false, offset: 0, limit: 1 };
-  const { rows } = await ask<{ rows: { caseId: string }[] }>(again, 'shelf.list', shelf);
-  const { file } = await ask<{ file: CaseFile }>(again, 'case.open', { caseId: rows[0]?.caseId });
-  // The tracker stores what it followed in one step at its end: all of it or none.
-  expect(file.landmarkTracks).toEqual(before);
-  expect(await ask(again, 'store.verify', {})).toEqual({ problems: [] });
-  await again.context().close();
-  await second.close();
-  fs.rmSync(store, { recursive: true, force: true });
+test.describe('a film long enough to be ended in its middle', () => {
+  const FRAMES = 900;
+  const TURNS = 120;
+  /** Where the marker is in a frame. */
+  const placeIn = (frame: number) => {
+    const gone = TURNS - Math.abs((frame % (2 * TURNS)) - TURNS);
+    return { x: 60 + 4 * gone, y: 100 + 2 * gone };
+  };
+  let long: string;
+  test.beforeAll(() => {
+    long = path.join(folder, 'long.mp4');
+    aFilm(long, { frames: FRAMES, rateHz: 60, gop: 30, turns: TURNS });
+  });
+
+  /** The ball by hand in frame 0, and the tracker on its way with some of it stored. */
+  async function trackSome(page: Page): Promise<void> {
+    await openBench(page, long);
+    await page.getByRole('button', { name: /3 Points/ }).click();
+    await page.getByLabel('After a click, go on to the next frame').uncheck();
+    await clickAt(page, 60, 100);
+    await page.getByRole('button', { name: 'Track forward' }).click();
+    await expect(page.getByText(/Ball: .*frames? tracked/)).toBeVisible({ timeout: 30_000 });
+    await expect(page.getByText(/Tracking ball/)).toBeVisible();
+  }
+
+  test('killed while it tracks: what was put down by hand and what was tracked so far is there, and nothing half', async ({
+    browser,
+  }) => {
+    const store = temporaryFolder();
+    const first = await startHost(store);
+    const context = await browser.newContext();
+    const page = await context.newPage();
+    await open(page, first);
+    await trackSome(page);
+    // Acknowledged, so never lost; the tracker is on its way to more.
+    const acknowledged = await tracksOf(page);
+    await expect(page.getByText(/Tracking ball/)).toBeVisible();
+    await first.kill();
+    await context.close();
+
+    const second = await startHost(store);
+    const again = await (await browser.newContext()).newPage();
+    await open(again, second);
+    const shelf = { search: '', archived: false, offset: 0, limit: 1 };
+    const { rows } = await ask<{ rows: { caseId: string }[] }>(again, 'shelf.list', shelf);
+    const { file } = await ask<{ file: CaseFile }>(again, 'case.open', { caseId: rows[0]?.caseId });
+    expect(byHand(file.landmarkTracks)).toEqual(byHand(acknowledged));
+    const kept = samplesOf(file.landmarkTracks);
+    expect(kept.slice(0, samplesOf(acknowledged).length)).toEqual(samplesOf(acknowledged));
+    expect(kept.length).toBeGreaterThan(10);
+    expect(kept.length).toBeLessThan(FRAMES - 1);
+    expect(kept.map(([frame]) => frame)).toEqual(kept.map((_sample, i) => i + 1));
+    // A click is no better than a pixel of the screen.
+    expect(Math.max(...kept.map(([at, x, y]) => Math.hypot(x - placeIn(at).x, y - placeIn(at).y)))).toBeLessThan(1.5);
+    expect(await ask(again, 'store.verify', {})).toEqual({ problems: [] });
+    await again.context().close();
+    await second.close();
+    fs.rmSync(store, { recursive: true, force: true });
+  });
+
+  test('stored in parts, taken back as one: by undo while it tracks, which ends it, and after it was stopped', async ({
+    page,
+    host,
+  }) => {
+    await open(page, host);
+    await trackSome(page);
+    await page.getByRole('button', { name: /^Undo/ }).click();
+    await expect(page.getByText('because what it had tracked was taken back')).toBeVisible();
+    await expect(page.getByText('Ball: 1 frame by hand.')).toBeVisible();
+    expect((await tracksOf(page)).map(({ origin }) => origin)).toEqual(['by-hand']);
+
+    await page.getByRole('slider').fill('0');
+    await expect(stage(page)).toHaveAttribute('data-frame', '0');
+    await page.getByRole('button', { name: 'Track forward' }).click();
+    // Two parts at least.
+    await expect.poll(async () => samplesOf(await tracksOf(page)).length, { timeout: 30_000 }).toBeGreaterThan(0);
+    const first = samplesOf(await tracksOf(page)).length;
+    await expect.poll(async () => samplesOf(await tracksOf(page)).length, { timeout: 30_000 }).toBeGreaterThan(first);
+    await page.getByRole('button', { name: 'Stop, and keep what was tracked' }).click();
+    await expect(page.getByText('Stopped as asked.')).toBeVisible();
+    const tracked = await tracksOf(page);
+    await page.getByRole('button', { name: /^Undo/ }).click();
+    await expect(page.getByText('Ball: 1 frame by hand.')).toBeVisible();
+    await page.getByRole('button', { name: /^Redo/ }).click();
+    await expect(page.getByText(/frames tracked/)).toBeVisible();
+    expect(await tracksOf(page)).toEqual(tracked);
+  });
 });

@@ -11,9 +11,11 @@ const failure = (code: Failure['code']): Failure => ({ code, message: 'No.', pat
 
 /** A store that answers when told to, so that a test decides what is on its way. */
 function slowStore() {
-  const asked: { edits: readonly Edit[]; answer: (result: Result<EditState>) => void }[] = [];
+  const asked: { edits: readonly Edit[]; continues: boolean; answer: (result: Result<EditState>) => void }[] = [];
   const heard: Result<EditState>[] = [];
-  const queue = createEditQueue((_caseId, edits) => new Promise((resolve) => asked.push({ edits, answer: resolve })));
+  const queue = createEditQueue(
+    (_caseId, edits, continues) => new Promise((resolve) => asked.push({ edits, continues, answer: resolve })),
+  );
   queue.onAnswer((_caseId, result) => heard.push(result));
   const answer = async (result: Result<EditState>) => {
     asked.at(-1)?.answer(result);
@@ -43,6 +45,24 @@ test('typing ahead of a slow store leaves one request waiting, with the last tex
   await store();
   await store();
   expect(asked.map(({ edits }) => edits[0])).toEqual([named('K'), named('Kest')]);
+});
+
+test('work stored in parts: a part that takes the place of one still waiting begins where that began; what is no part takes no part’s place', async () => {
+  const { queue, asked, store } = slowStore();
+  queue.push(CASE, [sport('handball')]);
+  queue.push(CASE, [named('A')]);
+  queue.push(CASE, [named('AB')], true);
+  await store();
+  queue.push(CASE, [named('ABC')], true);
+  queue.push(CASE, [named('ABCD')], true);
+  queue.push(CASE, [named('Z')]);
+  for (let i = 0; i < 3; i += 1) await store();
+  expect(asked.map(({ edits, continues }) => [edits[0], continues])).toEqual([
+    [sport('handball'), false],
+    [named('AB'), false],
+    [named('ABCD'), true],
+    [named('Z'), false],
+  ]);
 });
 
 test('a refused edit is dropped and reported; those after it still go', async () => {

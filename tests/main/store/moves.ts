@@ -41,10 +41,11 @@ function moveOf(n: number): [Channel, Request<Channel>] {
   return (TURNS[turn] as (typeof TURNS)[number])(round, turn);
 }
 
-/** One round of moves: typing keystroke by keystroke, records made with their parts, an import, removals, undo and redo. */
+/** One round of moves: typing keystroke by keystroke, work stored in parts, records made with their parts, an import, removals, undo and redo. */
 export const TURNS: readonly ((round: number, turn: number) => [Channel, Request<Channel>])[] = [
   (round) => edit({ op: 'patch', kind: 'athlete', id: ATHLETE, fields: { massKg: 60 + (round % 40), statureM: 1.8 } }),
   ...Array.from({ length: 6 }, () => (round: number, turn: number) => typing(`Round ${round}: what limits`, turn)),
+  ...[1, 2, 3].map((part) => (round: number) => inParts(round, part)),
   (round) =>
     edit(
       { op: 'create', kind: 'injury', record: { ...EXAMPLES.injury, id: id(10_000 + round), athleteId: ATHLETE } },
@@ -71,6 +72,16 @@ function edit(...edits: Edit[]) {
 function typing(sentence: string, turn: number) {
   const question = sentence.slice(0, Math.ceil((sentence.length * turn) / 6));
   return edit({ op: 'patch', kind: 'case', id: CASE, fields: { question } });
+}
+
+/** Work stored in parts, as a tracker does. */
+function inParts(round: number, part: number) {
+  const fields = { note: `round ${round}, ${part} of 3 parts` };
+  return call('case.edit', {
+    caseId: CASE,
+    edits: [{ op: 'patch', kind: 'case', id: CASE, fields }],
+    continues: part > 1,
+  });
 }
 
 function jumpTest(round: number): Edit[] {
