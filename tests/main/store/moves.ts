@@ -45,7 +45,7 @@ function moveOf(n: number): [Channel, Request<Channel>] {
 export const TURNS: readonly ((round: number, turn: number) => [Channel, Request<Channel>])[] = [
   (round) => edit({ op: 'patch', kind: 'athlete', id: ATHLETE, fields: { massKg: 60 + (round % 40), statureM: 1.8 } }),
   ...Array.from({ length: 6 }, () => (round: number, turn: number) => typing(`Round ${round}: what limits`, turn)),
-  ...[1, 2, 3].map((part) => (round: number) => inParts(round, part)),
+  ...[1, 2].map((part) => (round: number) => inParts(round, part)),
   (round) =>
     edit(
       { op: 'create', kind: 'injury', record: { ...EXAMPLES.injury, id: id(10_000 + round), athleteId: ATHLETE } },
@@ -76,7 +76,7 @@ function typing(sentence: string, turn: number) {
 
 /** Work stored in parts, as a tracker does. */
 function inParts(round: number, part: number) {
-  const fields = { note: `round ${round}, ${part} of 3 parts` };
+  const fields = { note: `round ${round}, ${part} of 2 parts` };
   return call('case.edit', {
     caseId: CASE,
     edits: [{ op: 'patch', kind: 'case', id: CASE, fields }],
