@@ -14,7 +14,7 @@ import { writeReport } from './report.ts';
 export const demo: Command = {
   name: 'demo',
   usage: '[--out DIR]',
-  does: 'runs the whole path on invented cases in a fresh store and writes three reports to out/demo',
+  does: 'runs the whole path on invented cases in a fresh store and writes four reports to out/demo',
   words: 0,
   options: { out: { type: 'string' } },
   async run({ options }) {
@@ -34,6 +34,7 @@ export const demo: Command = {
         { name: 'handball-player.pdf', caseId: cases.handball, kind: 'client' },
         { name: 'stop-and-be-seen.pdf', caseId: first.case.id, kind: 'client' },
         { name: 'climber-referral.pdf', caseId: cases.climber, kind: 'referral' },
+        { name: 'judoka-referral.pdf', caseId: cases.judoka, kind: 'referral' },
       ] as const;
       const files: string[] = [];
       for (const { name, caseId, kind } of reports) {
@@ -45,7 +46,7 @@ export const demo: Command = {
       return {
         json: { folder, cases, outcomes: outcomesOf(handball), stops: stopped.map(stopsOf), reports: files, problems },
         lines: [
-          `Store with ${counted(squad.length + 2, 'invented case')}: ${folder}`,
+          `Store with ${counted(squad.length + 3, 'invented case')}: ${folder}`,
           `Handball player ${handball.athlete.name}:`,
           ...Object.entries(outcomesOf(handball)).map(([word, count]) => `  ${word}: ${count}`),
           ...withheldLines(handball),

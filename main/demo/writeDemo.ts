@@ -7,6 +7,7 @@ import type { Service } from '../service.ts';
 import { climber } from './climber.ts';
 import { handballPlayer } from './handballPlayer.ts';
 import { enterCase } from './inventedCase.ts';
+import { judoka } from './judoka.ts';
 import { type RandomSource, randomSource } from './randomSource.ts';
 import { squad } from './squad.ts';
 
@@ -14,6 +15,7 @@ export interface DemoCases {
   readonly handball: string;
   readonly squad: readonly string[];
   readonly climber: string;
+  readonly judoka: string;
 }
 
 /** Enters all invented cases into an empty store. Each has a numbered random source of its own. */
@@ -21,11 +23,12 @@ export async function writeDemo(service: Service): Promise<DemoCases> {
   const squadIds: string[] = [];
   for (const [i, player] of squad.entries()) squadIds.push(await enterCase(service, player, randomSource(100 + i)));
   const climberId = await enterCase(service, climber, randomSource(200));
+  const judokaId = await enterCase(service, judoka, randomSource(400));
   // Last, so that it lies on top of the shelf.
   const random = randomSource(300);
   const handball = await enterCase(service, handballPlayer, random);
   await decide(service, handball, random);
-  return { handball, squad: squadIds, climber: climberId };
+  return { handball, squad: squadIds, climber: climberId, judoka: judokaId };
 }
 
 /** What a practitioner might do with the findings: accept the first, put the second in other words, set the third aside. */

@@ -1,10 +1,5 @@
 import { ageOn } from '../format/age.ts';
-import type { Classified } from '../kernel/shoulder/classified.ts';
 import { distanceToDislocation } from '../kernel/shoulder/distanceToDislocation.ts';
-import { fedsDirection } from '../kernel/shoulder/fedsDirection.ts';
-import { fedsEtiology } from '../kernel/shoulder/fedsEtiology.ts';
-import { fedsFrequency, type Frequency } from '../kernel/shoulder/fedsFrequency.ts';
-import { fedsSeverity } from '../kernel/shoulder/fedsSeverity.ts';
 import { glenoidTrack } from '../kernel/shoulder/glenoidTrack.ts';
 import { hyperlaxityCutoff } from '../kernel/shoulder/hyperlaxityCutoff.ts';
 import { hyperlaxityScore, type Points } from '../kernel/shoulder/hyperlaxityScore.ts';
@@ -13,16 +8,13 @@ import { referralUrgency, type Urgency } from '../kernel/shoulder/referralUrgenc
 import { severityIndex } from '../kernel/shoulder/severityIndex.ts';
 import type { Injury } from '../model/injury.ts';
 import type { CaseFile } from '../model/records.ts';
-import type { Direction, Etiology, EventSeverity, InstabilityEvent, ShoulderRecord } from '../model/shoulder.ts';
+import type { ShoulderRecord } from '../model/shoulder.ts';
 import { isKnown, measured, type Reading } from '../quantity.ts';
 import { asOf } from './asOf.ts';
+import { classifyInstability, type InstabilityClass, knownOfEvents, type KnownOfEvent } from './classifyInstability.ts';
 
 /** Everything worked out from one shoulder record. A record, never a diagnosis. */
-export interface ShoulderJudgement {
-  readonly frequency: Classified<Frequency>;
-  readonly etiology: Classified<Etiology>;
-  readonly direction: Classified<Direction>;
-  readonly severity: Classified<EventSeverity>;
+export interface ShoulderJudgement extends InstabilityClass {
   readonly laxity: Points;
   /** Null: age or puberty is not known. */
   readonly laxityCutoff: number | null;
@@ -35,15 +27,12 @@ export interface ShoulderJudgement {
 export function judgeShoulder(file: CaseFile, injury: Injury): ShoulderJudgement | null {
   const record = file.shoulderRecords.find((one) => one.injuryId === injury.id);
   if (record === undefined) return null;
-  const events = file.instabilityEvents.filter((one) => one.injuryId === injury.id);
+  const events = knownOfEvents(file, injury);
   const { birthDate } = file.athlete;
   const age = birthDate === null ? null : ageOn(birthDate, asOf(file));
   const distance = distanceOf(record);
   return {
-    frequency: fedsFrequency(events.map(({ happenedOn }) => happenedOn)),
-    etiology: fedsEtiology(events),
-    direction: fedsDirection(events.map(({ direction }) => direction)),
-    severity: fedsSeverity(events.map(({ severity }) => severity)),
+    ...classifyInstability(file, injury),
     laxity: hyperlaxityScore(record),
     laxityCutoff: age === null || age < 0 || age > 120 ? null : hyperlaxityCutoff(age, record.isPrepubertal),
     severityIndex: severityIndex(record),
@@ -78,7 +67,7 @@ function reported(symbol: string, name: string, value: number) {
 }
 
 function isYoungFirst(
-  events: readonly InstabilityEvent[],
+  events: readonly KnownOfEvent[],
   { isContactOrOverhead }: ShoulderRecord,
   birthDate: string | null,
 ): boolean | null {

@@ -1,7 +1,7 @@
 import type { Assessment } from '../assess/assessment.ts';
+import { unstableShoulders } from '../assess/classifyInstability.ts';
 import { standingOf } from '../assess/standing.ts';
 import { counted } from '../format/number.ts';
-import type { Injury } from '../model/injury.ts';
 import { SHOULDER_FLAGS } from '../model/shoulder.ts';
 import type { CaseFile } from '../model/records.ts';
 import { fieldWords, KIND_WORDS } from '../model/words.ts';
@@ -82,7 +82,7 @@ export function referralEssentials(file: CaseFile): string[] {
     [record.triedSoFar === '', 'What has been tried.'],
     [injuries.length === 0, 'The injury or complaint.'],
     [injuries.some((injury) => injury.onset === null), 'Dates of all injuries.'],
-    ...injuries.filter(isUnstableShoulder).flatMap((injury): [boolean, string][] => {
+    ...unstableShoulders(file).flatMap((injury): [boolean, string][] => {
       const ofInjury = ({ injuryId }: { readonly injuryId: string }) => injuryId === injury.id;
       const records = file.shoulderRecords.filter(ofInjury);
       return [
@@ -97,8 +97,4 @@ export function referralEssentials(file: CaseFile): string[] {
     }),
   ];
   return needs.flatMap(([isMissing, what]) => (isMissing ? [what] : []));
-}
-
-function isUnstableShoulder({ condition, status }: Injury): boolean {
-  return condition.endsWith('shoulder-instability') && status !== 'resolved';
 }

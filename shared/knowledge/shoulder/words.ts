@@ -1,3 +1,5 @@
+import { SOURCES } from '../sources/index.ts';
+import type { Source } from '../../quantity.ts';
 import type { Urgency, UrgencyTier } from '../../kernel/shoulder/referralUrgency.ts';
 import type { LaxitySign, NerveOrVessel, Provocation, Questionnaire, ShoulderFlag } from '../../model/shoulder.ts';
 
@@ -74,11 +76,30 @@ export const PROVOCATION_WORDS: Readonly<Record<Provocation, string>> = {
   'downward-pull': 'Pull downwards',
 };
 
-export const QUESTIONNAIRE_WORDS: Readonly<Record<Questionnaire, { label: string; most: number; best: string }>> = {
-  'instability-quality-of-life': { label: 'Quality of life with an unstable shoulder', most: 2100, best: '0 is best' },
-  'instability-function': { label: 'Function of an unstable shoulder', most: 48, best: '48 is best' },
-  'single-rating': { label: 'One rating of the shoulder', most: 100, best: '100 is best' },
-  'readiness-to-return': { label: 'Readiness to return to sport', most: 100, best: '100 is best' },
+export interface QuestionnaireEntry {
+  readonly label: string;
+  readonly most: number;
+  readonly best: string;
+  /** Points a change must exceed to be more than error in one person; null: none is at hand. */
+  readonly detectable: { readonly points: number; readonly source: Source } | null;
+}
+
+export const QUESTIONNAIRE_WORDS: Readonly<Record<Questionnaire, QuestionnaireEntry>> = {
+  'instability-quality-of-life': {
+    label: 'Quality of life with an unstable shoulder',
+    most: 2100,
+    best: '0 is best',
+    // 23 % of the scale.
+    detectable: { points: 483, source: SOURCES.vanDerLinde2014 },
+  },
+  'instability-function': {
+    label: 'Function of an unstable shoulder',
+    most: 48,
+    best: '48 is best',
+    detectable: { points: 9, source: SOURCES.functionErrors2015 },
+  },
+  'single-rating': { label: 'One rating of the shoulder', most: 100, best: '100 is best', detectable: null },
+  'readiness-to-return': { label: 'Readiness to return to sport', most: 100, best: '100 is best', detectable: null },
 };
 
 /** Items of the severity index as they stand on screen while they are missing. */

@@ -11,10 +11,12 @@ export interface Beside {
   readonly block: 'beside';
   readonly label: Runs;
   readonly body: readonly Block[];
+  /** Space above, points. */
+  readonly gap: number;
 }
 
 export function beside(label: string | Runs, body: readonly Block[]): Beside {
-  return { block: 'beside', label: typeof label === 'string' ? plain(label) : label, body };
+  return { block: 'beside', label: typeof label === 'string' ? plain(label) : label, body, gap: GAP };
 }
 
 const GAP = 7;
@@ -32,7 +34,10 @@ export function layBeside(block: Beside, { width, metrics, id, layAll }: Setting
     ...one,
     content: one.content.map((placed) => shiftPlaced(placed, indent, 0)),
   }));
-  const strips = [{ ...first, gap: GAP, content: [element('P', `${id}.label`, labels), ...first.content] }, ...rest];
+  const strips = [
+    { ...first, gap: block.gap, content: [element('P', `${id}.label`, labels), ...first.content] },
+    ...rest,
+  ];
   return keepTogether(coverLabel(strips, labelHeight), KEEP_UP_TO);
 }
 

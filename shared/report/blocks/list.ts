@@ -9,7 +9,7 @@ export interface List {
   readonly block: 'list';
   readonly items: readonly Runs[];
   readonly isNumbered: boolean;
-  readonly style: 'body' | 'quiet';
+  readonly style: 'body' | 'small' | 'quiet';
   /** Items are named `anchor-1`, `anchor-2` so that other text can lead to them; null: none does. */
   readonly anchor: string | null;
 }
@@ -30,6 +30,7 @@ export function list(
 
 /** Short lists stay on one page. */
 const KEEP_UP_TO = 90;
+const GAP = { body: { first: 4, next: 2 }, quiet: { first: 4, next: 2 }, small: { first: 2, next: 1 } };
 const INDENT = { bullet: 11, number: 22 };
 
 export function layList(block: List, { width, metrics, id }: Setting): Strip[] {
@@ -52,7 +53,7 @@ export function layList(block: List, { width, metrics, id }: Setting): Strip[] {
           ? [body]
           : [element('Lbl', `${item}.label`, lineMarks(labelLine, style, metrics)), body];
       return strip(style.leading, [element('L', id, [], [element('LI', item, [], parts)])], {
-        gap: i > 0 ? 0 : n === 0 ? 4 : 2,
+        gap: i > 0 ? 0 : GAP[block.style][n === 0 ? 'first' : 'next'],
         keepWithNext: i < last && (i === 0 || i === last - 1),
       });
     });

@@ -9,7 +9,7 @@ import { type Setting, type Strip, strip, withGap } from './block.ts';
 export interface Paragraph {
   readonly block: 'paragraph';
   readonly runs: Runs;
-  readonly style: 'body' | 'lead' | 'quiet';
+  readonly style: 'body' | 'small' | 'lead' | 'quiet';
   readonly role: 'P' | 'Note' | 'Caption';
   readonly keepWithNext: boolean;
 }
@@ -28,7 +28,7 @@ export function paragraph(
   };
 }
 
-const GAP = { body: 5, lead: 7, quiet: 4 };
+const GAP = { body: 5, small: 3, lead: 7, quiet: 4 };
 
 export function layParagraph(block: Paragraph, { width, metrics, id }: Setting): Strip[] {
   const style = STYLES[block.style];

@@ -12,26 +12,36 @@ import { pageBreak } from '../blocks/pageBreak.ts';
 import { paragraph } from '../blocks/paragraph.ts';
 import type { Athlete } from '../../model/athlete.ts';
 import type { CaseRecord } from '../../model/case.ts';
+import type { Injury } from '../../model/injury.ts';
+import type { Source } from '../../quantity.ts';
 import { conditionEntry } from '../../knowledge/conditions/index.ts';
 import { label, line, rect } from '../figures/drawing.ts';
 import { howMadeInShort, sourcesList } from '../parts/closing.ts';
-import { notAssessed, openQuestions } from '../parts/limits.ts';
-import { conditionWords, injuryLine } from '../parts/opening.ts';
-import { jumps, screening } from '../parts/results.ts';
-import { datedEvents, examination, imaging, nervesAndVessels, questionnaires, redFlags } from '../parts/shoulder.ts';
-import { sentenceCase, type Writing } from '../parts/writing.ts';
-import { dotted, quiet, type Runs, strong } from '../runs.ts';
+import { isOfHealth, notAssessed, openQuestions } from '../parts/limits.ts';
+import { injuryLine } from '../parts/opening.ts';
+import { jumpsInShort, screening } from '../parts/results.ts';
+import { classification, shoulderSources, urgencyByRecord } from '../parts/classification.ts';
+import {
+  datedEvents,
+  examination,
+  imaging,
+  nervesAndVessels,
+  nervesAndVesselsTable,
+  provocations,
+  questionnaires,
+  redFlags,
+} from '../parts/shoulder.ts';
+import { collectSources, lowerFirst, sentenceCase, type Writing } from '../parts/writing.ts';
+import { dotted, plain, quiet, type Runs, strong } from '../runs.ts';
 import { SIDE_WORDS, URGENCY_WORDS } from '../words.ts';
 
 /** A letter the next clinician can act on in two pages, and the data on the pages after; a draft until it is called final. */
-export function composeReferral(writing: Writing): Composition {
+export function composeReferral(whole: Writing): Composition {
+  const writing = { ...whole, sources: letterSources(whole) };
   const { file, assessment, createdAt } = writing;
-  const { athlete, case: record } = file;
+  const { athlete, case: record, injuries } = file;
   const missing = writing.isFinal ? [] : referralEssentials(file);
-  // A stop says already what its referral found.
-  const asks = assessment.stops.length > 0 ? ['caution'] : ['referral', 'caution'];
-  const seen = assessment.findings.filter((finding) => asks.includes(finding.outcome));
-  const events = datedEvents(writing);
+  const seen = shownFindings(writing);
   return {
     title: `Referral letter: ${athlete.name}`,
     kindWords: 'referral letter',
@@ -40,7 +50,6 @@ export function composeReferral(writing: Writing): Composition {
       heading(1, `Referral letter: ${athlete.name}`),
       paragraph(quiet(dotted(...whoWords(writing), `case ${record.number}`, formatDate(createdAt)))),
       ...(record.isInvented ? [paragraph(strong('Invented data. No real person is described on these pages.'))] : []),
-      ...(missing.length === 0 ? [] : [beside('Draft: still missing', [paragraph(missing.join(' '))])]),
       beside('Urgency', [
         paragraph(
           record.urgency === null
@@ -50,65 +59,118 @@ export function composeReferral(writing: Writing): Composition {
                 { text: record.urgencyReason === '' ? 'No reason was given.' : record.urgencyReason },
               ],
         ),
+        ...inSmall(urgencyByRecord(writing)),
       ]),
       beside('Question', [
         paragraph(record.question === '' ? 'No question was written down.' : strong(record.question)),
       ]),
-      beside('To', [
-        paragraph(
-          dotted(
-            record.addressee === '' ? 'Addressee not recorded.' : record.addressee,
-            record.copiesTo === '' ? null : `Copies: ${record.copiesTo}`,
+      ...inSmall([
+        beside('To', [
+          paragraph(
+            dotted(
+              record.addressee === '' ? 'Addressee not recorded.' : record.addressee,
+              record.copiesTo === '' ? null : `Copies: ${record.copiesTo}`,
+            ),
           ),
-        ),
+        ]),
+        beside('In one line', [paragraph(oneLine(writing))]),
+        ...classification(writing),
+        ...(assessment.stops.length > 0
+          ? [
+              beside('Stop and be seen', [
+                list(assessment.stops.map((stop) => strong(sentenceCase(stop.words.replace(STOP_WORDS, ''))))),
+              ]),
+            ]
+          : []),
+        heading(2, 'History'),
+        beside('Events', [
+          injuries.length === 0
+            ? paragraph('No injury is recorded.')
+            : list(injuries.flatMap((injury) => eventsOf(writing, injury))),
+        ]),
+        beside('Tried so far', [paragraph(tried(file))]),
+        beside('Imaging', imaging(writing)),
+        beside('Medical history', [
+          paragraph(
+            [
+              `Medicines: ${sentence(athlete.medicines)}`,
+              `Allergies: ${sentence(athlete.allergies)}`,
+              ...(athlete.otherHistory === '' ? [] : [athlete.otherHistory]),
+            ].join(' '),
+          ),
+        ]),
+        heading(2, 'Examination'),
+        ...(seen.length > 0 ? [beside('Needs attention', [list(seen.map(sided))])] : []),
+        beside('By a clinician', examination(writing)),
+        ...provocations(writing),
+        beside('Nerves and vessels', nervesAndVessels(writing)),
+        beside('Red flags', [
+          ...redFlags(writing),
+          paragraph([...strong('Health questions: '), ...plain(healthWords(athlete))]),
+        ]),
+        ...questionnaires(writing),
+        beside('Effect on life and sport', [
+          paragraph(sentence(record.effects === '' ? athlete.goals : record.effects)),
+        ]),
+        beside('Told and wanted', [paragraph(sentence(record.toldAndWanted))]),
+        beside('From', [
+          paragraph(
+            dotted(
+              record.practitioner === '' ? 'practitioner not recorded' : record.practitioner,
+              record.practitionerRole,
+              record.practitionerContact === '' ? 'contact not recorded' : record.practitionerContact,
+              consentWords(record),
+            ),
+          ),
+        ]),
+        ...(missing.length === 0 ? [] : [beside('Draft: still missing', [paragraph(missing.join(' '))])]),
       ]),
-      beside('In one line', [paragraph(oneLine(writing))]),
-      heading(2, 'History'),
-      beside('Events', [
-        file.injuries.length === 0
-          ? paragraph('No injury is recorded.')
-          : list([...file.injuries.map(injuryLine), ...events]),
-      ]),
-      ...file.injuries
-        .filter((injury) => injury.mechanism !== '')
-        .map((injury) => beside(`Cause: ${conditionWords(injury).toLowerCase()}`, [paragraph(injury.mechanism)])),
-      beside('Tried so far', [paragraph(tried(file))]),
-      beside('Imaging', imaging(writing)),
-      beside('Medicines, allergies', [
-        paragraph(`Medicines: ${orNone(athlete.medicines)} Allergies: ${orNone(athlete.allergies)}`),
-      ]),
-      ...(athlete.otherHistory === '' ? [] : [beside('Other history', [paragraph(athlete.otherHistory)])]),
-      heading(2, 'Examination'),
-      ...(assessment.stops.length > 0
-        ? [beside('Stop and be seen', [list(assessment.stops.map((stop) => strong(stop.words)))])]
-        : []),
-      ...(seen.length > 0 ? [beside('Needs attention', [list(seen.map(sided))])] : []),
-      beside('By a clinician', examination(writing)),
-      beside('Nerves and vessels', nervesAndVessels(writing)),
-      beside('Red flags', redFlags(writing)),
-      beside('Health questions', [paragraph(healthWords(athlete))]),
-      ...questionnaires(writing),
-      beside('Effect on life and sport', [paragraph(orNone(record.effects === '' ? athlete.goals : record.effects))]),
-      beside('Told and wanted', [paragraph(orNone(record.toldAndWanted))]),
-      beside('Consent', [paragraph(consentWords(record))]),
-      beside('From', [
-        paragraph(
-          record.practitioner === ''
-            ? 'Practitioner not recorded.'
-            : dotted(record.practitioner, record.practitionerRole, record.practitionerContact),
-        ),
-      ]),
-      paragraph(quiet('Screening is not diagnosis; what was not assessed is listed with the data on the next page.')),
       signatureBox,
       pageBreak,
+      ...nervesAndVesselsTable(writing),
       ...screening(writing),
-      ...jumps(writing),
-      ...notAssessed(writing),
+      ...jumpsInShort(writing),
+      ...notAssessed(writing, isOfHealth),
       ...openQuestions(writing),
       ...sourcesList(writing),
       ...howMadeInShort(writing),
     ],
   };
+}
+
+const STOP_WORDS = /^Stop and be seen: /;
+
+/** A stop says already what its referral found. */
+function shownFindings({ assessment }: Writing): Finding[] {
+  const asks = assessment.stops.length > 0 ? ['caution'] : ['referral', 'caution'];
+  return assessment.findings.filter((finding) => asks.includes(finding.outcome));
+}
+
+/** What these pages lean on, and no more: a letter does not print what the study does. */
+function letterSources(writing: Writing): Source[] {
+  const { file, assessment } = writing;
+  const screened = new Set(file.screeningResults.map(({ id }) => id));
+  const found = collectSources(
+    { findings: shownFindings(writing), checks: assessment.checks },
+    assessment.facts.filter(({ from }) => screened.has(from.id)),
+  );
+  const all = [...shoulderSources(writing), ...found];
+  return [...new Map(all.map((source) => [source.cite, source])).values()];
+}
+
+/** In the size of tables: with every answer written out a full record still has to stand on two pages. */
+function inSmall(blocks: readonly Block[]): Block[] {
+  return blocks.map((block) => {
+    if (block.block === 'beside') return { ...block, body: inSmall(block.body), gap: 5 };
+    const isBody = (block.block === 'paragraph' || block.block === 'list') && block.style === 'body';
+    return isBody ? { ...block, style: 'small' } : block;
+  });
+}
+
+/** An injury with what caused it, then each dated event. */
+function eventsOf(writing: Writing, injury: Injury): string[] {
+  const cause = injury.mechanism === '' ? '' : ` Cause: ${sentence(lowerFirst(injury.mechanism))}`;
+  return [`${injuryLine(injury)}${cause}`, ...datedEvents(writing, injury)];
 }
 
 function whoWords({ file: { athlete }, isWithoutNames }: Writing): string[] {
@@ -120,8 +182,10 @@ function whoWords({ file: { athlete }, isWithoutNames }: Writing): string[] {
   ];
 }
 
-function orNone(text: string): string {
-  return text === '' ? 'Not recorded.' : text;
+/** What was typed, ending like a sentence. */
+function sentence(text: string): string {
+  if (text === '') return 'Not recorded.';
+  return /[.!?]$/.test(text) ? text : `${text}.`;
 }
 
 function healthWords({ hasRedFlags, redFlagsClearedBy }: Athlete): string {
@@ -172,7 +236,7 @@ const signatureBox: Block = figure({
   alt: 'Signature box, blank: name, role, registration number, telephone, date and signature are to be written by hand.',
   caption: null,
   draw: (width, metrics) => {
-    const height = 66;
+    const height = 56;
     const fields = ['Name, role', 'Registration, telephone', 'Date', 'Signature'];
     return {
       height,
@@ -180,7 +244,7 @@ const signatureBox: Block = figure({
         rect(0, 0, width, height, null, 'muted'),
         ...fields.flatMap((field, i) => {
           const x = (i % 2) * (width / 2) + 8;
-          const y = Math.floor(i / 2) * 31 + 23;
+          const y = Math.floor(i / 2) * 26 + 19;
           return [
             line(x, y, x + width / 2 - 16, y, 0.5, 'muted'),
             label(field, x, y + 9, { size: 7.5, ink: 'muted' }, metrics),

@@ -11,7 +11,7 @@ import { paragraph } from '../blocks/paragraph.ts';
 import { table } from '../blocks/table.ts';
 import { plain, quiet } from '../runs.ts';
 import { SIDE_WORDS } from '../words.ts';
-import { ANCHORS, cite, sentenceCase, type Writing } from './writing.ts';
+import { ANCHORS, cite, lowerFirst, sentenceCase, type Writing } from './writing.ts';
 
 /** What the history held back: how much, where, why, and who must clear it. Never what it was. */
 export function heldBack({ file, assessment }: Writing): Block[] {
@@ -38,7 +38,7 @@ export function whyHeldBack({ withheld, defersTo }: Finding): { because: string;
   const referral =
     withheld.referral === undefined
       ? []
-      : [`being seen comes first (${lowerCase(withheld.referral.replace(/\.$/, ''))})`];
+      : [`being seen comes first (${lowerFirst(withheld.referral.replace(/\.$/, ''))})`];
   const clears = withheld.because.map((effect) => effect.clears);
   return {
     because: inOneLine([...because, ...referral]) || 'The history on file',
@@ -46,9 +46,9 @@ export function whyHeldBack({ withheld, defersTo }: Finding): { because: string;
   };
 }
 
-/** What could not be judged, by where it belongs, with what it would need. */
-export function notAssessed({ file, assessment }: Writing): Block[] {
-  const open = assessment.findings.filter((finding) => finding.outcome === 'not-assessed');
+/** What could not be judged, by where it belongs, with what it would need; of all findings or of some. */
+export function notAssessed({ file, assessment }: Writing, isWanted: (finding: Finding) => boolean = isTold): Block[] {
+  const open = assessment.findings.filter((finding) => finding.outcome === 'not-assessed' && isWanted(finding));
   const unruled = assessment.checks.filter(({ id }) => id === NO_RULES);
   if (open.length + unruled.length === 0 && assessment.missing.length === 0) return [];
   const rows = unlike(open.toSorted(inOrder(file)).map((finding) => partOf(finding, file))).map((where) => {
@@ -65,6 +65,18 @@ export function notAssessed({ file, assessment }: Writing): Block[] {
   ];
 }
 
+/** Health and safety alone: what a clinician would ask for, without the measures of training. */
+export function isOfHealth(finding: Finding): boolean {
+  return isTold(finding) && (finding.kind === 'referral' || finding.kind === 'caution' || finding.kind === 'monitor');
+}
+
+/** Nobody could have recorded what belongs to a drill that was not planned, or to a birth that was not on file. */
+function isTold({ tests }: Finding): boolean {
+  return !tests.some(({ measure, result }) => result === 'undetermined' && NOT_ASKED.test(measure));
+}
+
+const NOT_ASKED = /^(drill\.|history\.)/;
+
 /** What is open in a finding; what it needs stands beside it where it is more than being recorded. */
 function openPoints({ tests, needed, finding }: Finding): string[] {
   const needs = (needed ?? '').split(/(?<=\.)\s+/).map((need) => need.replace(/\.$/, ''));
@@ -75,10 +87,6 @@ function openPoints({ tests, needed, finding }: Finding): string[] {
       return need === undefined || need === 'not recorded' ? label : `${label} (${need})`;
     });
   return open.length === 0 ? [needed ?? finding] : open;
-}
-
-function lowerCase(text: string): string {
-  return text.charAt(0).toLowerCase() + text.slice(1);
 }
 
 function inOneLine(words: readonly string[]): string {

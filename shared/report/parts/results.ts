@@ -1,5 +1,5 @@
 import type { Fact } from '../../assess/assessment.ts';
-import { formatDate, quantityText, type Quantified } from '../../format/number.ts';
+import { counted, formatDate, quantityText, type Quantified } from '../../format/number.ts';
 import type { Unit } from '../../units.ts';
 import { forceRecord } from '../figures/forceRecord.ts';
 import { type SidePair, sidePairs } from '../figures/sidePairs.ts';
@@ -50,6 +50,31 @@ export function jumps(writing: Writing): Block[] {
   const tests = writing.file.jumpTests.toSorted(byDay((test) => test.heldOn));
   if (tests.length === 0) return [];
   return [heading(2, 'Jumps'), ...tests.flatMap((test) => oneJumpTest(writing, test))];
+}
+
+/** Jumps as one table a test: what its trials come to together, and the worst pain. */
+export function jumpsInShort({ file, assessment }: Writing): Block[] {
+  const tests = file.jumpTests.toSorted(byDay((test) => test.heldOn));
+  const numbers = assessment.facts.flatMap(numberOf);
+  const tables = tests.map((test) => {
+    const trials = trialsOf(file, test).filter((trial) => !trial.isSetAside);
+    const pains = trials.flatMap(({ painNrs }) => (painNrs === null ? [] : [painNrs]));
+    const caption = dotted(
+      `${JUMP_KIND_WORDS[test.kind]}, ${JUMP_METHOD_WORDS[test.method]}`,
+      formatDate(test.heldOn),
+      counted(trials.length, 'jump'),
+      pains.length === 0 ? 'pain not recorded' : `worst pain ${Math.max(...pains)} of 10`,
+    );
+    return table(
+      caption,
+      ['Measure', right('Value'), 'How'],
+      numbers
+        .filter(({ fact }) => fact.from.id === test.id && !fact.measure.startsWith('pain.'))
+        .map((one) => [one.fact.label, shown(one), one.fact.provenance]),
+    );
+  });
+  const filled = tables.filter(({ rows }) => rows.length > 0);
+  return filled.length === 0 ? [] : [heading(2, 'Jumps'), ...filled];
 }
 
 function oneJumpTest({ file, assessment, evidence }: Writing, test: JumpTest): Block[] {

@@ -1,30 +1,37 @@
+import { unstableShoulders } from '../../assess/classifyInstability.ts';
+import { judgeShoulder, type ShoulderJudgement } from '../../assess/judgeShoulder.ts';
 import { formatDate, NO_BREAK_SPACE, quantityText } from '../../format/number.ts';
+import { FLAG_WORDS, NERVE_WORDS, PROVOCATION_WORDS, QUESTIONNAIRE_WORDS } from '../../knowledge/shoulder/words.ts';
 import type { Injury } from '../../model/injury.ts';
+import type { CaseFile } from '../../model/records.ts';
 import {
+  CHECK_TIMES,
   LAXITY_SIGNS,
   NERVES_AND_VESSELS,
   type NeurovascularCheck,
   type ProvocationTest,
   SHOULDER_FLAGS,
-  type ShoulderFlag,
   type ShoulderRecord,
 } from '../../model/shoulder.ts';
-import { fieldWords } from '../../model/words.ts';
 import { beside } from '../blocks/beside.ts';
 import type { Block } from '../blocks/block.ts';
+import { heading } from '../blocks/heading.ts';
 import { list } from '../blocks/list.ts';
 import { paragraph } from '../blocks/paragraph.ts';
-import { dotted, plain, type Runs, strong } from '../runs.ts';
+import { table } from '../blocks/table.ts';
+import { dotted, plain, quiet, type Runs, strong } from '../runs.ts';
+import { forTheSurgeon } from './classification.ts';
 import { conditionWords } from './opening.ts';
-import { sentenceCase, type Writing } from './writing.ts';
+import { lowerFirst, sentenceCase, type Writing } from './writing.ts';
 
 /** What a letter says of unstable shoulders, as recorded by whoever examined; nothing here says how to examine. */
 
 const NOT_RECORDED = 'Not recorded.';
 
-/** Each time it slipped or came out, in order; injuries as such first. */
-export function datedEvents({ file }: Writing): string[] {
+/** Each time it slipped or came out, in order. */
+export function datedEvents({ file }: Writing, injury: Injury): string[] {
   return file.instabilityEvents
+    .filter(({ injuryId }) => injuryId === injury.id)
     .toSorted((a, b) => ((a.happenedOn ?? '') < (b.happenedOn ?? '') ? -1 : 1))
     .map((event) => {
       const what = [event.etiology, event.direction, event.severity ?? 'slipped or came out'].filter(
@@ -41,7 +48,8 @@ export function datedEvents({ file }: Writing): string[] {
           ? 'numbness or weakness not recorded'
           : event.numbOrWeakAfter
             ? 'numb or weak afterwards'
-            : 'neither numb nor weak afterwards',
+            : 'not numb, not weak afterwards',
+        event.note.replace(/\.$/, ''),
       ];
       const on = event.happenedOn === null ? 'Date not recorded' : formatDate(event.happenedOn);
       return `${on}: ${[what.join(' '), ...facts].filter((one) => one !== '').join(', ')}.`;
@@ -56,18 +64,17 @@ const REDUCTION_WORDS = {
   'not-reduced': 'not put back',
 } as const;
 
-/** Signs and provocation tests with side, day and examiner. Apprehension and pain stand apart. */
+/** Signs with side, day and examiner. */
 export function examination({ file }: Writing): Block[] {
-  const said = [
-    ...file.shoulderRecords.flatMap((record) => signsOf(record, file.injuries)),
-    ...file.provocationTests.map(provocationWords),
+  const said = file.shoulderRecords.flatMap((record) => signsOf(record, file));
+  if (said.length > 0) return [list(said)];
+  return [
+    paragraph(file.provocationTests.length === 0 ? NOT_RECORDED : 'Signs not recorded; what was provoked follows.'),
   ];
-  return [said.length === 0 ? paragraph(NOT_RECORDED) : list(said)];
 }
 
-function signsOf(record: ShoulderRecord, injuries: readonly Injury[]): Runs[] {
-  const injury = injuries.find(({ id }) => id === record.injuryId);
-  const counted = LAXITY_SIGNS.filter((sign) => record[sign] !== null);
+function signsOf(record: ShoulderRecord, file: CaseFile): Runs[] {
+  const injury = file.injuries.find(({ id }) => id === record.injuryId);
   const signs: [string, string | null][] = [
     [
       'passive abduction with the shoulder blade held',
@@ -77,107 +84,176 @@ function signsOf(record: ShoulderRecord, injuries: readonly Injury[]): Runs[] {
       'external rotation with the elbow at the side',
       sides(record.externalRotationRad, record.otherExternalRotationRad),
     ],
-    [
-      'gap under the roof of the shoulder when pulled down',
-      record.sulcus === null ? null : record.sulcus.replaceAll('-', ' '),
-    ],
+    ['gap under the roof of the shoulder when pulled down', sulcusWords(record)],
     ['shift to the front', record.anteriorShift === null ? null : record.anteriorShift.replaceAll('-', ' ')],
     ['shift to the back', record.posteriorShift === null ? null : record.posteriorShift.replaceAll('-', ' ')],
-    [
-      'signs of lax joints',
-      counted.length === 0
-        ? null
-        : `${counted.filter((sign) => record[sign] === true).length} of ${counted.length} looked at${counted.length < LAXITY_SIGNS.length ? `; ${LAXITY_SIGNS.length} belong to the set` : ''}`,
-    ],
+    ['signs of generalised laxity', injury === undefined ? null : laxityWords(record, judgeShoulder(file, injury))],
     ['more than one direction', answer(record.isMultidirectional)],
     ['can slip it at will', answer(record.canSlipAtWill)],
   ];
   const known = signs.filter(([, words]) => words !== null);
   if (known.length === 0) return [];
-  const head = injury === undefined ? 'Shoulder' : conditionWords(injury);
+  const head = injury === undefined || file.shoulderRecords.length === 1 ? 'Signs' : conditionWords(injury);
   return [
     [
-      ...strong(`${head}${by(record.examinedOn, record.examiner)}: `),
+      ...strong(`${head} ${by(record.examinedOn, record.examiner)}: `),
       ...plain(`${known.map(([name, words]) => `${name} ${words}`).join('; ')}.`),
     ],
   ];
 }
 
-function provocationWords(test: ProvocationTest): Runs {
-  const found = [
-    test.apprehension === null ? 'apprehension not recorded' : test.apprehension ? 'apprehension' : 'no apprehension',
-    test.painNrs === null ? 'pain not recorded' : `pain ${test.painNrs} of 10`,
-    test.clunk === null ? '' : test.clunk ? 'a clunk' : 'no clunk',
-    test.note,
-  ];
-  const name = `${PROVOCATION_WORDS[test.test]}, ${test.side}`;
+function sulcusWords({ sulcus, sulcusStaysInRotation, sulcusIsSymptom }: ShoulderRecord): string | null {
+  if (sulcus === null) return null;
   return [
-    ...strong(`${name}${by(test.testedOn, test.examiner)}: `),
-    ...plain(`${found.filter((one) => one !== '').join(', ')}.`),
-  ];
+    sulcus.replaceAll('-', ' '),
+    sulcusStaysInRotation === true ? 'stays in external rotation' : '',
+    sulcusIsSymptom === null ? '' : sulcusIsSymptom ? 'brings on the symptom' : 'does not bring on the symptom',
+  ]
+    .filter((part) => part !== '')
+    .join(', ');
 }
 
-/** What each loads, as it was recorded. */
-const PROVOCATION_WORDS = {
-  'abduction-external-rotation': 'Arm out and turned back',
-  relocation: 'The same with the head of the arm held back',
-  release: 'The same let go',
-  'anterior-shift': 'Shift to the front',
-  'posterior-shift': 'Shift to the back',
-  'posterior-load-crossing': 'Load to the back while crossing',
-  'posterior-load-oblique': 'Load to the back on the slant',
-  'downward-pull': 'Pull downwards',
-} as const satisfies Record<ProvocationTest['test'], string>;
-
-/** Nerves and vessels at each time; what is normal is said, and what was not looked at. */
-export function nervesAndVessels({ file }: Writing): Block[] {
-  if (file.neurovascularChecks.length === 0) {
-    return [paragraph('Not recorded. Numbness, weakness and circulation were not examined or not written down.')];
+/** A total only when every sign was looked at; until then what is there and what is missing. */
+function laxityWords(record: ShoulderRecord, judgement: ShoulderJudgement | null): string | null {
+  const seen = LAXITY_SIGNS.filter((sign) => record[sign] !== null);
+  if (seen.length === 0 || judgement === null) return null;
+  const { laxity, laxityCutoff } = judgement;
+  if (laxity.points === null) {
+    const found = seen.filter((sign) => record[sign] === true).length;
+    return `${found} of the ${seen.length} looked at; no total without all ${LAXITY_SIGNS.length}`;
   }
-  return [list(file.neurovascularChecks.map(checkWords))];
+  const cutoff =
+    laxityCutoff === null ? 'cut-off not known without age or puberty' : `cut-off for the age ${laxityCutoff}`;
+  return `${laxity.points} of ${LAXITY_SIGNS.length} (${cutoff})`;
 }
 
-function checkWords(check: NeurovascularCheck): Runs {
-  const of = (state: 'normal' | 'reduced' | 'absent' | null) =>
-    NERVES_AND_VESSELS.filter((name) => check[name] === state).map(fieldWords);
-  const parts = [
-    ...(['absent', 'reduced', 'normal'] as const).map((state) => {
-      const names = of(state);
-      return names.length === 0 ? '' : `${state}: ${names.join(', ')}`;
-    }),
-    of(null).length === 0 ? '' : `not examined: ${of(null).join(', ')}`,
-    check.armpitSwelling === null ? '' : check.armpitSwelling ? 'swelling of the armpit' : 'no swelling of the armpit',
-    check.note,
-  ];
-  const time = dotted(sentenceCase(check.timing.replaceAll('-', ' ')), check.checkedAt);
-  return [
-    ...strong(`${time}${by(check.checkedOn, check.examiner)}: `),
-    ...plain(`${parts.filter((one) => one !== '').join('; ')}.`),
-  ];
-}
-
-/** Every red flag with its answer: yes, no, or not asked. */
-export function redFlags({ file }: Writing): Block[] {
-  const answers = (flag: ShoulderFlag) => {
-    const said = file.shoulderRecords.map((record) => record[flag]);
-    return said.includes(true) ? true : said.length > 0 && said.every((one) => one === false) ? false : null;
-  };
-  const rows = ([true, false, null] as const).map((state) => ({
-    state,
-    flags: SHOULDER_FLAGS.filter((flag) => answers(flag) === state).map(fieldWords),
-  }));
-  return rows
-    .filter(({ flags }) => flags.length > 0)
-    .map(({ state, flags }) =>
-      paragraph([
-        ...strong(state === true ? 'Yes: ' : state === false ? 'No: ' : 'Not asked or not recorded: '),
-        ...plain(`${flags.join(', ')}.`),
+/** One table for each day and examiner. Apprehension and pain have a column each: neither stands for the other. */
+export function provocations({ file: { provocationTests: tests } }: Writing): Block[] {
+  const heads = [...new Set(tests.map(({ testedOn, examiner }) => by(testedOn, examiner)))];
+  return heads.map((head) => {
+    const ofHead = tests.filter(({ testedOn, examiner }) => by(testedOn, examiner) === head);
+    return table(
+      `Tests that provoke the symptom ${head}`,
+      ['Test', 'Side', 'Apprehension', 'Pain of 10', 'Clunk', 'Note'],
+      ofHead.map(({ test, side, apprehension, painNrs, clunk, note }) => [
+        PROVOCATION_WORDS[test],
+        side,
+        apprehension === true ? strong('yes') : (answer(apprehension) ?? quiet('not recorded')),
+        painNrs === null ? quiet('not recorded') : String(painNrs),
+        answer(clunk) ?? quiet('not recorded'),
+        note,
       ]),
     );
+  });
 }
 
+/** Nerves and vessels at each time, in order; what is normal is said, and what was not looked at. */
+export function nervesAndVessels({ file }: Writing): Block[] {
+  const { neurovascularChecks: checks, instabilityEvents: events } = file;
+  const wasPutBack = events.some(({ reduction }) => reduction === 'on-the-field' || reduction === 'in-hospital');
+  const said = CHECK_TIMES.flatMap((timing): Runs[] => {
+    const ofTime = checks
+      .filter((check) => check.timing === timing)
+      .toSorted((a, b) => ((a.checkedOn ?? '') < (b.checkedOn ?? '') ? -1 : 1));
+    if (ofTime.length > 0) return ofTime.map(checkWords);
+    return timing === 'at-assessment' || wasPutBack
+      ? [[...strong(`${timeWords(timing)}: `), ...plain('not recorded.')]]
+      : [];
+  });
+  return [checks.length === 0 ? paragraph('Not examined, or not written down.') : list(said)];
+}
+
+function timeWords(timing: NeurovascularCheck['timing']): string {
+  return sentenceCase(timing.replaceAll('-', ' '));
+}
+
+/** What is not normal and what was not examined by name; the table has every answer. */
+function checkWords(check: NeurovascularCheck): Runs {
+  const of = (state: NeurovascularState | null) =>
+    NERVES_AND_VESSELS.filter((name) => check[name] === state).map((name) => lowerFirst(NERVE_WORDS[name]));
+  const [normal, missing] = [of('normal'), of(null)];
+  const notNormal = (['absent', 'reduced'] as const).flatMap((state) =>
+    of(state).length === 0 ? [] : [`${state}: ${of(state).join(', ')}`],
+  );
+  const parts = [
+    normal.length === NERVES_AND_VESSELS.length
+      ? `all ${normal.length} normal`
+      : `${normal.length} of ${NERVES_AND_VESSELS.length} normal`,
+    missing.length === 0 ? '' : `not examined: ${missing.join(', ')}`,
+    check.armpitSwelling === null ? '' : check.armpitSwelling ? 'swelling of the armpit' : 'no swelling of the armpit',
+  ].filter((one) => one !== '');
+  const note = check.note === '' ? '' : ` ${check.note.replace(/\.$/, '')}.`;
+  const time = dotted(timeWords(check.timing), check.checkedAt);
+  return [
+    ...strong(
+      `${time} ${by(check.checkedOn, check.examiner)}: ${notNormal.length === 0 ? '' : `${notNormal.join('. ')}. `}`,
+    ),
+    ...plain(`${sentenceCase(parts.join('; '))}.${note}`),
+  ];
+}
+
+/** Every nerve and vessel at every time, normal findings too. */
+export function nervesAndVesselsTable({ file }: Writing): Block[] {
+  const checks = CHECK_TIMES.flatMap((timing) => file.neurovascularChecks.filter((check) => check.timing === timing));
+  if (checks.length === 0) return [];
+  const rows = NERVES_AND_VESSELS.map((name) => [
+    NERVE_WORDS[name],
+    ...checks.map((check) => {
+      const state = check[name];
+      return state === null ? quiet('not examined') : state === 'normal' ? plain(state) : strong(state);
+    }),
+  ]);
+  const heads = checks.map(({ timing, checkedOn }) =>
+    dotted(timeWords(timing), checkedOn === null ? 'date not recorded' : formatDate(checkedOn)),
+  );
+  // More checks than a page is wide are parted.
+  return [
+    heading(2, 'Nerves and vessels, one by one'),
+    ...chunks(checks.length, 4).map(([from, to]) =>
+      table(
+        'Compared with the other side',
+        ['Looked at', ...heads.slice(from, to)],
+        rows.map(([name = '', ...states]) => [name, ...states.slice(from, to)]),
+      ),
+    ),
+  ];
+}
+
+function chunks(count: number, size: number): [number, number][] {
+  return Array.from({ length: Math.ceil(count / size) }, (_, i) => [i * size, (i + 1) * size]);
+}
+
+type NeurovascularState = 'normal' | 'reduced' | 'absent';
+
+/** Every red flag with its answer: yes, no, or not asked. A shoulder without a record has been asked nothing. */
+export function redFlags({ file }: Writing): Block[] {
+  const records = unstableShoulders(file).map((injury) => ({
+    head: conditionWords(injury),
+    record: file.shoulderRecords.find(({ injuryId }) => injuryId === injury.id),
+  }));
+  if (records.length === 0) return [];
+  return records.flatMap(({ head, record }) => [
+    ...(records.length === 1 ? [] : [paragraph(strong(`${head}:`))]),
+    ...([true, false, null] as const).flatMap((state) => {
+      const flags = SHOULDER_FLAGS.filter((flag) => (record?.[flag] ?? null) === state);
+      const words = `${flags.map((flag) => lowerFirst(FLAG_WORDS[flag])).join('; ')}.`;
+      return flags.length === 0
+        ? []
+        : [
+            paragraph([...strong(STATE_WORDS[`${state}`]), ...(state === true ? strong(words) : plain(words))], {
+              style: state === true ? 'body' : 'quiet',
+            }),
+          ];
+    }),
+  ]);
+}
+
+const STATE_WORDS = { true: 'Yes: ', false: 'No: ', null: 'Not asked or not recorded: ' } as const;
+
 /** What images showed, as reported; bone is never measured here. */
-export function imaging({ file }: Writing): Block[] {
+export function imaging(writing: Writing): Block[] {
+  const { file } = writing;
+  const forSurgeon = forTheSurgeon(writing);
   const said = file.shoulderRecords.flatMap((record) => {
     if (record.wasImaged === false) return ['None was done.'];
     if (record.wasImaged === null && record.imagingReport === '') return [];
@@ -189,26 +265,50 @@ export function imaging({ file }: Writing): Block[] {
       ['width of the dent', record.lesionWidthM],
       ['bone bridge', record.boneBridgeM],
     ];
-    const reported = numbers.flatMap(([name, value]) => (value === null ? [] : [`${name} ${millimetres(value)}`]));
+    const reported = [
+      ...numbers.flatMap(([name, value]) => (value === null ? [] : [`${name} ${millimetres(value)}`])),
+      ...(record.glenoidLossRatio === null
+        ? []
+        : [`${Math.round(100 * record.glenoidLossRatio)}${NO_BREAK_SPACE}% of the socket lost`]),
+      ...(record.tuberosityFracture === null
+        ? []
+        : [record.tuberosityFracture ? 'fracture of the tuberosity' : 'no fracture of the tuberosity']),
+    ];
     return [`${on}: ${[report, ...reported].join('; ')}.`];
   });
-  return [said.length === 0 ? paragraph('Not recorded.') : list(said)];
+  return [
+    ...(said.length === 0 ? [paragraph(NOT_RECORDED)] : [list(said)]),
+    ...(forSurgeon.length === 0 ? [] : [list(forSurgeon)]),
+  ];
 }
 
-/** Totals with their day: higher or lower is better by the questionnaire, not by this program. */
+/** Totals with their day, what the ends of the scale mean, and what a change must exceed. */
 export function questionnaires({ file }: Writing): Block[] {
-  const said = file.questionnaireTotals.map(({ questionnaire, totalPoints, takenOn, version, language }) =>
-    dotted(
-      `${sentenceCase(questionnaire.replaceAll('-', ' '))}: ${totalPoints} points`,
-      takenOn === null ? 'date not recorded' : formatDate(takenOn),
-      version,
-      language,
-    ),
-  );
+  const said = file.questionnaireTotals
+    .toSorted((a, b) => ((a.takenOn ?? '') < (b.takenOn ?? '') ? -1 : 1))
+    .map(({ questionnaire, totalPoints, takenOn, version, language }): Runs => {
+      const { label, most, best, detectable } = QUESTIONNAIRE_WORDS[questionnaire];
+      const error =
+        detectable === null
+          ? ''
+          : ` Less than ${detectable.points} points of change can be error (${detectable.source.cite}).`;
+      return [
+        ...plain(
+          dotted(
+            `${label}: ${totalPoints} of ${most} points, ${best}`,
+            takenOn === null ? 'date not recorded' : formatDate(takenOn),
+            version,
+            language,
+          ),
+        ),
+        ...quiet(`.${error}`),
+      ];
+    });
   return said.length === 0 ? [] : [beside('Questionnaires', [list(said)])];
 }
 
-const angle = (value: number) => quantityText({ value, unit: 'rad', u: null }, 'deg');
+/** As it is read off a goniometer: whole degrees. */
+const angle = (value: number) => `${Math.round((value * 180) / Math.PI)}°`;
 const millimetres = (value: number) => quantityText({ value, unit: 'm', u: null }, 'mm');
 
 /** The side itself, and the other beside it. */
@@ -223,7 +323,8 @@ function answer(said: boolean | null): string | null {
   return said === null ? null : said ? 'yes' : 'no';
 }
 
+/** `(9 March 2024, the physician on duty)`. */
 function by(on: string | null, examiner: string): string {
-  const who = [on === null ? 'date not recorded' : formatDate(on), examiner].filter((one) => one !== '');
-  return ` (${who.join(', ')})`;
+  const who = examiner === '' ? 'examiner not recorded' : examiner;
+  return `(${on === null ? 'date not recorded' : formatDate(on)}, ${who})`;
 }

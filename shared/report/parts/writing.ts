@@ -37,7 +37,10 @@ function printedFacts({ file, assessment }: Pick<Writing, 'file' | 'assessment'>
 }
 
 /** Sources in the order in which a reader meets them: findings, checks that question a number, then the working. */
-function collectSources({ findings, checks }: Assessment, worked: readonly Fact[]): Source[] {
+export function collectSources(
+  { findings, checks }: Pick<Assessment, 'findings' | 'checks'>,
+  worked: readonly Fact[],
+): Source[] {
   const all = [
     ...findings.flatMap((finding) => (finding.outcome === 'not-assessed' ? [] : finding.sources)),
     ...checks.flatMap((check) => (check.source === null || check.verdict !== 'questioned' ? [] : [check.source])),
@@ -74,4 +77,9 @@ export const ANCHORS = {
 /** First letter large, the rest as it is. */
 export function sentenceCase(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+/** First letter small, for words that go on within a sentence. */
+export function lowerFirst(text: string): string {
+  return text.charAt(0).toLowerCase() + text.slice(1);
 }

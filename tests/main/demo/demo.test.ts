@@ -9,7 +9,7 @@ import { caseframe, type Ran } from '../cli/caseframe.ts';
 
 const has = (program: string) => spawnSync(program, ['--version']).error === undefined;
 const out = fs.mkdtempSync(path.join(os.tmpdir(), 'caseframe-test-'));
-const REPORTS = ['handball-player.pdf', 'stop-and-be-seen.pdf', 'climber-referral.pdf'];
+const REPORTS = ['handball-player.pdf', 'stop-and-be-seen.pdf', 'climber-referral.pdf', 'judoka-referral.pdf'];
 const textOf = (name: string) =>
   spawnSync('pdftotext', ['-raw', path.join(out, name), '-'], { encoding: 'utf8' }).stdout.replaceAll(/\s+/g, ' ');
 const hash = (folder: string, name: string) =>
@@ -27,7 +27,7 @@ afterAll(() => {
 });
 
 describe('npm run demo: the whole path on invented cases', () => {
-  test('ends well, with a sound store of ten cases and three reports', () => {
+  test('ends well, with a sound store of eleven cases and four reports', () => {
     expect(ran.err).toBe('');
     expect(ran.code).toBe(0);
     expect(ran.json['problems']).toEqual([]);
@@ -94,5 +94,14 @@ describe.skipIf(!has('pdftotext'))('pdftotext reads', () => {
     expect(text).toContain('Shoulder clinic (invented)');
     expect(text).toMatch(/anterior/i);
     expect(text).toContain('may she hang meanwhile?');
+  });
+
+  // Dates 8 March 2025, 24 January, 4 July and 30 July 2026: three within a year, the first by injury.
+  test('in the full letter the four parts by Kuhn 2011, worked out from four dated events', () => {
+    const text = textOf('judoka-referral.pdf');
+    expect(text).toMatch(/Frequency: occasional – 4 events, 3 in the fullest year/);
+    expect(text).toMatch(/Cause: traumatic – as recorded of the first event/);
+    expect(text).toMatch(/Main direction: anterior – 4 of 4 events/);
+    expect(text).toMatch(/Severity: dislocation – fully out in 4 of 4 events/);
   });
 });

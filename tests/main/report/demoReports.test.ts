@@ -9,19 +9,20 @@ import { invent } from '../../../main/demo/demoStore.ts';
 import { makeReport, requestFor } from '../../../main/report/makeReport.ts';
 import type { CaseFile } from '../../../shared/model/records.ts';
 import type { Block } from '../../../shared/report/blocks/block.ts';
+import { referralEssentials } from '../../../shared/report/beforeYouSend.ts';
 import { composeReport, placeReport } from '../../../shared/report/compose.ts';
 import { textOf } from '../../../shared/report/runs.ts';
 import { writeMarkdown } from '../../../shared/report/writeMarkdown.ts';
 import { writeDocx } from '../../../main/report/writeDocx.ts';
 import { SAMPLE_CREATED_AT } from '../../support/sampleCase.ts';
 
-/** What the ten invented cases come to on paper. */
+/** What the eleven invented cases come to on paper. */
 
 const folder = fs.mkdtempSync(path.join(os.tmpdir(), 'caseframe-demo-reports-'));
 const files: CaseFile[] = [];
 beforeAll(async () => {
   const { service, cases } = await invent(path.join(folder, 'store'), 'command line');
-  for (const caseId of [cases.handball, cases.climber, ...cases.squad]) {
+  for (const caseId of [cases.handball, cases.climber, cases.judoka, ...cases.squad]) {
     files.push((await ask(service, 'case.open', { caseId })).file);
   }
   await service.close();
@@ -71,6 +72,29 @@ test('every client report has 2 to 4 pages, on both papers', () => {
       expect(pages.length, `${file.athlete.name}, ${paper}`).toBeLessThanOrEqual(4);
     }
   }
+});
+
+test('shoulder-instability dossier, section 9: a letter has 1 to 2 pages and then its data, at most two, on both papers, a full record too', () => {
+  for (const file of files) {
+    for (const paper of ['a4', 'letter'] as const) {
+      const { pages } = placeReport(requestFor(file, SAMPLE_CREATED_AT, { kind: 'referral', paper }));
+      const signed = pages.findIndex((page) => JSON.stringify(page).includes('Signature box, blank'));
+      expect(signed, `${file.athlete.name}, ${paper}`).toBeGreaterThanOrEqual(0);
+      expect(signed, `${file.athlete.name}, ${paper}`).toBeLessThanOrEqual(1);
+      expect(pages.length - 1 - signed, `${file.athlete.name}, ${paper}`).toBeLessThanOrEqual(3);
+      expect(JSON.stringify(pages[signed])).not.toContain('Screening');
+    }
+  }
+});
+
+test('the judoka’s record is whole: nothing is missing and the letter can be final, without the mark of a draft', () => {
+  const judoka = files.find(({ athlete }) => athlete.name === 'Judoka Rowan');
+  if (judoka === undefined) throw new Error('the demo has a judoka');
+  expect(referralEssentials(judoka)).toEqual([]);
+  const letter = (isFinal: boolean) =>
+    JSON.stringify(placeReport(requestFor(judoka, SAMPLE_CREATED_AT, { kind: 'referral', paper: 'a4', isFinal })));
+  expect(letter(true)).not.toContain('DRAFT');
+  expect(letter(false)).toContain('DRAFT');
 });
 
 describe('de-identified', () => {

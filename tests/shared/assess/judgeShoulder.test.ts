@@ -16,6 +16,8 @@ function shoulder(record: Partial<ShoulderRecord>, events: readonly Partial<Inst
   const file = sampleCase();
   return {
     ...file,
+    // Events are written down one by one here, and none was only counted.
+    injuries: file.injuries.map((injury) => ({ ...injury, episodes: null })),
     shoulderRecords: [{ ...blankShoulderRecord({ id: sampleId(900), injuryId: INJURY }), ...record }],
     instabilityEvents: events.map((event, i) => ({
       ...EXAMPLES.instabilityEvent,
