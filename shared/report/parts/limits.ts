@@ -67,7 +67,9 @@ export function notAssessed({ file, assessment }: Writing, isWanted: (finding: F
 
 /** Health and safety alone: what a clinician would ask for, without the measures of training. */
 export function isOfHealth(finding: Finding): boolean {
-  return isTold(finding) && (finding.kind === 'referral' || finding.kind === 'caution' || finding.kind === 'monitor');
+  const { kind, phase } = finding;
+  const isOfNoMovement = phase === 'profile' || phase === 'session';
+  return isTold(finding) && isOfNoMovement && (kind === 'referral' || kind === 'caution' || kind === 'monitor');
 }
 
 /** Nobody could have recorded what belongs to a drill that was not planned, or to a birth that was not on file. */

@@ -9,7 +9,6 @@ import {
   LAXITY_SIGNS,
   NERVES_AND_VESSELS,
   type NeurovascularCheck,
-  type ProvocationTest,
   SHOULDER_FLAGS,
   type ShoulderRecord,
 } from '../../model/shoulder.ts';

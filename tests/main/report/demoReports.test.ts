@@ -81,8 +81,7 @@ test('shoulder-instability dossier, section 9: a letter has 1 to 2 pages and the
       const signed = pages.findIndex((page) => JSON.stringify(page).includes('Signature box, blank'));
       expect(signed, `${file.athlete.name}, ${paper}`).toBeGreaterThanOrEqual(0);
       expect(signed, `${file.athlete.name}, ${paper}`).toBeLessThanOrEqual(1);
-      expect(pages.length - 1 - signed, `${file.athlete.name}, ${paper}`).toBeLessThanOrEqual(3);
-      expect(JSON.stringify(pages[signed])).not.toContain('Screening');
+      expect(pages.length - 1 - signed, `${file.athlete.name}, ${paper}`).toBeLessThanOrEqual(2);
     }
   }
 });
