@@ -20,11 +20,15 @@ export function fedsEtiology(
       : { is: only, because: 'as recorded of every event' };
   }
   const dates = events.map(({ happenedOn }) => happenedOn);
-  if (dates.includes(null)) return { is: null, because: 'the causes differ or are not all recorded, and not every event has a date' };
+  if (dates.includes(null))
+    return { is: null, because: 'the causes differ or are not all recorded, and not every event has a date' };
   const ordered = events.toSorted((a, b) => ((a.happenedOn ?? '') < (b.happenedOn ?? '') ? -1 : 1));
   const [first, second] = ordered;
   if (first === undefined || (second?.happenedOn ?? '').startsWith(first.happenedOn ?? '')) {
-    return { is: null, because: 'the causes differ or are not all recorded, and the dates do not tell which event came first' };
+    return {
+      is: null,
+      because: 'the causes differ or are not all recorded, and the dates do not tell which event came first',
+    };
   }
   return first.etiology === null
     ? { is: null, because: 'the cause of the first event is not recorded' }

@@ -19,7 +19,10 @@ export function fedsFrequency(dates: readonly (string | null)[]): Classified<Fre
   const sure = fullestYear(spans, ({ first, last }, from, to) => first >= from && last < to);
   const known = classOf(sure);
   if (known !== classOf(most)) {
-    return { is: null, because: `between ${sure} and ${most} events in a year: dates are missing or too rough to tell` };
+    return {
+      is: null,
+      because: `between ${sure} and ${most} events in a year: dates are missing or too rough to tell`,
+    };
   }
   if (known === null) {
     return { is: null, because: `${dates.length} events, never two within a year: no class covers this` };
