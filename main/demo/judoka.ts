@@ -139,7 +139,7 @@ export const judoka: InventedCase = {
         EXAMINER,
         [
           { item: 'pain-bending-back', isPositive: false },
-          { item: 'pain-raising-arm', side: 'right', isPositive: false, painNrs: 1 },
+          { item: 'pain-raising-arm', side: 'right', isPositive: false },
           { item: 'pain-raising-arm', side: 'left', isPositive: false },
           { item: 'overhead-squat', grade: 'met' },
           ...bothSides('shoulder-internal-rotation', 58, 61),

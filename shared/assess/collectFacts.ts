@@ -5,6 +5,7 @@ import { factsFromEntered } from './factsFromEntered.ts';
 import { factsFromJumps } from './factsFromJumps.ts';
 import { factsFromRetests } from './factsFromRetests.ts';
 import { factsFromScreening } from './factsFromScreening.ts';
+import { factsFromShoulder } from './factsFromShoulder.ts';
 import { factsFromTrial } from './factsFromTrial.ts';
 import { sideFacts } from './sideFacts.ts';
 
@@ -14,6 +15,7 @@ export function collectFacts(file: CaseFile): Fact[] {
   const standing = [...factsFromScreening(file), ...entered.filter((fact) => fact.movement === null)];
   return [
     ...factsFromAthlete(file),
+    ...factsFromShoulder(file),
     ...standing,
     ...sideFacts(standing, file),
     ...factsFromRetests(standing),

@@ -48,7 +48,7 @@ export const STYLES = {
   subsection: { family: 'sans', isBold: true, size: 11, leading: 15, ink: 'accent' },
   lead: { family: 'serif', isBold: false, size: 11.5, leading: 16.5, ink: 'ink' },
   body: { family: 'sans', isBold: false, size: 10, leading: 14, ink: 'ink' },
-  small: { family: 'sans', isBold: false, size: 9, leading: 12.5, ink: 'ink' },
+  small: { family: 'sans', isBold: false, size: 9, leading: 12, ink: 'ink' },
   label: { family: 'sans', isBold: true, size: 9, leading: 14, ink: 'ink' },
   quiet: { family: 'sans', isBold: false, size: 8.5, leading: 12, ink: 'muted' },
   cell: { family: 'sans', isBold: false, size: 9, leading: 12, ink: 'ink', isTabular: true },

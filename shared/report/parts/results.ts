@@ -260,7 +260,7 @@ const SIDE_ORDER = { left: 0, right: 1, none: 2 } as const;
 
 function outcomeRuns(result: ScreeningResult, facts: readonly Fact[]): Runs {
   if (result.grade !== null) return plain(GRADE_WORDS[result.grade]);
-  if (result.isPositive !== null) return plain(result.isPositive ? 'yes: it hurt' : 'no');
+  if (result.isPositive !== null) return plain(result.isPositive ? 'it hurt' : 'did not hurt');
   const item = batteryItem(result.itemId);
   if (result.valueSi === null || item === null || item.unit === null) return NOT_RECORDED;
   return quantityRuns(quantityOf(result, item, item.unit, facts), item.displayUnit ?? item.unit);
