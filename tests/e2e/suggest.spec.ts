@@ -83,6 +83,44 @@ test('joints are suggested offline, count for nothing until confirmed, and one u
   });
 });
 
+test('says how far it is, and ends when told to: its worker is gone, what it found stays, and it can begin again', async ({
+  page,
+  host,
+}) => {
+  const FRAMES = 60;
+  const film = path.join(folder, 'long figure.mp4');
+  aFigure(film, FRAMES);
+  await open(page, host);
+  await openBench(page, film);
+  await page.getByRole('button', { name: /3 Points/ }).click();
+  const state = page.getByRole('group', { name: 'Suggested points' }).getByRole('status');
+  const looked = async () => Number(/(\d+) of 60\sframes/.exec(await state.innerText())?.[1] ?? 0);
+  const workers = () => page.workers().filter((worker) => worker.url().includes('suggestWorker')).length;
+
+  await page.getByRole('button', { name: 'Suggest points in this span' }).click();
+  await expect.poll(looked, { timeout: 60_000 }).toBeGreaterThan(1);
+  const early = await looked();
+  await expect.poll(looked, { timeout: 60_000 }).toBeGreaterThan(early);
+  expect(workers()).toBe(1);
+  await page.getByRole('button', { name: 'Stop, and keep what was suggested' }).click();
+  await expect(state).toContainText('Stopped as asked.');
+  await expect.poll(workers).toBe(0);
+  const said = await state.innerText();
+  const frames = Number(/Looked at (\d+)\sframes/.exec(said)?.[1]);
+  expect(frames).toBeGreaterThan(early);
+  expect(frames).toBeLessThan(FRAMES);
+  expect(await page.locator('[data-suggested]').count()).toBeGreaterThan(9);
+  // Time for several frames more, had it gone on.
+  await page.waitForTimeout(1000);
+  expect(await state.innerText()).toBe(said);
+  expect(await tracksOf(page)).toEqual([]);
+
+  await page.getByLabel('From frame').fill('58');
+  await page.getByRole('button', { name: 'Suggest points in this span' }).click();
+  await expect(state).toContainText(/Looked at 2\sframes; a person was found in 2\./, { timeout: 60_000 });
+  await expect.poll(workers).toBe(0);
+});
+
 /** Read in place, never copied in. */
 const photos = path.resolve('..', 'shared', 'data', 'people-photos');
 const keypoints = path.join(photos, 'skier_keypoints.json');
