@@ -1,11 +1,10 @@
 import fs from 'node:fs';
 import path from 'node:path';
-import type { Locator } from '@playwright/test';
 import { seededRandom } from '../../shared/kernel/uncertainty/seededRandom.ts';
-import { aFilm, CELL, CELLS } from './aFilm.ts';
+import { aFilm } from './aFilm.ts';
 import { hasFfmpeg } from '../support/hasFfmpeg.ts';
 import { expect, open, temporaryFolder, test } from './fixtures.ts';
-import { clickAt, openBench, stage } from './theBench.ts';
+import { clickAt, codeOn, openBench, stage } from './theBench.ts';
 
 test.skip(!hasFfmpeg, 'ffmpeg is not on this machine, so there is no film to open');
 
@@ -20,25 +19,6 @@ test.beforeAll(() => {
   aFilm(film, { frames: FRAMES, rateHz: RATE_HZ, gop: 30 });
 });
 test.afterAll(() => fs.rmSync(folder, { recursive: true, force: true }));
-
-/** The number in the bar code of the picture on screen; −1 if it cannot be read. */
-async function codeOn(canvas: Locator): Promise<number> {
-  return canvas.evaluate(
-    (element, { cells, cell }) => {
-      const context = (element as HTMLCanvasElement).getContext('2d', { willReadFrequently: true });
-      let number = 0;
-      for (let i = 0; i < cells; i++) {
-        const [on, off] = [0, 1].map(
-          (row) => context?.getImageData(i * cell + cell / 2, row * cell + cell / 2, 1, 1).data[0] ?? 0,
-        );
-        if (Math.abs((on ?? 0) - (off ?? 0)) < 100) return -1;
-        if ((on ?? 0) > (off ?? 0)) number += 2 ** i;
-      }
-      return number;
-    },
-    { cells: CELLS, cell: CELL },
-  );
-}
 
 test('the frame asked for is the frame shown: 60 random jumps, 40 steps on, 40 back, none wrong', async ({
   page,

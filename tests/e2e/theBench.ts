@@ -1,15 +1,21 @@
-import type { Page } from '@playwright/test';
+import type { Locator, Page } from '@playwright/test';
 import type { CaseFile } from '../../shared/model/records.ts';
 import type { LandmarkTrack } from '../../shared/model/trial.ts';
+import { CELL, CELLS } from './aFilm.ts';
 import { expect } from './fixtures.ts';
 
 /** A case with one trial, its film brought in, and the bench open. */
 export async function openBench(page: Page, film: string): Promise<void> {
+  await chooseFilm(page, film);
+  await page.getByRole('link', { name: 'Open the trial bench' }).click();
+  await expect(stage(page)).toHaveAttribute('data-frame', '0');
+}
+
+/** A case with one trial, and this film on its way into it. */
+export async function chooseFilm(page: Page, film: string): Promise<void> {
   await openTrials(page);
   await page.getByRole('button', { name: 'Add a trial by hand' }).click();
   await page.getByLabel('Bring in the film of this trial').setInputFiles(film);
-  await page.getByRole('link', { name: 'Open the trial bench' }).click();
-  await expect(stage(page)).toHaveAttribute('data-frame', '0');
 }
 
 /** A new case at its trials. */
@@ -26,6 +32,31 @@ export async function openTrials(page: Page): Promise<void> {
 }
 
 export const stage = (page: Page) => page.locator('.bench-stage > canvas').first();
+
+/**
+ * The number in the bar code of the picture on screen; −1 if it cannot be read. The code stands in the corner that is top
+ * left in the picture as filmed, with its first row along the left edge where that was turned anticlockwise by a quarter.
+ */
+export async function codeOn(canvas: Locator, isTurned = false): Promise<number> {
+  return canvas.evaluate(
+    (element, { cells, cell, turned }) => {
+      const shown = element as HTMLCanvasElement;
+      const context = shown.getContext('2d', { willReadFrequently: true });
+      let number = 0;
+      for (let i = 0; i < cells; i++) {
+        const [on, off] = [0, 1].map((row) => {
+          const [x, y] = [i * cell + cell / 2, row * cell + cell / 2];
+          const [left, top] = turned ? [y, shown.height - 1 - x] : [x, y];
+          return context?.getImageData(left, top, 1, 1).data[0] ?? 0;
+        });
+        if (Math.abs((on ?? 0) - (off ?? 0)) < 100) return -1;
+        if ((on ?? 0) > (off ?? 0)) number += 2 ** i;
+      }
+      return number;
+    },
+    { cells: CELLS, cell: CELL, turned: isTurned },
+  );
+}
 
 /** Clicks on a pixel of a film of this size. The picture lies in the middle of the stage, as large as it fits. */
 export async function clickAt(page: Page, x: number, y: number, [width, height] = [640, 360]): Promise<void> {
