@@ -6,11 +6,13 @@ import { phaseTimes } from '../../shared/kernel/event/phaseTimes.ts';
 import { type EventKinematics, eventKinematics } from '../../shared/kernel/trial/eventKinematics.ts';
 import { measureTrial, type TrialSeries } from '../../shared/kernel/trial/measureTrial.ts';
 import { scene } from '../../shared/kernel/trial/scene.ts';
+import { type TrialLoads, trialLoads } from '../../shared/kernel/trial/trialLoads.ts';
 import { measureById } from '../../shared/knowledge/measures/index.ts';
 import { movementById } from '../../shared/knowledge/movements/index.ts';
 import { REFERENCE_SEXES } from '../../shared/model/athlete.ts';
 import { blankAthlete, blankCase } from '../../shared/model/blank.ts';
 import { emptyCaseFile } from '../../shared/model/caseLists.ts';
+import type { Unknown } from '../../shared/quantity.ts';
 import { convert } from '../../shared/units.ts';
 import { choiceFrom, type Command, optionalPositive, readText, UsageError } from './command.ts';
 import { readingsToJson, readingsToLines, type Row } from './readings.ts';
@@ -99,6 +101,7 @@ export const trial: Command = {
         measures: measures.map(({ row, ...where }) => ({ ...where, ...readingsToJson([row]) })),
         calibration: { kind: file.calibration?.kind ?? null, residualsM: found.residualsM },
         atEvents: 'unknown' in view ? [] : eventKinematics(view).map(inJson),
+        ...loadsInJson('unknown' in view ? view : trialLoads(view, input)),
         centreOfMass: found.centreOfMass.map(({ frame, timeS, x, y }) => ({ frame, timeS, xM: x, yM: y })),
         angles: found.series.filter(({ unit }) => unit === 'rad').map(inDegrees),
         curves: found.series.filter(({ unit }) => unit !== 'rad'),
@@ -131,6 +134,25 @@ function inJson({ event, time, angles, speeds }: EventKinematics) {
       point,
       ...readingsToJson([{ key: 'speed', label: 'Speed', reading: speed }]),
     })),
+  };
+}
+
+/** Loads by models; null with the reason where there are none. */
+function loadsInJson(loads: TrialLoads | Unknown): Record<string, unknown> {
+  if ('unknown' in loads) return { loads: null, loadsReason: loads.unknown };
+  const { moments, meanPushOffForce, meanLandingForce, meanBallForce } = loads;
+  return {
+    loads: {
+      ...readingsToJson([
+        { key: 'meanPushOffForce', label: 'Mean push-off force', reading: meanPushOffForce },
+        { key: 'meanLandingForce', label: 'Mean landing force', reading: meanLandingForce },
+        { key: 'meanBallForce', label: 'Mean net force on the ball', reading: meanBallForce },
+      ]),
+      staticMoments: moments.map(({ moment, label: _label, ...of }) => ({
+        ...of,
+        ...readingsToJson([{ key: 'moment', label: 'Static moment', reading: moment }]),
+      })),
+    },
   };
 }
 

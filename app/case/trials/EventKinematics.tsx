@@ -1,46 +1,15 @@
 import { useMemo, useState } from 'react';
-import { movementOf } from '../../../shared/assess/movementOf.ts';
 import { type EventKinematics as AtEvent, eventKinematics } from '../../../shared/kernel/trial/eventKinematics.ts';
-import { scene } from '../../../shared/kernel/trial/scene.ts';
 import type { MovementTrial } from '../../../shared/model/trial.ts';
-import { isKnown, type Reading } from '../../../shared/quantity.ts';
 import { CellChoice } from '../../parts/CellChoice.tsx';
-import { ReadingText } from '../../parts/ReadingText.tsx';
-import { WorkingView } from '../../parts/WorkingView.tsx';
-import { useCase } from '../useCase.ts';
+import { useScene } from './useScene.ts';
+import { WorkedCell } from './WorkedCell.tsx';
 
-/** Angles, how fast they change, and speeds of points at one event of the reader's choice; worked out once opened. */
+/** Angles, how fast they change, and speeds of points at one event of the reader's choice. */
 export function EventKinematics({ trial }: { trial: MovementTrial }) {
-  const [isOpen, setOpen] = useState(false);
-  return (
-    <details className="event-kinematics" onToggle={({ currentTarget }) => setOpen(currentTarget.open)}>
-      <summary>Angles and speeds at each event</summary>
-      {isOpen && <AtEvents trial={trial} />}
-    </details>
-  );
-}
-
-function AtEvents({ trial }: { trial: MovementTrial }) {
-  const { file } = useCase();
+  const scene = useScene(trial);
   const [chosen, setChosen] = useState<string | null>(null);
-  const { landmarkTracks, trialEvents, pointRepeats, athlete, ownMovements } = file;
-  const found = useMemo(() => {
-    const movement = movementOf({ ownMovements }, trial.movementId);
-    if (movement === null) return [];
-    const ofTrial = (record: { readonly trialId: string }) => record.trialId === trial.id;
-    const { massKg, statureM, referenceSex } = athlete;
-    const view = scene({
-      trial,
-      tracks: landmarkTracks.filter(ofTrial),
-      events: trialEvents.filter(ofTrial),
-      repeats: pointRepeats.filter(ofTrial),
-      movement,
-      massKg,
-      statureM,
-      referenceSex,
-    });
-    return 'unknown' in view ? [] : eventKinematics(view);
-  }, [trial, landmarkTracks, trialEvents, pointRepeats, athlete, ownMovements]);
+  const found = useMemo(() => (scene === null ? [] : eventKinematics(scene.view)), [scene]);
   const [first, ...others] = found;
   if (first === undefined) return <p className="quiet">Give an event a time and the true capture rate first.</p>;
   const shown = others.find(({ event }) => event === chosen) ?? first;
@@ -79,7 +48,7 @@ function Tables({ at: { label, angles, speeds } }: { at: AtEvent }) {
               <tr key={row.id}>
                 <th scope="row">{row.label}</th>
                 {[row.angle, row.velocity, row.acceleration].map((reading, i) => (
-                  <Cell key={i} reading={reading} />
+                  <WorkedCell key={i} reading={reading} />
                 ))}
               </tr>
             ))}
@@ -101,7 +70,7 @@ function Tables({ at: { label, angles, speeds } }: { at: AtEvent }) {
             {speeds.map((row) => (
               <tr key={row.point}>
                 <th scope="row">{row.label}</th>
-                <Cell reading={row.speed} />
+                <WorkedCell reading={row.speed} />
               </tr>
             ))}
           </tbody>
@@ -112,23 +81,5 @@ function Tables({ at: { label, angles, speeds } }: { at: AtEvent }) {
         through; that is not in it.
       </p>
     </>
-  );
-}
-
-/** A value that opens to its working. */
-function Cell({ reading }: { reading: Reading }) {
-  return (
-    <td>
-      {isKnown(reading) ? (
-        <details>
-          <summary>
-            <ReadingText reading={reading} />
-          </summary>
-          <WorkingView quantity={reading} />
-        </details>
-      ) : (
-        <ReadingText reading={reading} />
-      )}
-    </td>
   );
 }

@@ -11,11 +11,13 @@ import { EventTable } from './EventTable.tsx';
 import { GravityCheck } from './GravityCheck.tsx';
 import { MeasureTables } from './MeasureTables.tsx';
 import { lacksForProposals, Proposals } from './Proposals.tsx';
+import { OpenedDetails } from './OpenedDetails.tsx';
 import { ReleaseAndRise } from './ReleaseAndRise.tsx';
 import { Ribbon } from './ribbon/Ribbon.tsx';
 import { stageOf } from './stage.ts';
 import { TrialFilm } from './TrialFilm.tsx';
 import { StagePlayer } from './StagePlayer.tsx';
+import { TrialLoads } from './TrialLoads.tsx';
 import { useProposals } from './useProposals.ts';
 import { partsOf, timelineOf } from './timeline.ts';
 
@@ -82,7 +84,14 @@ export function TrialSheet({ trial, title }: { trial: MovementTrial; title: stri
         <h3 id="measures">Measures by phase</h3>
         <ReleaseAndRise trial={trial} />
         <MeasureTables trial={trial} movement={movement} entered={entered} />
-        {stage !== null && <EventKinematics trial={trial} />}
+        {stage !== null && (
+          <>
+            <OpenedDetails title="Angles and speeds at each event">
+              {() => <EventKinematics trial={trial} />}
+            </OpenedDetails>
+            <OpenedDetails title="Loads, by models">{() => <TrialLoads trial={trial} />}</OpenedDetails>
+          </>
+        )}
       </section>
       <div className="row-of-buttons">
         <Button look="quiet" onClick={() => edit([{ op: 'remove', kind: 'movementTrial', id: trial.id }])}>

@@ -1,6 +1,7 @@
 import type { Ball } from '../../knowledge/balls/ball.ts';
 import { measured, type Quantity, type Source } from '../../quantity.ts';
 import { derive } from '../quantity/derive.ts';
+import { ballMass } from './ballMass.ts';
 
 const AIR: Source = { cite: 'Dry air at 20 °C and sea level, 1.20 kg/m³; from memory', status: 'from memory' };
 /** 10 °C to 30 °C and 0 to 500 m above the sea lie within ±6 %. */
@@ -14,12 +15,7 @@ const airDensity = measured('ρ', 'Air density', 1.2, 'kg/m3', 0.04, AIR);
  * @source quadratic drag; the ball's own sources
  */
 export function dragFactor(ball: Ball): Quantity<'/m'> {
-  const ranged = <U extends 'm' | 'kg'>(
-    symbol: string,
-    name: string,
-    [least, most]: readonly [number, number],
-    unit: U,
-  ) => measured(symbol, name, (least + most) / 2, unit, (most - least) / Math.sqrt(12), ball.source);
+  const [least, most] = ball.diameterM;
   return derive(
     {
       symbol: 'k',
@@ -32,8 +28,8 @@ export function dragFactor(ball: Ball): Quantity<'/m'> {
     {
       ρ: airDensity,
       C_d: measured('C_d', 'Drag coefficient', ball.drag.coefficient, '1', ball.drag.u, ball.drag.source),
-      D: ranged('D', 'Diameter', ball.diameterM, 'm'),
-      m: ranged('m', 'Mass', ball.massKg, 'kg'),
+      D: measured('D', 'Diameter', (least + most) / 2, 'm', (most - least) / Math.sqrt(12), ball.source),
+      m: ballMass(ball),
     },
     (p) => (p.ρ * p.C_d * Math.PI * p.D * p.D) / (8 * p.m),
   );

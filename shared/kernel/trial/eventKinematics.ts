@@ -4,6 +4,7 @@ import { angularRate } from '../kinematics/angularRate.ts';
 import { pointSpeed } from '../kinematics/pointSpeed.ts';
 import type { Point, PointU } from '../plane/point.ts';
 import { type AngleCurve, angleAtEvent } from './angleCurves.ts';
+import { bodyScatter } from './bodyScatter.ts';
 import { pointAt, SHORTEST_SMOOTHED } from './pointSeries.ts';
 import { readingOr } from './readingOr.ts';
 import { type Scene, scaleOf } from './scene.ts';
@@ -68,8 +69,7 @@ function speedsAt(view: Scene, timeS: number): EventKinematics['speeds'] {
       path: smooth,
       plane: point === BALL ? view.ball : view,
     })),
-    // The errors of many points average out in the body's centre, so its own scatter says how exact it is.
-    { point: BODY, path: view.body.smooth, plane: { pointU: scatterOf(view), scaleU: view.scaleU } },
+    { point: BODY, path: view.body.smooth, plane: { pointU: bodyScatter(view), scaleU: view.scaleU } },
   ];
   return paths.flatMap(({ point, path, plane }) => {
     if (pointAt(path, timeS, view.rateHz) === null) return [];
@@ -99,13 +99,4 @@ function around<T extends number | Point>(
   if (before === null || here === null || after === null)
     return { unknown: 'a point of it is missing in a frame here' };
   return { at: [before, here, after] };
-}
-
-/** Root mean square of the body's centre about its smoothed path, one coordinate, m. */
-function scatterOf({ body }: Scene): PointU {
-  const off = [...body.smooth].flatMap(([frame, { x, y }]) => {
-    const raw = body.raw.get(frame);
-    return raw === undefined ? [] : [raw.x - x, raw.y - y];
-  });
-  return off.length === 0 ? 'the body is not digitised' : Math.hypot(...off) / Math.sqrt(off.length);
 }

@@ -20,6 +20,8 @@ export interface TrialInput {
   readonly repeats?: readonly PointRepeat[];
   readonly movement: Movement;
   readonly massKg: number | null;
+  /** Standard uncertainty of the mass; absent or null: not known. */
+  readonly massUKg?: number | null;
   readonly statureM: number | null;
   readonly referenceSex: 'female' | 'male' | 'no-reference' | null;
 }

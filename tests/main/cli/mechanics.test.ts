@@ -202,35 +202,38 @@ describe('flight fit', () => {
   });
 });
 
+const quantity = (of: unknown) => of as { value: number; unit: string; u: number };
+const still = (x: number, y: number) =>
+  Array.from({ length: 60 }, (_, frame): [number, number, number] => [frame, x, y]);
+
+const trialOf = (points: Record<string, [number, number, number][]>, events: { event: string; timeS: number }[]) =>
+  write(
+    'trial.json',
+    JSON.stringify({
+      format: 'caseframe-trial',
+      version: 1,
+      movement: 'overhead-throw',
+      filmedOn: '2026-11-18',
+      side: 'right',
+      captureRateHz: 100,
+      calibration: {
+        kind: 'plane',
+        // Five places of one plane, 200 px to the metre, y down; the fifth is put down 4 px too far to the right.
+        points: [
+          [100, 900, 0, 0],
+          [500, 900, 2, 0],
+          [500, 500, 2, 2],
+          [100, 500, 0, 2],
+          [304, 700, 1, 1],
+        ].map(([x, y, xM, yM]) => ({ image: { xPx: x, yPx: y }, plane: { xM, yM } })),
+        pointUPx: 1,
+      },
+      points,
+      events,
+    }),
+  );
+
 describe('trial', () => {
-  const trialOf = (points: Record<string, [number, number, number][]>, events: { event: string; timeS: number }[]) =>
-    write(
-      'trial.json',
-      JSON.stringify({
-        format: 'caseframe-trial',
-        version: 1,
-        movement: 'overhead-throw',
-        filmedOn: '2026-11-18',
-        side: 'right',
-        captureRateHz: 100,
-        calibration: {
-          kind: 'plane',
-          // Five places of one plane, 200 px to the metre, y down; the fifth is put down 4 px too far to the right.
-          points: [
-            [100, 900, 0, 0],
-            [500, 900, 2, 0],
-            [500, 500, 2, 2],
-            [100, 500, 0, 2],
-            [304, 700, 1, 1],
-          ].map(([x, y, xM, yM]) => ({ image: { xPx: x, yPx: y }, plane: { xM, yM } })),
-          pointUPx: 1,
-        },
-        points,
-        events,
-      }),
-    );
-  const still = (x: number, y: number) =>
-    Array.from({ length: 60 }, (_, frame): [number, number, number] => [frame, x, y]);
   /** A forearm of 50 px that turns steadily by 0.05 rad a frame, anticlockwise as seen, about an elbow at rest. */
   const turning = Array.from({ length: 60 }, (_, frame): [number, number, number] => {
     const phi = -1.5 + 0.05 * frame;
@@ -252,6 +255,22 @@ describe('trial', () => {
     expect(Math.max(...residualsM)).toBeLessThan(0.02);
   });
 
+  test('A12 on a film: without a mass there are no loads, and the reason; with one, each static moment says what it carries', () => {
+    expect(json['loads']).toBeNull();
+    expect(json['loadsReason']).toContain('mass');
+    const { json: weighed } = caseframe('trial', path.join(folder, 'trial.json'), '--mass', '72', '--json');
+    const loads = weighed['loads'] as { meanPushOffForce: null; staticMoments: Record<string, unknown>[] };
+    expect(loads.meanPushOffForce).toBeNull();
+    expect(loads.staticMoments[0]).toMatchObject({
+      event: 'release',
+      joint: 'shoulder',
+      side: 'right',
+      carries: 'hanging',
+    });
+    // No knuckle is digitised, so what the hand weighs is not known.
+    expect(loads.staticMoments[0]).toMatchObject({ moment: null, momentReason: 'not digitised: hand right' });
+  });
+
   test('definition: steady turning of 5 rad/s is 286.5 °/s and a wrist 0.25 m away moves at 1.25 m/s, each with u', () => {
     const [release] = json['atEvents'] as {
       event: string;
@@ -260,7 +279,6 @@ describe('trial', () => {
     }[];
     expect(release?.event).toBe('release');
     const elbow = release?.angles.find(({ id }) => id === 'elbow.flexion.right') ?? {};
-    const quantity = (of: unknown) => of as { value: number; unit: string; u: number };
     // A bent elbow that opens: the flexion falls as the forearm turns away from hanging.
     expect(Math.abs(quantity(elbow['angularVelocity']).value)).toBeCloseTo(5, 1);
     expect(quantity(elbow['angularVelocity']).unit).toBe('rad/s');
