@@ -1,4 +1,5 @@
-import { execFileSync } from 'node:child_process';
+import { execFileSync, spawn } from 'node:child_process';
+import type { Luma } from '../../../shared/kernel/track/image.ts';
 
 /** Runs ffmpeg as a person would to make a film for a test. */
 export function ffmpeg(...args: string[]): void {
@@ -54,4 +55,22 @@ export function timesIn(film: string): number[] {
     .split('\n')
     .map((line) => Number.parseFloat(line))
     .filter(Number.isFinite);
+}
+
+/** Every picture of a film in turn, its brightness as ffmpeg decodes it. */
+export async function* picturesOf(film: string, width: number, height: number): AsyncGenerator<Luma> {
+  const args = ['-v', 'error', '-i', film, '-fps_mode', 'passthrough', '-pix_fmt', 'gray', '-f', 'rawvideo', 'pipe:1'];
+  const { stdout } = spawn('ffmpeg', args, { stdio: ['ignore', 'pipe', 'inherit'] });
+  let [data, filled] = [new Uint8Array(width * height), 0];
+  for await (const piece of stdout as AsyncIterable<Buffer>) {
+    for (let from = 0; from < piece.length; ) {
+      const part = piece.subarray(from, from + data.length - filled);
+      data.set(part, filled);
+      filled += part.length;
+      from += part.length;
+      if (filled < data.length) continue;
+      yield { width, height, stride: width, data };
+      [data, filled] = [new Uint8Array(width * height), 0];
+    }
+  }
 }
