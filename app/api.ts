@@ -143,6 +143,9 @@ export const api = createApi({
       providesTags: ['Roster'],
       keepUnusedDataFor: 0,
     }),
+    forgetMapping: build.mutation<Answer<'mapping.forget'>, Request<'mapping.forget'>>({
+      query: call('mapping.forget'),
+    }),
     takeBackRoster: build.mutation<Answer<'roster.takeBack'>, Request<'roster.takeBack'>>({
       query: call('roster.takeBack'),
       invalidatesTags: (answer) => [
@@ -191,6 +194,7 @@ export const {
   useImportRosterMutation,
   useRostersQuery,
   useTakeBackRosterMutation,
+  useForgetMappingMutation,
   useRunsQuery,
   useExportRunMutation,
   useCompareRunMutation,

@@ -3,7 +3,7 @@ import { ROSTER_FIELD_WORDS, ROSTER_FIELDS, ROSTER_READINGS, type RosterColumn }
 import type { Answer } from '../../shared/contract/channels.ts';
 import { counted, formatDate, quantityText } from '../../shared/format/number.ts';
 import { isUnit, UNITS } from '../../shared/units.ts';
-import { onCaseChanged, useImportRosterMutation, usePreviewRosterMutation } from '../api.ts';
+import { onCaseChanged, useForgetMappingMutation, useImportRosterMutation, usePreviewRosterMutation } from '../api.ts';
 import { today } from '../case/newRecord.ts';
 import { Button } from '../parts/Button.tsx';
 import { CellChoice } from '../parts/CellChoice.tsx';
@@ -23,6 +23,7 @@ export function RosterDoor(props: {
   const { onTaken, onTakenBack } = props;
   const [preview, { isLoading }] = usePreviewRosterMutation();
   const [take, { isLoading: isTaking }] = useImportRosterMutation();
+  const [forget] = useForgetMappingMutation();
   const [read, setRead] = useState<{ file: TakenFile; mapping: RosterColumn[]; roster: Preview } | null>(null);
   const [refusal, setRefusal] = useState<string | null>(null);
   const [taken, setTaken] = useState<string | null>(null);
@@ -33,6 +34,11 @@ export function RosterDoor(props: {
     setTaken(null);
     setRead(answer.data === undefined ? null : { file, mapping, roster: answer.data });
     setRefusal(answer.error === undefined ? null : `${file.name} is not taken in. ${wordsOf(answer.error)}`);
+  };
+  const forgetReading = async () => {
+    if (read === null) return;
+    await forget({ door: 'roster', heads: read.roster.columns.map(({ column }) => column) });
+    await look(read.file, []);
   };
   const accept = async () => {
     if (read === null) return;
@@ -81,9 +87,8 @@ export function RosterDoor(props: {
           fileName={read.file.name}
           roster={read.roster}
           isBusy={isLoading || isTaking}
-          onMap={(column) =>
-            void look(read.file, [...read.mapping.filter((one) => one.column !== column.column), column])
-          }
+          onMap={(column) => void look(read.file, withColumn(read.roster, column))}
+          onForget={() => void forgetReading()}
           onTake={() => void accept()}
           onLeave={() => setRead(null)}
         />
@@ -94,6 +99,13 @@ export function RosterDoor(props: {
 
 /** A table of thousands of rows helps nobody. */
 const MOST_SHOWN = 100;
+
+/** All that is decided about the columns, as shown, with one decided anew. */
+function withColumn(roster: Preview, decided: RosterColumn): RosterColumn[] {
+  return roster.columns.map(({ column, field, reading }) =>
+    column === decided.column ? decided : { column, field: field ?? 'ignore', reading },
+  );
+}
 
 function athletesOf(roster: Preview | undefined): readonly Preview['rows'][number][] {
   return roster?.rows.filter(({ repeats }) => repeats === null) ?? [];
@@ -156,10 +168,11 @@ function RosterPreview(props: {
   roster: Preview;
   isBusy: boolean;
   onMap: (column: RosterColumn) => void;
+  onForget: () => void;
   onTake: () => void;
   onLeave: () => void;
 }) {
-  const { fileName, roster, isBusy, onMap, onTake, onLeave } = props;
+  const { fileName, roster, isBusy, onMap, onForget, onTake, onLeave } = props;
   const { columns, rows, problems } = roster;
   const athletes = athletesOf(roster);
   const shown = rows.filter(({ questions }, i) => i < MOST_SHOWN || questions.length > 0).slice(0, 2 * MOST_SHOWN);
@@ -192,6 +205,14 @@ function RosterPreview(props: {
           </li>
         ))}
       </ul>
+      {roster.isRemembered && (
+        <p className="quiet">
+          The columns are read as in the last list with these heads.{' '}
+          <Button look="quiet" onClick={onForget}>
+            Forget that
+          </Button>
+        </p>
+      )}
       {problems.length > 0 && (
         <div role="alert" className="roster-problems">
           <p>

@@ -10,7 +10,7 @@ export interface DelimitedRow {
 export const DECIMAL_COMMA = /^[+-]?\d*,\d+(e[+-]?\d+)?$/i;
 
 /** Characters at the start of a file that show how it is divided. */
-const HEAD = 20_000;
+export const HEAD = 20_000;
 
 /**
  * Splits comma, semicolon or tab separated text, with or without byte-order mark and quotes, into trimmed cells. Rows

@@ -1,13 +1,11 @@
 import { DomainError } from '../../shared/errors.ts';
 import { spacing } from '../../shared/kernel/signal/spacing.ts';
-import { DECIMAL_COMMA, type DelimitedRow as Row, readDelimited } from './delimited.ts';
+import type { FORCE_UNITS, ForceReading } from '../../shared/model/jump.ts';
+import { UNITS } from '../../shared/units.ts';
+import { DECIMAL_COMMA, type DelimitedRow as Row, HEAD, readDelimited } from './delimited.ts';
 
-export interface ForceCsvOptions {
-  /** Columns to take as plates, by name; empty: recognise them. */
-  readonly columns: readonly string[];
-  /** Samples a second; null: from the time column. */
-  readonly rateHz: number | null;
-}
+/** Columns to take as plates are named; empty: recognise them. */
+export type ForceCsvOptions = Omit<ForceReading, 'forceUnit'> & Partial<Pick<ForceReading, 'forceUnit'>>;
 
 export interface ForceCsv {
   readonly available: string[];
@@ -27,11 +25,17 @@ const TOTAL_NAME = /(^|[^a-z])(total|sum|combined|both)([^a-z]|$)/i;
 /** Units that files carry over forces, or over the voltage of a plate that was not scaled. `v` may mean vertical. */
 const NOT_NEWTONS = /^(kg|kgf|kp|g|lbs?|lbf|mv|volts?|bw)$/;
 const MOST_PLATES = 4;
+const NEWTONS: Readonly<Record<(typeof FORCE_UNITS)[number], number>> = {
+  N: 1,
+  kN: 1000,
+  kgf: UNITS.kgf.toSi,
+  lbf: UNITS['[lbf_av]'].toSi,
+};
 
 /**
  * Reads vertical force records from delimited text: comma, semicolon or tab, decimal point or comma, with or without
  * byte-order mark, lines above the header and a row of units. Forces in N or kN, times in s or ms, by the name or the
- * unit row. Nothing is filtered or filled in.
+ * unit row, or forces in the unit that `options` give, whatever the file says. Nothing is filtered or filled in.
  *
  * @throws DomainError with the line and column in `path`: 'input-malformed' for something that is no table, no number,
  *   or times that do not rise evenly; 'input-missing' where no force column, no rows or no rate can be found;
@@ -39,13 +43,14 @@ const MOST_PLATES = 4;
  */
 export function readForceCsv(text: string, options: ForceCsvOptions): ForceCsv {
   const warnings: string[] = [];
+  const { forceUnit = null } = options;
   const { names, units, rows, isDecimalComma } = readTable(text);
   const chosen = chooseColumns(names, options.columns);
   const number = (row: Row, column: number) => toNumber(row, column, names, isDecimalComma);
 
   const plates = chosen.map((column) => {
-    requireNewtons(names, units, column);
-    const scale = unitOf(names, units, column) === 'kn' ? 1000 : 1;
+    if (forceUnit === null) requireNewtons(names, units, column);
+    const scale = NEWTONS[forceUnit ?? (unitOf(names, units, column) === 'kn' ? 'kN' : 'N')];
     return rows.map((row) => number(row, column) * scale);
   });
   const timeColumn = names.findIndex((name, column) => TIME_NAME.test(name) && !chosen.includes(column));
@@ -70,6 +75,12 @@ export function readForceCsv(text: string, options: ForceCsvOptions): ForceCsv {
     throw new DomainError('input-out-of-range', `readForceCsv needs a sampling rate above 0 Hz, got ${rateHz}`);
   }
   return { available: names, columns: chosen.map((column) => names[column] as string), rateHz, plates, warnings };
+}
+
+/** The names of the columns of a force file: by them its reading is remembered. */
+export function forceHeads(text: string): string[] {
+  const beginning = text.length <= HEAD ? text : text.slice(0, text.lastIndexOf('\n', HEAD));
+  return readTable(beginning).names;
 }
 
 interface Table {
@@ -183,7 +194,7 @@ function requireNewtons(names: readonly string[], units: readonly string[] | nul
   if (NOT_NEWTONS.test(unit)) {
     throw new DomainError(
       'unit-mismatch',
-      `readForceCsv needs forces in N or kN; the column ${list([names[column] as string])} is in ${unit}. Export it in newtons`,
+      `readForceCsv needs forces in N or kN; the column ${list([names[column] as string])} is in ${unit}. Say its unit, or export it in newtons`,
       `column ${names[column]}`,
     );
   }

@@ -1,5 +1,8 @@
+import { isDeepStrictEqual } from 'node:util';
+import { z } from 'zod';
 import { DomainError } from '../../shared/errors.ts';
 import type { Answer, Request } from '../../shared/contract/channels.ts';
+import { type RosterColumn, rosterColumn } from '../../shared/exchange/roster.ts';
 import { blankAthlete, blankCase } from '../../shared/model/blank.ts';
 import type { Edit } from '../../shared/model/edit.ts';
 import { numberAfter } from '../../shared/ports/numberAfter.ts';
@@ -7,16 +10,20 @@ import { readRosterCsv } from '../exchange/rosterCsv.ts';
 import { mayShareBirth, personName } from '../exchange/samePerson.ts';
 import type { Context, Handlers } from './context.ts';
 import { judgeAll } from './judged.ts';
+import { remember, remembered } from './remembered.ts';
 
 /** Named of those that were worked on; the others are counted. */
 const MOST_NAMES = 8;
 
 export const runHandlers: Handlers<
-  'roster.preview' | 'roster.import' | 'roster.list' | 'roster.takeBack' | 'run.list'
+  'roster.preview' | 'roster.import' | 'roster.list' | 'roster.takeBack' | 'mapping.forget' | 'run.list'
 > = {
-  'roster.preview': readRoster,
+  'roster.preview': async (context, file) => {
+    const { mapping: _mapping, ...preview } = await readRoster(context, file);
+    return preview;
+  },
   'roster.import': async (context, { openedOn, ...file }) => {
-    const { rows, problems } = await readRoster(context, file);
+    const { rows, problems, columns, mapping } = await readRoster(context, file);
     const [first] = problems;
     if (first !== undefined) {
       const others = problems.length === 1 ? '' : ` ${problems.length - 1} more like this; the preview lists them.`;
@@ -46,6 +53,8 @@ export const runHandlers: Handlers<
       context.now(),
       { id: context.newId(), fileName: file.fileName },
     );
+    const heads = columns.map(({ column }) => column);
+    await remember(context, 'roster', heads, mapping, mapping.length > 0);
     await judgeAll(
       context,
       opened.flatMap(({ caseId, edits }) => (edits === null ? [] : [caseId])),
@@ -84,6 +93,10 @@ export const runHandlers: Handlers<
     await judgeAll(context, taken);
     return { caseIds: taken, left: workedOn.length };
   },
+  'mapping.forget': async ({ store }, { door, heads }) => {
+    await store.forgetMapping(door, heads);
+    return {};
+  },
   'run.list': async ({ store }) => {
     const runs = new Map<string, Answer<'run.list'>['runs'][number]>();
     for (const { heldOn, batteryId, caseId } of await store.screenings()) {
@@ -97,12 +110,18 @@ export const runHandlers: Handlers<
 
 type Preview = Answer<'roster.preview'>;
 
-/** The roster as read, each row with whoever it is on the shelf already. */
+/** The roster as read, each row with whoever it is on the shelf already, and the decisions it was read by. */
 async function readRoster(
-  { store, now }: Context,
-  { text, mapping }: Omit<Request<'roster.preview'>, 'fileName'>,
-): Promise<Preview> {
-  const roster = readRosterCsv(text, { mapping, today: now().slice(0, 10) });
+  context: Context,
+  { text, mapping: decided }: Omit<Request<'roster.preview'>, 'fileName'>,
+): Promise<Preview & { readonly mapping: readonly RosterColumn[] }> {
+  const { store, now } = context;
+  const read = (mapping: readonly RosterColumn[]) => readRosterCsv(text, { mapping, today: now().slice(0, 10) });
+  const recognised = read(decided);
+  const heads = recognised.columns.map(({ column }) => column);
+  const kept = await remembered(context, 'roster', heads, z.array(rosterColumn));
+  const mapping = decided.length === 0 && kept !== null ? kept : decided;
+  const roster = mapping === decided ? recognised : read(mapping);
   const people = Map.groupBy(await store.people(), ({ name }) => personName(name));
   const problems = [...roster.problems];
   const rows = roster.rows.map((row): Preview['rows'][number] => {
@@ -121,5 +140,5 @@ async function readRoster(
       caseId: same.find(({ isOpenIntake }) => isOpenIntake)?.caseId ?? null,
     };
   });
-  return { ...roster, rows, problems };
+  return { ...roster, rows, problems, mapping, isRemembered: kept !== null && isDeepStrictEqual(mapping, kept) };
 }

@@ -28,9 +28,16 @@ import { verifyStore } from './verifyStore.ts';
 
 export const DATABASE_FILE = 'cases.sqlite';
 
+/** Kinds of file whose columns a person may have to name. */
+export type Door = 'roster' | 'force';
+
 export interface SqliteCaseStore extends CaseStore {
   /** Whether any record names a file of the media store. */
   isFileKept(sha256: string): Promise<boolean>;
+  /** How files with these heads were read last, as JSON; null if it is not kept. `door` is the kind of file. */
+  mapping(door: Door, heads: readonly string[]): Promise<string | null>;
+  rememberMapping(door: Door, heads: readonly string[], mapping: object, at: string): Promise<void>;
+  forgetMapping(door: Door, heads: readonly string[]): Promise<void>;
   /** Number of the latest migration. */
   readonly schemaVersion: number;
 }
@@ -145,6 +152,16 @@ function caseStore(database: Database, sql: Statements, folder: string, release:
         ),
       ),
     isFileKept: (sha256) => read(() => (sql.isFileKept.get(sha256)?.kept ?? 0) > 0),
+    mapping: (door, heads) => read(() => sql.mapping.get({ door, heads: JSON.stringify(heads) })?.mapping ?? null),
+    rememberMapping: (door, heads, mapping, at) =>
+      write(() => {
+        const row = { door, heads: JSON.stringify(heads), mapping: JSON.stringify(mapping), at };
+        sql.rememberMapping.run(row);
+      }),
+    forgetMapping: (door, heads) =>
+      write(() => {
+        sql.forgetMapping.run({ door, heads: JSON.stringify(heads) });
+      }),
     erase: async (caseId) => {
       const erased = await write(() => eraseAthlete(sql, caseId));
       // What was deleted is overwritten, not only unlinked; the log before it is cut off.

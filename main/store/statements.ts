@@ -126,6 +126,16 @@ export function prepareStatements(database: Database) {
          JOIN case_state USING (case_id)
        WHERE archived_on IS NULL ORDER BY taken_at DESC, case_record.place`,
     ),
+    mapping: prepare<[{ door: string; heads: string }], { mapping: string }>(
+      'SELECT mapping FROM column_mapping WHERE door = :door AND heads = :heads',
+    ),
+    rememberMapping: prepare<[{ door: string; heads: string; mapping: string; at: string }]>(
+      `INSERT INTO column_mapping (door, heads, mapping, used_at) VALUES (:door, :heads, :mapping, :at)
+       ON CONFLICT DO UPDATE SET mapping = :mapping, used_at = :at`,
+    ),
+    forgetMapping: prepare<[{ door: string; heads: string }]>(
+      'DELETE FROM column_mapping WHERE door = :door AND heads = :heads',
+    ),
     screenings: prepare<[], { caseId: string; heldOn: string; batteryId: string }>(
       `SELECT case_id AS caseId, held_on AS heldOn, battery_id AS batteryId
        FROM screening_session JOIN case_record ON case_record.id = case_id

@@ -5,7 +5,7 @@ import { change, edit } from '../model/edit.ts';
 import { purpose } from '../model/case.ts';
 import { PAPERS, REPORT_KINDS } from '../model/outcome.ts';
 import { day, finite, id, instant, line, sideOrNone } from '../model/parts.ts';
-import { forceSummary } from '../model/jump.ts';
+import { forceReading, forceSummary } from '../model/jump.ts';
 import { caseFile, RECORDS } from '../model/records.ts';
 import { runFile } from '../exchange/runFile.ts';
 import { roster, rosterColumn, rosterRow } from '../exchange/roster.ts';
@@ -51,6 +51,7 @@ const trace = z.strictObject({
 });
 
 const mark = z.number().min(0).max(100_000).nullable();
+const heads = z.array(z.string()).max(1000);
 
 const rulePreview = z.strictObject({
   outcome: z.enum(OUTCOMES),
@@ -64,12 +65,14 @@ const forceFile = z.strictObject({
   text: z.string().max(24_000_000),
   /** True where the file is a C3D and `text` its bytes in base64. */
   isBase64: z.boolean().optional(),
-  /** Instants placed by hand in one jump of the record, s; null for one that is left to be found. */
-  marks: z.strictObject({ onsetS: mark, takeoffS: mark, landingS: mark }).nullable().optional(),
-  /** Columns to sum; empty: recognise them. */
-  columns: z.array(line).max(4),
-  /** Samples a second; null: from the time column. */
-  rateHz: z.number().positive().max(100_000).nullable(),
+  /** Instants placed by hand, s, an entry a jump; null for one that is left to be found. */
+  marks: z
+    .array(z.strictObject({ onsetS: mark, takeoffS: mark, landingS: mark }))
+    .max(50)
+    .optional(),
+  /** With nothing of the three said: as files with the same heads were read last, else as recognised. */
+  ...forceReading.omit({ forceUnit: true }).shape,
+  forceUnit: forceReading.shape.forceUnit.optional(),
   /** Body mass if known, kg; null: from the quiet stance. */
   massKg: z.number().positive().max(400).nullable(),
 });
@@ -77,7 +80,7 @@ const forceFile = z.strictObject({
 const rosterFile = z.strictObject({
   fileName: line.min(1),
   text: z.string().max(8_000_000),
-  /** Decisions about columns; the others are recognised by their heads. */
+  /** Decisions about columns. None: as lists with the same heads were read last, else as recognised by their heads. */
   mapping: z.array(rosterColumn).max(100),
 });
 
@@ -183,11 +186,26 @@ export const CHANNELS = {
   /** Analyses without storing, for the preview. */
   'jump.previewForce': {
     request: z.strictObject({ kind: z.enum(['countermovement', 'squat', 'drop']), file: forceFile }),
-    answer: z.strictObject({ available: z.array(z.string()), summary: forceSummary, trace }),
+    answer: z.strictObject({
+      available: heads,
+      /** Every jump of the record that can be analysed, in order. */
+      summaries: z.array(forceSummary).min(1),
+      trace,
+      /** How the file was read; all empty: as recognised. */
+      reading: forceReading,
+      /** Whether that is kept for files with these heads. */
+      isRemembered: z.boolean(),
+    }),
   },
   /** Keeps the file in the media store and adds a trial to the test, as one step of undo. */
   'jump.importForce': {
-    request: z.strictObject({ caseId: id, testId: id, file: forceFile }),
+    request: z.strictObject({
+      caseId: id,
+      testId: id,
+      file: forceFile,
+      /** Which of the jumps found to keep, from 0; left out: all. */
+      jumps: z.array(z.int().min(0)).min(1).max(999).optional(),
+    }),
     answer: z.strictObject({ jumpTrialId: id, edits: editState }),
   },
   'jump.trace': { request: z.strictObject({ caseId: id, jumpTrialId: id }), answer: trace },
@@ -278,6 +296,8 @@ export const CHANNELS = {
     answer: roster.extend({
       /** Each row with the athlete and the open intake case it is on the shelf already, if it is. */
       rows: z.array(rosterRow.extend({ athleteId: id.nullable(), caseId: id.nullable() })),
+      /** Whether the columns are read as it is kept for lists with these heads. */
+      isRemembered: z.boolean(),
     }),
   },
   /** An intake case for each athlete that has none open: all of them or, with one fault in the file, none. */
@@ -309,6 +329,8 @@ export const CHANNELS = {
     request: z.strictObject({ rosterId: id, archivedOn: day, leaveWorkedOn: z.boolean() }),
     answer: z.strictObject({ caseIds: z.array(id), left: z.int() }),
   },
+  /** Forgets how the columns of files with these heads were read. */
+  'mapping.forget': { request: z.strictObject({ door: z.enum(['roster', 'force']), heads }), answer: none },
   /** Every day and battery on which cases not archived were screened, newest first. */
   'run.list': {
     request: none,

@@ -25,6 +25,21 @@ export const jumpTest = z.strictObject({
 });
 export type JumpTest = z.infer<typeof jumpTest>;
 
+/** Units a file of forces may be in. */
+export const FORCE_UNITS = ['N', 'kN', 'kgf', 'lbf'] as const;
+const forceUnit = z.enum(FORCE_UNITS);
+
+/** How a force file is read where its own heads do not say so, as a person decided: kept for files with the same heads. */
+export const forceReading = z.strictObject({
+  /** Columns to sum; empty: recognise them. */
+  columns: z.array(line).max(4),
+  /** Samples a second; null: from the time column. */
+  rateHz: positive.max(100_000).nullable(),
+  /** Null: as the heads say. */
+  forceUnit: forceUnit.nullable(),
+});
+export type ForceReading = z.infer<typeof forceReading>;
+
 const stored = z.strictObject({ value: finite, u: nonNegative.nullable() });
 
 /** What the force-trace analysis found, in SI, with the version of the kernel that found it. The trace itself is in the media store. */
@@ -32,6 +47,8 @@ export const forceSummary = z.strictObject({
   kernelVersion: line,
   rateHz: positive,
   columns: z.array(line).min(1).max(4),
+  /** What a person said the columns are in, where their heads do not or say otherwise. */
+  forceUnit: forceUnit.exactOptional(),
   bodyWeightN: stored,
   massKg: stored,
   onsetS: stored,

@@ -1,10 +1,11 @@
 import { useRef, useState } from 'react';
 import type { Answer, Request } from '../../../shared/contract/channels.ts';
-import type { ForceSummary, JumpTest } from '../../../shared/model/jump.ts';
-import { quantityText } from '../../../shared/format/number.ts';
-import { useImportForceMutation, usePreviewForceMutation } from '../../api.ts';
+import { FORCE_UNITS, type ForceSummary, type JumpTest } from '../../../shared/model/jump.ts';
+import { counted, quantityText } from '../../../shared/format/number.ts';
+import { useForgetMappingMutation, useImportForceMutation, usePreviewForceMutation } from '../../api.ts';
 import { failureWords } from '../../failureWords.ts';
 import { Button } from '../../parts/Button.tsx';
+import { ChoiceField } from '../../parts/ChoiceField.tsx';
 import { FileDoor, type TakenFile } from '../../parts/FileDoor.tsx';
 import { NumberField } from '../../parts/NumberField.tsx';
 import { TextField } from '../../parts/TextField.tsx';
@@ -18,34 +19,56 @@ export function ForceImport({ test }: { test: JumpTest }) {
   const { file } = useCase();
   const [preview, previewed] = usePreviewForceMutation();
   const [keep, kept] = useImportForceMutation();
+  const [forget] = useForgetMappingMutation();
   const [wanted, setWanted] = useState<ForceFile | null>(null);
   // What was found last stays on screen while it is looked at again, so that a mark keeps the focus as it is moved.
   const [found, setFound] = useState<Answer<'jump.previewForce'> | null>(null);
+  // By the place of the jump in the record: what was put by hand, and what is not to be kept.
+  const [placed, setPlaced] = useState<Placed>(new Map());
+  const [leftOut, setLeftOut] = useState<ReadonlySet<number>>(new Set());
+  const [shown, setShown] = useState(0);
   const asked = useRef(0);
 
-  const look = async (next: ForceFile) => {
-    setWanted(next);
+  const look = async (next: ForceFile, marks: Placed = placed) => {
+    const request = { ...next, marks: [...marks.values()] };
+    setWanted(request);
+    setPlaced(marks);
     kept.reset();
     asked.current += 1;
     const mine = asked.current;
-    const answer = await preview({ kind: test.kind, file: next });
-    if (mine === asked.current) setFound(answer.data ?? null);
+    const answer = await preview({ kind: test.kind, file: request });
+    if (mine !== asked.current) return;
+    setFound(answer.data ?? null);
+    // From here on every decision is on screen, whether it was made now or is kept from before.
+    if (answer.data !== undefined) setWanted({ ...request, ...answer.data.reading });
   };
   const take = ({ name, text, isBase64 }: TakenFile) => {
     setFound(null);
-    void look({ fileName: name, text, isBase64, marks: null, columns: [], rateHz: null, massKg: file.athlete.massKg });
+    setLeftOut(new Set());
+    setShown(0);
+    const nothing = { columns: [], rateHz: null, forceUnit: null };
+    void look({ fileName: name, text, isBase64, ...nothing, massKg: file.athlete.massKg }, new Map());
   };
   const place = (mark: keyof ForceMarks, timeS: number) => {
-    if (wanted !== null) void look({ ...wanted, marks: { ...(wanted.marks ?? NO_MARKS), [mark]: timeS } });
+    if (wanted === null) return;
+    void look(wanted, new Map(placed).set(shown, { ...(placed.get(shown) ?? NO_MARKS), [mark]: timeS }));
   };
   const close = () => {
     setWanted(null);
     setFound(null);
     previewed.reset();
   };
+  const forgetReading = async () => {
+    if (wanted === null || found === null) return;
+    await forget({ door: 'force', heads: found.available });
+    await look({ ...wanted, columns: [], rateHz: null, forceUnit: null });
+  };
+  const summaries = found?.summaries ?? [];
+  const chosen = summaries.flatMap((_summary, i) => (leftOut.has(i) ? [] : [i]));
+  const summary = summaries[shown] ?? summaries[0];
   const add = async () => {
     if (wanted === null) return;
-    const answer = await keep({ caseId: test.caseId, testId: test.id, file: wanted });
+    const answer = await keep({ caseId: test.caseId, testId: test.id, file: wanted, jumps: chosen });
     if (answer.error === undefined) close();
   };
   return (
@@ -60,7 +83,7 @@ export function ForceImport({ test }: { test: JumpTest }) {
       <output className="import-state">
         {previewed.isLoading && <span className="appears-late">Reading and analysing {wanted?.fileName}…</span>}
         {kept.isLoading && <span className="appears-late">Keeping the jump…</span>}
-        {kept.isSuccess && 'The jump is kept, with its file. It is the last row above.'}
+        {kept.isSuccess && 'Kept, with the file, as the last rows above.'}
       </output>
       {previewed.isError && wanted !== null && (
         <div className="import-problem" role="alert">
@@ -75,7 +98,7 @@ export function ForceImport({ test }: { test: JumpTest }) {
       )}
       {wanted !== null && (
         <div className="import-settings">
-          {found === null ? (
+          {found === null || summary === undefined ? (
             <TextField
               label="Force columns, by name, with commas between"
               value={wanted.columns.join(', ')}
@@ -90,9 +113,9 @@ export function ForceImport({ test }: { test: JumpTest }) {
                   <label key={column} className="choice">
                     <input
                       type="checkbox"
-                      checked={found.summary.columns.includes(column)}
+                      checked={summary.columns.includes(column)}
                       onChange={({ target }) => {
-                        const now = found.summary.columns.filter((one) => one !== column);
+                        const now = summary.columns.filter((one) => one !== column);
                         const columns = target.checked ? [...now, column].slice(0, 4) : now;
                         if (columns.length > 0) void look({ ...wanted, columns });
                       }}
@@ -109,8 +132,16 @@ export function ForceImport({ test }: { test: JumpTest }) {
             value={wanted.rateHz}
             possible={[0, 100_000]}
             isAbove
-            hint={found === null ? 'Empty: from the time column.' : `Read as ${found.summary.rateHz} Hz.`}
+            hint={found === null ? 'Empty: from the time column.' : `Read as ${summary?.rateHz} Hz.`}
             onChange={(rateHz) => setWanted({ ...wanted, rateHz })}
+          />
+          <ChoiceField
+            label="Unit of the forces"
+            look="list"
+            value={wanted.forceUnit ?? null}
+            choices={FORCE_UNITS.map((value) => ({ value, label: value }))}
+            empty="As the heads say, else newtons"
+            onChange={(forceUnit) => setWanted({ ...wanted, forceUnit })}
           />
           <NumberField
             label="Body mass"
@@ -126,28 +157,45 @@ export function ForceImport({ test }: { test: JumpTest }) {
           </Button>
         </div>
       )}
-      {found !== null && wanted !== null && (
+      {found?.isRemembered === true && (
+        <p className="quiet">
+          Columns, rate and unit are those kept from the last file with these heads.{' '}
+          <Button look="quiet" onClick={() => void forgetReading()}>
+            Forget them
+          </Button>
+        </p>
+      )}
+      {found !== null && wanted !== null && summary !== undefined && (
         <section className="import-preview" aria-label={`Preview of ${wanted.fileName}`}>
+          {summaries.length > 1 && (
+            <JumpsFound
+              summaries={summaries}
+              shown={shown}
+              leftOut={leftOut}
+              onShow={setShown}
+              onLeaveOut={setLeftOut}
+            />
+          )}
           <ForceTrace
             kind={test.kind}
-            summary={placedIn(found.summary, wanted.marks)}
+            summary={placedIn(summary, placed.get(shown))}
             trace={found.trace}
             onPlace={place}
           />
           <p className="quiet">
             Onset, take-off and landing can be dragged, or moved a sample at a time with the arrow keys, ten with Shift.
             What was placed by hand is kept and said with the jump.{' '}
-            {(wanted.marks ?? null) !== null && (
-              <Button look="quiet" onClick={() => void look({ ...wanted, marks: null })}>
+            {placed.size > 0 && (
+              <Button look="quiet" onClick={() => void look(wanted, new Map())}>
                 Put all marks back where they were found
               </Button>
             )}
           </p>
           <p>
             Jump height by take-off velocity{' '}
-            <strong>{quantityText({ ...found.summary.jumpHeightM, unit: 'm' }, 'cm')}</strong>, by flight time{' '}
-            {quantityText({ ...found.summary.jumpHeightFlightTimeM, unit: 'm' }, 'cm')}; body weight{' '}
-            {quantityText({ ...found.summary.bodyWeightN, unit: 'N' })}.
+            <strong>{quantityText({ ...summary.jumpHeightM, unit: 'm' }, 'cm')}</strong>, by flight time{' '}
+            {quantityText({ ...summary.jumpHeightFlightTimeM, unit: 'm' }, 'cm')}; body weight{' '}
+            {quantityText({ ...summary.bodyWeightN, unit: 'N' })}.
           </p>
           {kept.isError && (
             <p className="import-problem" role="alert">
@@ -155,8 +203,12 @@ export function ForceImport({ test }: { test: JumpTest }) {
             </p>
           )}
           <div className="row-of-buttons">
-            <Button look="main" disabled={kept.isLoading || previewed.isLoading} onClick={() => void add()}>
-              Keep this jump
+            <Button
+              look="main"
+              disabled={kept.isLoading || previewed.isLoading || chosen.length === 0}
+              onClick={() => void add()}
+            >
+              {summaries.length === 1 ? 'Keep this jump' : `Keep ${counted(chosen.length, 'jump')}`}
             </Button>
             <Button onClick={close}>Leave it</Button>
           </div>
@@ -171,7 +223,7 @@ function put(found: ForceSummary['onsetS'], timeS: number | null | undefined): F
 }
 
 /** A mark stands where it was put at once; the numbers follow when the record has been looked at again. */
-function placedIn(summary: ForceSummary, marks: ForceFile['marks']): ForceSummary {
+function placedIn(summary: ForceSummary, marks: ForceMarks | undefined): ForceSummary {
   return {
     ...summary,
     onsetS: put(summary.onsetS, marks?.onsetS),
@@ -179,6 +231,54 @@ function placedIn(summary: ForceSummary, marks: ForceFile['marks']): ForceSummar
     landingS: put(summary.landingS, marks?.landingS),
   };
 }
+
+/** The jumps of one record: which is drawn with its marks, and which are to be kept. */
+function JumpsFound(props: {
+  summaries: readonly ForceSummary[];
+  shown: number;
+  leftOut: ReadonlySet<number>;
+  onShow: (jump: number) => void;
+  onLeaveOut: (jumps: ReadonlySet<number>) => void;
+}) {
+  const { summaries, shown, leftOut, onShow, onLeaveOut } = props;
+  return (
+    <div className="jumps-found">
+      <ChoiceField
+        label="Jump whose marks are shown"
+        value={String(shown)}
+        choices={summaries.map((summary, i) => ({
+          value: String(i),
+          label: `Jump ${i + 1}, take-off at ${summary.takeoffS.value.toFixed(2)} s`,
+        }))}
+        onChange={(jump) => onShow(Number(jump))}
+      />
+      <fieldset className="field">
+        <legend className="field-label">Jumps to keep, each as a trial</legend>
+        <div className="choices">
+          {summaries.map((summary, i) => (
+            <label key={summary.takeoffS.value} className="choice">
+              <input
+                type="checkbox"
+                checked={!leftOut.has(i)}
+                onChange={({ target }) => {
+                  const next = new Set(leftOut);
+                  if (target.checked) next.delete(i);
+                  else next.add(i);
+                  onLeaveOut(next);
+                }}
+              />
+              <span>
+                Jump {i + 1}, {quantityText({ ...summary.jumpHeightM, unit: 'm' }, 'cm')}
+              </span>
+            </label>
+          ))}
+        </div>
+      </fieldset>
+    </div>
+  );
+}
+
+type Placed = ReadonlyMap<number, ForceMarks>;
 
 const NO_MARKS: ForceMarks = { onsetS: null, takeoffS: null, landingS: null };
 

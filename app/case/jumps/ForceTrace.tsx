@@ -8,7 +8,7 @@ import { forceInstants, forcePhases } from './forcePhases.ts';
 // The chart library is large: fetched only when a trace is shown.
 const ForcePlot = lazy(async () => ({ default: (await import('../../plots/ForcePlot.tsx')).ForcePlot }));
 
-export type ForceMarks = NonNullable<Request<'jump.importForce'>['file']['marks']>;
+export type ForceMarks = NonNullable<Request<'jump.importForce'>['file']['marks']>[number];
 
 /** A force trace with what was found in it. `onPlace`: the instants may be moved by hand. */
 export function ForceTrace(props: {

@@ -42,7 +42,7 @@ export function analyseForceTrace(trace: ForceTrace): ForceTraceAnalysis {
       'analyseForceTrace needs at least one flight of 0.15 to 0.9 s with contact before and after it, found none',
     );
   }
-  const { flights, marked } = placeMarks(found, trace, forceN.length);
+  const { flights, marksOf } = placeMarks(found, trace, forceN.length);
   const settling = Math.round(SETTLING_S * rateHz);
   const landed = (flight: Flight | undefined) => (flight ? flight.landing + settling : 0);
   const stances = flights.map((flight, i) => {
@@ -75,7 +75,7 @@ export function analyseForceTrace(trace: ForceTrace): ForceTraceAnalysis {
         forceN,
         integrals,
         flight,
-        marks: i === marked ? (trace.marks ?? null) : null,
+        marks: marksOf[i] ?? null,
         before,
         after,
         rest,

@@ -9,8 +9,8 @@ export interface ForceTrace {
   /** Body mass if known from elsewhere, kg: a check, and the weight where nobody stands still. */
   readonly massKg: number | null;
   readonly kind: 'countermovement' | 'squat' | 'drop';
-  /** Instants of one jump that a person placed instead of those that would be found. */
-  readonly marks?: ForceMarks | null;
+  /** Instants that a person placed instead of those that would be found, a list entry a jump. */
+  readonly marks?: readonly ForceMarks[];
 }
 
 /** Instants placed by hand, s from the start of the record; null for one that is left to be found. */

@@ -10,14 +10,21 @@ const stored = ({ value, u }: Quantity) => ({ value, u });
  *
  * @param rateHz samples a second of the record
  * @param columns of the file that the plates were
+ * @param forceUnit of the columns, if a person said so
  * @source analyseForceTrace
  */
-export function toForceSummary(jump: ForceJump, rateHz: number, columns: readonly string[]): ForceSummary {
+export function toForceSummary(
+  jump: ForceJump,
+  rateHz: number,
+  columns: readonly string[],
+  forceUnit: ForceSummary['forceUnit'] | null = null,
+): ForceSummary {
   const storedOrNull = (quantity: Quantity | null) => (quantity === null ? null : stored(quantity));
   return {
     kernelVersion: KERNEL_VERSION,
     rateHz,
     columns: [...columns],
+    ...(forceUnit === null ? {} : { forceUnit }),
     bodyWeightN: stored(jump.bodyWeight),
     massKg: stored(jump.mass),
     onsetS: stored(jump.onset),

@@ -17,9 +17,15 @@ export interface Asked {
   dispose(): Promise<void>;
 }
 
-/** A service on a folder of its own, with a clock that gains five seconds at each look and numbered ids; answers checked. */
-export async function aService(folder = fs.mkdtempSync(path.join(os.tmpdir(), 'caseframe-service-'))): Promise<Asked> {
-  let [looks, waitedMs, ids] = [0, 0, 5000];
+/**
+ * A service on a folder of its own, with a clock that gains five seconds at each look and numbered ids; answers checked.
+ * @param firstId another one for a folder in which a service was at work before
+ */
+export async function aService(
+  folder = fs.mkdtempSync(path.join(os.tmpdir(), 'caseframe-service-')),
+  firstId = 5000,
+): Promise<Asked> {
+  let [looks, waitedMs, ids] = [0, 0, firstId];
   const now = () => new Date(after(5000 * looks++ + waitedMs));
   const service = await openService({ folder, host: 'command line', now, newId: () => id(ids++), checkAnswers: true });
   return {

@@ -22,22 +22,35 @@ const text = jumpTraceCsv({ massKg: MASS_KG, takeoffVelocityMPerS: V, depthM: 0.
 /** The same jump as a plate that gives kilogram-force writes it; 1 kgf = 9.80665 N by definition. */
 const inKilograms = text.replaceAll(/,(-?[\d.]+)/g, (_cell, newtons) => `,${(Number(newtons) / 9.80665).toFixed(4)}`);
 const file = { fileName: 'jump.csv', text, columns: [], rateHz: null, massKg: null };
+/** The record and, when the jumper stands again, the same once more. */
+function twice(record: string): string {
+  const [head = '', ...rows] = record.trim().split('\n');
+  const all = [...rows, ...rows].map((row, i) => row.replace(/^[^,]*/, (i / 1000).toFixed(3)));
+  return [head, ...all].join('\n');
+}
 const testId = EXAMPLES.jumpTest.id;
 
 describe('a force file', () => {
   test('law: an invented record of 70 kg leaving the floor at 2.5 m/s is read as such, height v²/2g', async () => {
-    const { available, summary, trace } = await made.ask('jump.previewForce', { kind: 'countermovement', file });
+    const {
+      available,
+      summaries: [summary],
+      trace,
+    } = await made.ask('jump.previewForce', { kind: 'countermovement', file });
     expect(available).toEqual(['time_s', 'fz_left_n', 'fz_right_n']);
-    expect(summary.columns).toEqual(['fz_left_n', 'fz_right_n']);
-    expect(summary.massKg.value).toBeCloseTo(MASS_KG, 1);
-    expect(summary.takeoffVelocityMPerS.value).toBeCloseTo(V, 1);
-    expect(summary.jumpHeightM.value).toBeCloseTo((V * V) / (2 * 9.80665), 1);
+    expect(summary?.columns).toEqual(['fz_left_n', 'fz_right_n']);
+    expect(summary?.massKg.value).toBeCloseTo(MASS_KG, 1);
+    expect(summary?.takeoffVelocityMPerS.value).toBeCloseTo(V, 1);
+    expect(summary?.jumpHeightM.value).toBeCloseTo((V * V) / (2 * 9.80665), 1);
     expect(trace.forcesN).toHaveLength(2);
     expect((await made.ask('case.open', { caseId })).file.jumpTrials).toEqual([]);
   });
 
   test('imported: a trial with its summary, the file kept, the trace at hand; undo takes the trial back, not the file', async () => {
-    const { summary, trace } = await made.ask('jump.previewForce', { kind: 'countermovement', file });
+    const {
+      summaries: [summary],
+      trace,
+    } = await made.ask('jump.previewForce', { kind: 'countermovement', file });
     const { jumpTrialId, edits } = await made.ask('jump.importForce', { caseId, testId, file });
     expect(edits.undo).toBe('jump added');
     let opened = (await made.ask('case.open', { caseId })).file;
@@ -81,6 +94,52 @@ describe('a force file', () => {
     }
     const opened = (await made.ask('case.open', { caseId })).file;
     expect([opened.revision, opened.media.length]).toEqual([1, 0]);
+  });
+
+  test('of several jumps those chosen are kept, each with the instants placed in it by hand; law: height by flight time is g T²/8', async () => {
+    const two = { ...file, text: twice(text) };
+    const found = (await made.ask('jump.previewForce', { kind: 'countermovement', file: two })).summaries;
+    expect(found).toHaveLength(2);
+    const marks = found.map(({ landingS }, i) => ({
+      onsetS: null,
+      takeoffS: null,
+      landingS: landingS.value + 0.01 * (i + 1),
+    }));
+    const moved = (await made.ask('jump.previewForce', { kind: 'countermovement', file: { ...two, marks } })).summaries;
+    for (const [i, jump] of moved.entries()) {
+      expect(jump.landingS.value).toBeCloseTo((found[i]?.landingS.value ?? 0) + 0.01 * (i + 1), 6);
+      const flightS = jump.landingS.value - jump.takeoffS.value;
+      expect(jump.jumpHeightFlightTimeM.value).toBeCloseTo((9.80665 * flightS ** 2) / 8, 6);
+      expect(jump.placedByHand).toEqual(['landing']);
+    }
+    await made.ask('jump.importForce', { caseId, testId, file: { ...two, marks }, jumps: [1] });
+    expect((await made.ask('case.open', { caseId })).file.jumpTrials.map(({ force }) => force)).toEqual([moved[1]]);
+    const none = await made.refusal('jump.importForce', { caseId, testId, file: two, jumps: [2] });
+    expect(none).toMatchObject({ code: 'not-found', path: 'jumps' });
+    await made.ask('jump.importForce', { caseId, testId, file: two });
+    expect((await made.ask('case.open', { caseId })).file.jumpTrials).toHaveLength(3);
+  });
+
+  test('columns, rate and unit decided once are kept for files with the same heads, across restarts, until forgotten; 1 kgf is 9.80665 N by definition', async () => {
+    const rows = inKilograms.trim().split('\n').slice(1);
+    const untold = { ...file, text: ['a,b,c', ...rows.map((row) => row.replace(/^[^,]*/, '7'))].join('\n') };
+    const request = { kind: 'countermovement' as const, file: untold };
+    expect(await made.refusal('jump.previewForce', request)).toMatchObject({ code: 'input-missing' });
+    const reading = { columns: ['b', 'c'], rateHz: 1000, forceUnit: 'kgf' as const };
+    const decided = await made.ask('jump.previewForce', { ...request, file: { ...untold, ...reading } });
+    expect(decided.isRemembered).toBe(false);
+    expect(decided.summaries[0]?.massKg.value).toBeCloseTo(MASS_KG, 1);
+    // Looking keeps nothing; importing does.
+    expect(await made.refusal('jump.previewForce', request)).toMatchObject({ code: 'input-missing' });
+    const { jumpTrialId } = await made.ask('jump.importForce', { caseId, testId, file: { ...untold, ...reading } });
+    await made.service.close();
+    made = await aService(made.folder);
+    expect(await made.ask('jump.previewForce', request)).toEqual({ ...decided, isRemembered: true });
+    expect(await made.ask('jump.trace', { caseId, jumpTrialId })).toEqual(decided.trace);
+    const other = { ...untold, columns: ['b'], rateHz: 1000, forceUnit: 'kgf' as const };
+    expect((await made.ask('jump.previewForce', { ...request, file: other })).isRemembered).toBe(false);
+    await made.ask('mapping.forget', { door: 'force', heads: decided.available });
+    expect(await made.refusal('jump.previewForce', request)).toMatchObject({ code: 'input-missing' });
   });
 
   test('goes to a force-plate test of this case only', async () => {

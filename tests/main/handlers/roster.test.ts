@@ -61,10 +61,33 @@ test('one fault anywhere and nobody is imported; the refusal names line and colu
   expect(await shelf()).toEqual([]);
 });
 
+test('columns named once are known in the next list with the same heads, across restarts, changed or forgotten', async () => {
+  const asked = (name: string) => file(`Wer,Kraft,Gewicht\n${name},7,70\n`);
+  const mapping = [
+    { column: 'Wer', field: 'name' as const, reading: null },
+    { column: 'Gewicht', field: 'mass' as const, reading: 'kg' as const },
+  ];
+  expect((await made.ask('roster.preview', asked('A'))).problems).not.toEqual([]);
+  await made.ask('roster.import', { ...asked('A'), mapping, openedOn: TODAY });
+  await made.service.close();
+  made = await aService(made.folder, 9000);
+  const next = await made.ask('roster.preview', asked('B'));
+  expect([next.isRemembered, next.problems, next.rows[0]?.athlete.massKg]).toEqual([true, [], 70]);
+  const changed = [...mapping.slice(0, 1), { column: 'Gewicht', field: 'ignore' as const, reading: null }];
+  await made.ask('roster.import', { ...asked('C'), mapping: changed, openedOn: TODAY });
+  const after = await made.ask('roster.preview', asked('B'));
+  expect([after.isRemembered, after.rows[0]?.athlete.massKg]).toEqual([true, null]);
+  // Other heads are another list.
+  expect((await made.ask('roster.preview', file('Name,Gewicht\nB,70\n'))).isRemembered).toBe(false);
+  await made.ask('mapping.forget', { door: 'roster', heads: ['Wer', 'Kraft', 'Gewicht'] });
+  const forgotten = await made.ask('roster.preview', asked('B'));
+  expect([forgotten.isRemembered, forgotten.problems.length > 0]).toEqual([false, true]);
+});
+
 test('taken back after the program was closed: what nobody worked on is archived, what somebody did is named and stays', async () => {
   await take('Name,Mass (kg)\nÅsa Ek,60\nBo Lind,81\nCy Moe,70\n');
   await made.service.close();
-  made = await aService(made.folder);
+  made = await aService(made.folder, 9000);
   const [roster] = (await made.ask('roster.list', {})).rosters;
   const rosterId = roster?.rosterId ?? '';
   expect(roster).toMatchObject({ fileName: 'squad.csv', untouched: 3, workedOn: 0, names: [] });

@@ -21,23 +21,27 @@ function seen({ service }: Mover): Promise<unknown[]> {
   ]);
 }
 
-test(`killed with signal 9 at ${KILLS} random moments of work (random source ${SOURCE}): the folder is free at once, all that was acknowledged is there as in a store that was never killed, and verify is clean`, async ({ signal }) => {
-  const folder = aFolder();
-  const random = randomSource(SOURCE);
-  const unharmed = await openMover(aFolder());
-  let done = -1;
-  for (let kill = 0; kill < KILLS; kill++) {
-    const acknowledged = await workAndKill('case', folder, done + 1, kill < EARLY, random, signal);
-    const harmed = await openMover(folder);
-    const found = await seen(harmed);
-    while (done < acknowledged) await unharmed.move(++done);
-    // The move under way may have been kept too, whole.
-    if (!isDeepStrictEqual(found, await seen(unharmed))) await unharmed.move(++done);
-    expect(found).toEqual(await seen(unharmed));
-    expect(await harmed.service.dispatch('store.verify', {})).toEqual({ ok: true, value: { problems: [] } });
-    await harmed.service.close();
-  }
-  await unharmed.service.close();
-  // Every kind of move was made, and more than once.
-  expect(done).toBeGreaterThan(3 * TURNS.length);
-}, 20_000 * KILLS);
+test(
+  `killed with signal 9 at ${KILLS} random moments of work (random source ${SOURCE}): the folder is free at once, all that was acknowledged is there as in a store that was never killed, and verify is clean`,
+  async ({ signal }) => {
+    const folder = aFolder();
+    const random = randomSource(SOURCE);
+    const unharmed = await openMover(aFolder());
+    let done = -1;
+    for (let kill = 0; kill < KILLS; kill++) {
+      const acknowledged = await workAndKill('case', folder, done + 1, kill < EARLY, random, signal);
+      const harmed = await openMover(folder);
+      const found = await seen(harmed);
+      while (done < acknowledged) await unharmed.move(++done);
+      // The move under way may have been kept too, whole.
+      if (!isDeepStrictEqual(found, await seen(unharmed))) await unharmed.move(++done);
+      expect(found).toEqual(await seen(unharmed));
+      expect(await harmed.service.dispatch('store.verify', {})).toEqual({ ok: true, value: { problems: [] } });
+      await harmed.service.close();
+    }
+    await unharmed.service.close();
+    // Every kind of move was made, and more than once.
+    expect(done).toBeGreaterThan(3 * TURNS.length);
+  },
+  20_000 * KILLS,
+);
