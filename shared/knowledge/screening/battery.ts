@@ -29,6 +29,8 @@ export interface BatteryItem {
     readonly low: number;
     readonly high: number;
     readonly group: string;
+    /** Whom the range was taken from, where that was one sex only; it is not drawn for others. */
+    readonly sex: 'female' | 'male' | null;
     readonly source: Source;
   } | null;
   readonly source: Source;

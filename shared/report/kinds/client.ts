@@ -4,6 +4,7 @@ import { ageOn } from '../../format/age.ts';
 import { counted, formatDate } from '../../format/number.ts';
 import { conditionEntry } from '../../knowledge/conditions/index.ts';
 import { TRADE_WORDS } from '../../knowledge/wording/tradeWords.ts';
+import type { Injury } from '../../model/injury.ts';
 import { beside } from '../blocks/beside.ts';
 import type { Block } from '../blocks/block.ts';
 import { heading } from '../blocks/heading.ts';
@@ -16,11 +17,11 @@ import { adviceHead } from '../parts/findings.ts';
 import { adviceOf, firstSteps, forAthlete } from '../parts/firstSteps.ts';
 import { asOf } from '../../assess/asOf.ts';
 import { liftedBy } from '../../rules/effects/liftedBy.ts';
+import { isTold } from '../parts/limits.ts';
 import { outlineOf, titleBlock } from '../parts/opening.ts';
 import { progressPart } from '../parts/progressPart.ts';
 import { stillsOf } from '../parts/stills.ts';
 import { testFigures } from '../parts/results.ts';
-// from '../parts/progressPart.ts';
 import { ANCHORS, sentenceCase, type Writing } from '../parts/writing.ts';
 import { plain, quiet, type Runs, strong, textOf } from '../runs.ts';
 import { SIDE_WORDS } from '../words.ts';
@@ -70,39 +71,64 @@ function whoAndWhy({ file, createdAt }: Writing): Block[] {
   ];
 }
 
-function stopFirst({ assessment }: Writing): Block[] {
-  if (assessment.stops.length === 0) return [];
+/** In the athlete's own words where a finding has them; what each asks for stands beside it. */
+function stopFirst(writing: Writing): Block[] {
+  const { stops, findings } = writing.assessment;
+  if (stops.length === 0) return [];
+  const asked = findings.filter(isReferral);
   return [
     heading(2, 'First of all: be seen', ANCHORS.safety),
     paragraph('Something you told us or felt must be looked at before you train on. See a doctor or physiotherapist.'),
-    list(assessment.stops.map((stop) => strong(sentenceCase(stop.words.replace(/^Stop and be seen: /, ''))))),
+    list(
+      asked.length === 0
+        ? stops.map((stop) => strong(sentenceCase(stop.words.replace(/^Stop and be seen: /, ''))))
+        : asked.map((finding) => {
+            const advice = adviceOf(writing, finding);
+            return [...strong(withSide(finding)), ...plain(advice === null ? '' : ` ${forAthlete(finding, advice)}`)];
+          }),
+    ),
   ];
 }
 
+function isReferral({ outcome }: Finding): boolean {
+  return outcome === 'referral';
+}
+
+/** The finding in the athlete's words, after its side where the words do not name it; without a number below zero. */
+function withSide({ side, wording }: Finding): string {
+  const words = wording.athlete.finding.replace(BELOW_ZERO, '');
+  const name = SIDE_WORDS[side];
+  return name === '' || words.toLowerCase().includes(name) ? words : `${sentenceCase(name)} side. ${words}`;
+}
+
+/** `: −32 ms` before the end of a clause: a sign says nothing to someone who was not told what zero is. */
+const BELOW_ZERO = /:\s−\d+(?:\.\d+)?\s?[^\s.,;]*(?=[.,;]|$)/g;
+
 /** What an injury on file rules out for now, in words of the record, and who can change that. */
 function leaveAlone({ file, assessment }: Writing): Block[] {
-  const held = assessment.findings.filter((finding) => finding.withheld !== null).length;
-  const limits = file.injuries
-    .filter((injury) => liftedBy(injury, asOf(file)) === null)
-    .map((injury) => {
-      const entry = conditionEntry(injury.condition);
-      const name = [entry.label, SIDE_WORDS[injury.side]].filter((word) => word !== '').join(', ');
-      const limit = injury.restrictions === '' ? entry.limits : injury.restrictions;
-      return beside(name, [
-        paragraph(limit === '' ? 'Ask before you load it.' : limit),
-        paragraph([...strong('Who can clear it: '), ...plain(`${entry.clears}.`)]),
-      ]);
-    });
+  // What only waits for someone to be seen is said above.
+  const held = assessment.findings.filter(({ withheld }) => withheld !== null && withheld.because.length > 0).length;
+  // A limit still written down holds beside a clearance.
+  const holds = (injury: Injury) => injury.restrictions !== '' || liftedBy(injury, asOf(file)) === null;
+  const limits = file.injuries.filter(holds).map((injury) => {
+    const entry = conditionEntry(injury.condition);
+    const name = [entry.label, SIDE_WORDS[injury.side]].filter((word) => word !== '').join(', ');
+    const limit = injury.restrictions === '' ? entry.limits : injury.restrictions;
+    return beside(name, [
+      paragraph(limit === '' ? 'Ask before you load it.' : limit),
+      paragraph([...strong('Who can clear it: '), ...plain(`${entry.clears}.`)]),
+    ]);
+  });
   if (limits.length === 0 && held === 0) return [];
   return [
     heading(2, 'What to leave alone for now', ANCHORS.heldBack),
-    ...outlineOf(file.injuries.filter((injury) => liftedBy(injury, asOf(file)) === null)),
+    ...outlineOf(file.injuries.filter(holds)),
     ...limits,
     ...(held === 0
       ? []
       : [
           paragraph(
-            `We also held back ${counted(held, 'usual piece', 'usual pieces')} of advice because of your history. Ask the person named here before you do more.`,
+            `We also held back ${counted(held, 'usual piece', 'usual pieces')} of advice because of your injuries. Ask the person named here before you do more.`,
           ),
         ]),
   ];
@@ -137,7 +163,8 @@ function found(writing: Writing): Block[] {
       ),
     ];
   });
-  const tests = profile.filter(isJudged);
+  // Referrals stand at the head.
+  const tests = profile.filter((finding) => isJudged(finding) && !isReferral(finding));
   return [
     ...ofTrials,
     ...(tests.length === 0
@@ -167,17 +194,16 @@ function isJudged({ outcome }: Finding): boolean {
 
 /** One finding: how it stands, what was found, and what to watch where that is no training of its own. */
 function inWords(writing: Writing, finding: Finding): Runs {
-  const side = SIDE_WORDS[finding.side];
   const advice = finding.kind === 'monitor' || finding.kind === 'caution' ? adviceOf(writing, finding) : null;
   return [
     ...strong(PLAIN_OUTCOMES[finding.outcome] ?? ''),
-    ...plain(`${side === '' ? '' : `${sentenceCase(side)}: `}${finding.wording.athlete.finding}`),
+    ...plain(withSide(finding)),
     ...(advice === null ? [] : [...plain(' '), ...quiet(`${adviceHead(finding)}${forAthlete(finding, advice)}`)]),
   ];
 }
 
 function notChecked({ assessment }: Writing): Block[] {
-  const open = assessment.findings.filter((finding) => !isJudged(finding)).length;
+  const open = assessment.findings.filter((finding) => !isJudged(finding) && isTold(finding)).length;
   if (open === 0) return [];
   return [
     heading(2, 'What we could not check', ANCHORS.notAssessed),

@@ -1,11 +1,13 @@
 import type { Finding, Outcome } from '../../assess/assessment.ts';
+import { movementOf } from '../../assess/movementOf.ts';
 import { standingOf } from '../../assess/standing.ts';
 import { addDays, counted, formatDate } from '../../format/number.ts';
+import { RESTRICTION } from '../../rules/effects/historyEffects.ts';
 import type { Block } from '../blocks/block.ts';
 import { heading } from '../blocks/heading.ts';
 import { list } from '../blocks/list.ts';
 import { paragraph } from '../blocks/paragraph.ts';
-import { plain, quiet, type Runs } from '../runs.ts';
+import { plain, quiet, type Runs, strong } from '../runs.ts';
 import type { Writing } from './writing.ts';
 
 const AT_MOST = 3;
@@ -23,22 +25,21 @@ export function firstSteps(writing: Writing): Block[] {
   // Both sides of one thing, or two findings with one remedy, are one thing to work on.
   const steps = all.filter(({ words }, i) => all.findIndex((one) => one.words === words) === i);
   const isStopped = writing.assessment.stops.length > 0;
-  const [head, none] = isStopped
-    ? ['What to work on after that', 'Nothing, until you have been seen.']
-    : ['Three things to work on', 'Nothing to work on follows from what was recorded.'];
+  const shown = steps.slice(0, AT_MOST);
+  const head = isStopped ? 'What to work on after that' : (HEADS[shown.length] ?? 'What to work on');
+  const none = isStopped ? 'Nothing, until you have been seen.' : 'Nothing to work on follows from what was recorded.';
   return [
-    heading(
-      2,
-      steps.length === 1
-        ? head.replace('Three things', 'One thing')
-        : steps.length === 2
-          ? head.replace('Three', 'Two')
-          : head,
-    ),
-    steps.length === 0
+    heading(2, head),
+    shown.length === 0
       ? paragraph(none)
       : list(
-          steps.slice(0, AT_MOST).map(({ finding, words }): Runs => [...plain(words), ...quiet(retestWords(finding))]),
+          shown.map(
+            ({ finding, words }): Runs => [
+              ...strong(`${placeInPlain(finding, writing.file)}. `),
+              ...plain(words),
+              ...quiet(retestWords(finding)),
+            ],
+          ),
           { isNumbered: true },
         ),
     ...(steps.length > AT_MOST
@@ -47,20 +48,30 @@ export function firstSteps(writing: Writing): Block[] {
   ];
 }
 
+const HEADS = [null, 'One thing to work on', 'Two things to work on', 'Three things to work on'] as const;
+
+/** Where a finding stands further on in the report, so that its reason can be found there. */
+function placeInPlain({ movement, phase }: Finding, file: Writing['file']): string {
+  const label = movementOf(file, movement)?.phases.find(({ id }) => id === phase)?.label;
+  return label ?? (movement === 'any' ? 'Your tests' : 'The whole movement');
+}
+
 /** The practitioner's own words as they stand; else the athlete's wording with the dose and what the history changed. */
 export function forAthlete({ intervention, wording, drill }: Finding, advice: string): string {
   if (advice !== intervention) return advice;
   const { intervention: plainly, adjustments } = wording.athlete;
   const dose = drill === null ? '' : `How much: ${drill.dose}.`;
-  return [plainly ?? advice, dose, ...adjustments].filter((part) => part !== '').join(' ');
+  // Restrictions on file stand once, under what to leave alone.
+  const changes = adjustments.filter((part) => !part.startsWith(RESTRICTION));
+  return [plainly ?? advice, dose, ...changes].filter((part) => part !== '').join(' ');
 }
 
 function retestWords({ retest, takenOn }: Finding): string {
   if (retest === null) return '';
-  const { label, afterDays } = retest;
+  const { afterDays } = retest;
   const when =
     takenOn === null ? `after ${counted(afterDays, 'day')}` : `on or after ${formatDate(addDays(takenOn, afterDays))}`;
-  return ` We test this again ${when}: ${label.charAt(0).toLowerCase()}${label.slice(1)}.`;
+  return ` We test this again ${when}.`;
 }
 
 /**

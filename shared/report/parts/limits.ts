@@ -73,7 +73,7 @@ export function isOfHealth(finding: Finding): boolean {
 }
 
 /** Nobody could have recorded what belongs to a drill that was not planned, or to a birth that was not on file. */
-function isTold({ tests }: Finding): boolean {
+export function isTold({ tests }: Finding): boolean {
   return !tests.some(({ measure, result }) => result === 'undetermined' && NOT_ASKED.test(measure));
 }
 

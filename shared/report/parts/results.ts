@@ -7,6 +7,7 @@ import { trialDots } from '../figures/trialDots.ts';
 import type { BatteryItem } from '../../knowledge/screening/battery.ts';
 import { batteryById, batteryItem } from '../../knowledge/screening/index.ts';
 import { measureById } from '../../knowledge/measures/index.ts';
+import type { Athlete } from '../../model/athlete.ts';
 import type { JumpTest, JumpTrial } from '../../model/jump.ts';
 import type { ScreeningResult, ScreeningSession } from '../../model/screening.ts';
 import { isKnown, type Quantity } from '../../quantity.ts';
@@ -16,7 +17,7 @@ import { paragraph } from '../blocks/paragraph.ts';
 import { type Column, right, table } from '../blocks/table.ts';
 import { dotted, plain, quantityRuns, quiet, type Runs } from '../runs.ts';
 import { ARMS_WORDS, GRADE_WORDS, JUMP_KIND_WORDS, JUMP_METHOD_WORDS, SIDE_WORDS } from '../words.ts';
-import type { Writing } from './writing.ts';
+import { lowerFirst, type Writing } from './writing.ts';
 
 const NOT_RECORDED = quiet('not recorded');
 
@@ -35,6 +36,7 @@ export function testFigures({ file, assessment }: Writing, title: string): Block
       pairsOf(
         file.screeningResults.filter((result) => result.sessionId === id),
         assessment.facts,
+        file.athlete.referenceSex,
       ),
     ),
   ];
@@ -185,11 +187,18 @@ export function screening({ file, assessment }: Writing): Block[] {
   if (sessions.length === 0) return [];
   return [
     heading(2, 'Screening'),
-    ...sessions.flatMap((session) => oneSession(session, file.screeningResults, assessment.facts)),
+    ...sessions.flatMap((session) =>
+      oneSession(session, file.screeningResults, assessment.facts, file.athlete.referenceSex),
+    ),
   ];
 }
 
-function oneSession(session: ScreeningSession, all: readonly ScreeningResult[], facts: readonly Fact[]): Block[] {
+function oneSession(
+  session: ScreeningSession,
+  all: readonly ScreeningResult[],
+  facts: readonly Fact[],
+  sex: Athlete['referenceSex'],
+): Block[] {
   const results = all.filter((result) => result.sessionId === session.id);
   const battery = batteryById(session.batteryId);
   const order = battery?.items.map((item) => item.id) ?? [];
@@ -211,15 +220,16 @@ function oneSession(session: ScreeningSession, all: readonly ScreeningResult[], 
     ? [paragraph(quiet(`${caption} · no results recorded`))]
     : [
         table(caption, ['Test', 'Side', right('Result'), right('Pain of 10'), 'Note'], rows),
-        ...pairsOf(results, facts),
+        ...pairsOf(results, facts, sex),
       ];
 }
 
 /** Measured tests of both sides, next to each other. */
-function pairsOf(results: readonly ScreeningResult[], facts: readonly Fact[]): Block[] {
+function pairsOf(results: readonly ScreeningResult[], facts: readonly Fact[], sex: Athlete['referenceSex']): Block[] {
   const items = [...new Set(results.map((result) => result.itemId))].flatMap((id) => batteryItem(id) ?? []);
   const pairs = items.flatMap((item): SidePair[] => {
-    const { unit, displayUnit, reference } = item;
+    const { unit, displayUnit } = item;
+    const reference = rangeFor(item, sex);
     if (unit === null || !item.hasSides) return [];
     const of = (side: 'left' | 'right'): Quantified | null => {
       const result = results.find((one) => one.itemId === item.id && one.side === side);
@@ -237,16 +247,22 @@ function pairsOf(results: readonly ScreeningResult[], facts: readonly Fact[]): B
       },
     ];
   });
-  const groups = items.flatMap(({ reference }) =>
-    reference === null ? [] : [`${reference.group} (${reference.source.cite})`],
-  );
+  const groups = items.flatMap((item) => {
+    const reference = rangeFor(item, sex);
+    return reference === null ? [] : [`${lowerFirst(reference.group)} (${reference.source.cite})`];
+  });
   const ground =
-    groups.length === 0 ? '' : ` Hatched: usual range, never a pass mark: ${[...new Set(groups)].join('; ')}.`;
+    groups.length === 0 ? '' : ` Hatched: a usual range, never a pass mark – ${[...new Set(groups)].join('; ')}.`;
   const drawn = sidePairs(
     pairs,
     `Left and right with the standard uncertainty, each test on its own axis from zero.${ground}`,
   );
   return drawn === null ? [] : [drawn];
+}
+
+/** The usual range of a test for those it was taken from: one of men is none for women, nor for whom no values are chosen. */
+function rangeFor({ reference }: BatteryItem, sex: Athlete['referenceSex']): BatteryItem['reference'] {
+  return reference === null || (reference.sex !== null && reference.sex !== sex) ? null : reference;
 }
 
 function quantityOf(result: ScreeningResult, item: BatteryItem, unit: Unit, facts: readonly Fact[]): Quantified {

@@ -8,6 +8,9 @@ import { EFFECTS, type Effect, type InjuryEffect, type Rule } from '../rule.ts';
 import { daysSince } from './daysSince.ts';
 import { hasEnded, liftedBy } from './liftedBy.ts';
 
+/** How a limit written down with an injury begins where it stands among changes. */
+export const RESTRICTION = 'Restriction on file: ';
+
 export interface EffectsOfHistory {
   /** One for each injury the rule or its region has to do with, by injury id. */
   readonly effects: readonly HistoryEffect[];
@@ -40,8 +43,7 @@ export function historyEffects(rule: Rule, history: readonly Injury[], asOf: str
     const entry = conditionEntry(injury.condition);
     const name = nameOf(injury, entry.label);
     const lifted = liftedBy(injury, asOf);
-    if (touches && injury.restrictions.trim() !== '')
-      restrictions.push(`Restriction on file: ${injury.restrictions.trim()}`);
+    if (touches && injury.restrictions.trim() !== '') restrictions.push(`${RESTRICTION}${injury.restrictions.trim()}`);
     if (lifted !== null) {
       const doubts = [earlyClearance(injury, entry), clearedInPart(injury)].filter((words) => words !== null).join(' ');
       const isChanged = isSuggesting && doubts !== '';

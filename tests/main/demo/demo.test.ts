@@ -85,7 +85,7 @@ describe.skipIf(!has('pdftotext'))('pdftotext reads', () => {
     expect(text).toContain('Player Elm');
     expect(text).toMatch(/be seen/i);
     expect(text).toMatch(/before you train on/i);
-    expect(text).toMatch(/pain 6 of 10/i);
+    expect(text).toContain('A test of your leg hurt: 6 of 10.');
   });
 
   test('in the letter the addressee, the direction and the question', () => {

@@ -214,7 +214,7 @@ describe('the client report', () => {
     const text = client({ assessment: { ...assessment, stops: [], findings } });
     expect(text).toContain('Three things to work on');
     expect(text).toContain(
-      'Exercise 3, three sets of eight. We test this again on or after 16 December 2026: knee bend.',
+      '3. Follow-through and landing. Exercise 3, three sets of eight. We test this again on or after 16 December 2026.',
     );
     expect(text).not.toContain('Exercise 4');
     expect(text).toContain('2 more things can wait');
@@ -226,6 +226,87 @@ describe('the client report', () => {
     expect(text).toContain('No straight-arm blocking');
     expect(text).toContain('Who can clear it: a physiotherapist');
     expect(text).not.toMatch(/Working|Sources|Trial by trial|Evidence:/);
+  });
+
+  test('a limit on file stands once, and holds beside a clearance of the injury', () => {
+    const file = sampleCase();
+    const injuries = file.injuries.map((injury) => ({
+      ...injury,
+      restrictions: injury.condition === 'ankle-sprain' ? 'Brace for all jumping.' : injury.restrictions,
+    }));
+    const assessment = sampleAssessment();
+    const findings = assessment.findings.map((finding) => ({
+      ...finding,
+      wording: {
+        ...finding.wording,
+        athlete: { ...finding.wording.athlete, adjustments: ['Restriction on file: Brace for all jumping.'] },
+      },
+    }));
+    const text = client({ file: { ...file, injuries }, assessment: { ...assessment, findings } });
+    expect(text.match(/Brace for all jumping/g)).toHaveLength(1);
+    expect(text).not.toContain('Restriction on file');
+  });
+
+  test('who must be seen reads it in plain words at the head, with what to do, and not a second time', () => {
+    const assessment = sampleAssessment();
+    const one = assessment.findings.find(({ key }) => key === landing);
+    if (one === undefined) throw new Error('the sample has this finding');
+    const athlete = {
+      finding: 'A test of your arm hurt: 3 of 10.',
+      intervention: 'Have it looked at.',
+      adjustments: [],
+    };
+    const referral = {
+      ...one,
+      key: 'r',
+      outcome: 'referral' as const,
+      kind: 'referral' as const,
+      movement: 'any' as const,
+      trialId: null,
+      side: 'right' as const,
+      intervention: 'Stop that test.',
+      drill: null,
+      wording: { ...one.wording, athlete },
+    };
+    const text = client({ assessment: { ...assessment, findings: [referral] } });
+    expect(text).toContain('Right side. A test of your arm hurt: 3 of 10. Have it looked at.');
+    expect(text.match(/A test of your arm hurt/g)).toHaveLength(1);
+  });
+
+  test('no number below zero, whose sign means nothing to a reader who was not told what zero is', () => {
+    const assessment = sampleAssessment();
+    const findings = assessment.findings.map((finding) => ({
+      ...finding,
+      wording: {
+        ...finding.wording,
+        athlete: {
+          ...finding.wording.athlete,
+          finding: 'The ball leaves near the top: −32\u00a0ms. Keep that timing.',
+        },
+      },
+    }));
+    const text = client({ assessment: { ...assessment, findings } });
+    expect(text).toContain('The ball leaves near the top. Keep that timing.');
+    expect(text).not.toContain('−32');
+  });
+
+  test('Vairo 2012, table 4, is of men: its range is not drawn for a woman', () => {
+    const file = sampleCase();
+    const [first] = file.screeningResults;
+    if (first === undefined) throw new Error('the sample was screened');
+    const turned = (side: 'left' | 'right', n: number) => ({
+      ...first,
+      id: sampleId(n),
+      itemId: 'shoulder-internal-rotation',
+      side,
+      valueSi: 1,
+      isPositive: null,
+    });
+    const screeningResults = [...file.screeningResults, turned('left', 950), turned('right', 951)];
+    const of = (referenceSex: 'female' | 'male') =>
+      client({ file: { ...file, screeningResults, athlete: { ...file.athlete, referenceSex } } });
+    expect(of('male')).toContain('young active men');
+    expect(of('female')).not.toContain('young active men');
   });
 
   test('a measure taken again is judged by the minimal detectable change published for it', () => {
