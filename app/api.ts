@@ -63,7 +63,7 @@ const caseTag = (_answer: unknown, failure: unknown, request: { caseId: string }
 
 export const api = createApi({
   baseQuery,
-  tagTypes: ['Case', 'Shelf', 'Roster'],
+  tagTypes: ['Case', 'Shelf', 'Roster', 'Rules'],
   // A case file may hold a long digitised trial: no point in keeping it long after its window is left.
   keepUnusedDataFor: 30,
   endpoints: (build) => ({
@@ -120,7 +120,35 @@ export const api = createApi({
     exportRules: build.mutation<Answer<'rules.export'>, Request<'rules.export'>>({ query: call('rules.export') }),
     importRules: build.mutation<Answer<'rules.import'>, Request<'rules.import'>>({
       query: call('rules.import'),
-      invalidatesTags: caseTag,
+      invalidatesTags: (_answer, _failure, { caseId }) => [
+        'Shelf',
+        caseId === null ? 'Rules' : { type: 'Case', id: caseId },
+      ],
+    }),
+    sharedRules: build.query<Answer<'rules.shared'>, void>({
+      query: () => call('rules.shared')({}),
+      providesTags: ['Rules'],
+    }),
+    editSharedRules: build.mutation<Answer<'rules.editShared'>, Request<'rules.editShared'>>({
+      query: call('rules.editShared'),
+      invalidatesTags: ['Rules'],
+    }),
+    undoSharedRules: build.mutation<Answer<'rules.undoShared'>, void>({
+      query: () => call('rules.undoShared')({}),
+      invalidatesTags: ['Rules'],
+    }),
+    redoSharedRules: build.mutation<Answer<'rules.redoShared'>, void>({
+      query: () => call('rules.redoShared')({}),
+      invalidatesTags: ['Rules'],
+    }),
+    rulesUpdate: build.query<Answer<'rules.update'>, void>({
+      query: () => call('rules.update')({}),
+      providesTags: ['Rules'],
+      keepUnusedDataFor: 0,
+    }),
+    acceptRulesUpdate: build.mutation<Answer<'rules.acceptUpdate'>, void>({
+      query: () => call('rules.acceptUpdate')({}),
+      invalidatesTags: ['Rules', 'Shelf', 'Case'],
     }),
     reportPreview: build.query<Answer<'report.preview'>, Request<'report.preview'>>({
       query: call('report.preview'),
@@ -187,6 +215,12 @@ export const {
   usePreviewRuleMutation,
   useExportRulesMutation,
   useImportRulesMutation,
+  useSharedRulesQuery,
+  useEditSharedRulesMutation,
+  useUndoSharedRulesMutation,
+  useRedoSharedRulesMutation,
+  useRulesUpdateQuery,
+  useAcceptRulesUpdateMutation,
   useReportPreviewQuery,
   useMakeReportMutation,
   useReportTextMutation,

@@ -5,15 +5,18 @@ import { parseInput } from '../shared/model/parseInput.ts';
 import { appHandlers } from './handlers/appHandlers.ts';
 import { caseHandlers } from './handlers/caseHandlers.ts';
 import type { Context, Handlers } from './handlers/context.ts';
+import type { KeptRules } from '../shared/ports/ruleStore.ts';
 import { judgeAll } from './handlers/judged.ts';
 import { jumpHandlers } from './handlers/jumpHandlers.ts';
 import { leaveFilms, mediaHandlers } from './handlers/mediaHandlers.ts';
 import { reportHandlers } from './handlers/reportHandlers.ts';
 import { mergeHandlers } from './handlers/mergeHandlers.ts';
 import { ruleHandlers } from './handlers/ruleHandlers.ts';
+import { sharedRuleHandlers } from './handlers/sharedRuleHandlers.ts';
 import { runHandlers } from './handlers/runHandlers.ts';
 import { stillHandlers } from './handlers/stillHandlers.ts';
 import { trialHandlers } from './handlers/trialHandlers.ts';
+import { shippedPack } from './exchange/packFile.ts';
 import { openMediaStore } from './media/mediaStore.ts';
 import { openSqliteCaseStore } from './store/sqliteCaseStore.ts';
 
@@ -28,6 +31,7 @@ const HANDLERS: Handlers<Channel> = {
   ...runHandlers,
   ...mergeHandlers,
   ...ruleHandlers,
+  ...sharedRuleHandlers,
 };
 
 /** Channels that only look. All others change something and run one after the other, in the order they came. */
@@ -41,6 +45,8 @@ const LOOKS: ReadonlySet<Channel> = new Set([
   'report.preview',
   'rules.preview',
   'rules.export',
+  'rules.shared',
+  'rules.update',
   'report.text',
   'roster.preview',
   'roster.list',
@@ -57,6 +63,8 @@ export interface ServiceOptions {
   readonly newId?: () => string;
   /** Also holds every answer against the contract. For tests: the answers are our own. */
   readonly checkAnswers?: boolean;
+  /** What the store keeps as the rules of this program. For tests: as an earlier program would have done. */
+  readonly rules?: KeptRules;
 }
 
 /** The program without a face: what both hosts and the command line call. */
@@ -72,7 +80,14 @@ export interface Service {
 
 /** @throws DomainError 'store-locked', 'store-unwritable', 'store-newer', 'store-corrupt' */
 export async function openService(options: ServiceOptions): Promise<Service> {
-  const { folder, host, now = () => new Date(), newId = randomUUID, checkAnswers = false } = options;
+  const {
+    folder,
+    host,
+    now = () => new Date(),
+    newId = randomUUID,
+    checkAnswers = false,
+    rules = shippedPack(),
+  } = options;
   const store = openSqliteCaseStore(folder, { host, pid: process.pid, since: now().toISOString() });
   const orGiveBack = async (thrown: unknown) => {
     await store.close();
@@ -100,6 +115,7 @@ export async function openService(options: ServiceOptions): Promise<Service> {
 
   // A program that was ended between an edit and its judging left the old cautions on the shelf.
   const judgeLeftBehind = async () => judgeAll(context, await store.unjudged());
+  await store.rules.use(rules).catch(orGiveBack);
   await judgeLeftBehind().catch(orGiveBack);
 
   async function answer(channel: unknown, request: unknown): Promise<unknown> {

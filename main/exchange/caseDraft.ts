@@ -29,7 +29,7 @@ const KINDS = [
   'enteredMeasure',
 ] as const;
 /** Part of a whole case file, as case show --json writes it, and left out here. A still is nothing without its picture. */
-const LEFT_OUT = ['revision', 'stills', 'findingDecisions', 'reports', 'media'];
+const LEFT_OUT = ['revision', 'judgedBy', 'stills', 'findingDecisions', 'reports', 'media'];
 
 export interface CaseDraft {
   readonly athlete: Partial<Omit<Athlete, 'id'>>;

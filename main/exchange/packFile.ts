@@ -1,6 +1,14 @@
 import { createHash } from 'node:crypto';
 import { canonicalJson } from '../../shared/canonicalJson.ts';
 import { DomainError } from '../../shared/errors.ts';
+import type { KeptRules } from '../../shared/ports/ruleStore.ts';
+import { SHIPPED_RULES } from '../../shared/rules/shippedRules.ts';
+import { RULES_VERSION } from '../../shared/versions.ts';
+
+/** The rules of this program, as a store keeps them. */
+export function shippedPack(): KeptRules {
+  return { digest: contentSha256(SHIPPED_RULES), version: RULES_VERSION, rules: SHIPPED_RULES };
+}
 
 const FORMAT = 'caseframe-rules';
 

@@ -2,12 +2,13 @@ import { DomainError } from '../../shared/errors.ts';
 import type { Request } from '../../shared/contract/channels.ts';
 import type { ReportRecord } from '../../shared/model/outcome.ts';
 import type { CaseFile } from '../../shared/model/records.ts';
+import { rulesVersionOf } from '../../shared/rules/ownRules.ts';
 import { referralEssentials } from '../../shared/report/beforeYouSend.ts';
 import { caseData, type CaseData } from '../../shared/report/caseData.ts';
 import { isWithoutNames, placeReport } from '../../shared/report/compose.ts';
 import { whatChanged } from '../../shared/report/whatChanged.ts';
 import { writeMarkdown } from '../../shared/report/writeMarkdown.ts';
-import { APP_VERSION, KERNEL_VERSION, RULES_VERSION } from '../../shared/versions.ts';
+import { APP_VERSION, KERNEL_VERSION } from '../../shared/versions.ts';
 import { loadEvidence } from '../report/loadEvidence.ts';
 import { caseJson, makeReport, requestFor, type Replaced } from '../report/makeReport.ts';
 import { writeDocx } from '../report/writeDocx.ts';
@@ -67,7 +68,7 @@ export const reportHandlers: Handlers<'report.preview' | 'report.make' | 'report
       caseSha256: made.caseSha256,
       appVersion: APP_VERSION,
       kernelVersion: KERNEL_VERSION,
-      rulesVersion: RULES_VERSION,
+      rulesVersion: rulesVersionOf(file),
       pageCount: made.report.pages.length,
       isFinal,
       isDeidentified: isWithoutNames(request),

@@ -15,6 +15,7 @@ import {
 import { notInStore } from '../../shared/ports/notInStore.ts';
 import { numberAfter } from '../../shared/ports/numberAfter.ts';
 import type { CaseStore, EditState, Erased, ShelfRow } from '../../shared/ports/caseStore.ts';
+import type { RuleStore } from '../../shared/ports/ruleStore.ts';
 import { isOvertaken, planCase, planEdits, planRedo, planUndo, type Step } from '../../shared/ports/editing.ts';
 import { searchText, searchWords } from '../../shared/ports/searchText.ts';
 import { copyBeforeMigration } from './copyBeforeMigration.ts';
@@ -24,6 +25,7 @@ import { prepareStatements, type Statements } from './statements.ts';
 import { corrupt, storeError } from './storeErrors.ts';
 import { type Holder, lockStore } from './storeLock.ts';
 import { fromJson, fromRow, type Row, stepChange, TABLES, toJson, toRow } from './tables.ts';
+import { sqliteRules } from './sqliteRuleStore.ts';
 import { verifyStore } from './verifyStore.ts';
 
 export const DATABASE_FILE = 'cases.sqlite';
@@ -38,6 +40,7 @@ export interface SqliteCaseStore extends CaseStore {
   mapping(door: Door, heads: readonly string[]): Promise<string | null>;
   rememberMapping(door: Door, heads: readonly string[], mapping: object, at: string): Promise<void>;
   forgetMapping(door: Door, heads: readonly string[]): Promise<void>;
+  readonly rules: RuleStore;
   /** Number of the latest migration. */
   readonly schemaVersion: number;
 }
@@ -99,6 +102,8 @@ function caseStore(database: Database, sql: Statements, folder: string, release:
   const write = <T>(work: () => T): Promise<T> => guard(() => database.transaction(work).immediate());
   const read = <T>(work: () => T): Promise<T> => guard(() => database.transaction(work).deferred());
 
+  const rules = sqliteRules(database, { read, write });
+
   function rerun(caseId: string, step: Step | null, at: string): EditState {
     if (step !== null) {
       const file = readCase(sql, caseId);
@@ -132,6 +137,7 @@ function caseStore(database: Database, sql: Statements, folder: string, release:
 
   return {
     schemaVersion: schemaVersion(database),
+    rules: rules.store,
     create: (edits, at) => write(() => void openCases(sql, [edits], at)),
     createAll: (cases, at, { id: rosterId, fileName }) =>
       write(() => {
@@ -186,7 +192,7 @@ function caseStore(database: Database, sql: Statements, folder: string, release:
         const rows = sql.shelf.all({ ...filter, limit, offset }).map((row) => shelfRow(sql, row, archived, words[0]));
         return { total: sql.shelfCount.get(filter)?.total ?? 0, rows };
       }),
-    open: (caseId) => read(() => readCase(sql, caseId)),
+    open: (caseId) => read(() => ({ ...readCase(sql, caseId), judgedBy: rules.judgedBy(caseId) })),
     editState: (caseId) => read(() => readState(sql, caseId)),
     history: (caseId, limit) =>
       read(() => {
@@ -226,7 +232,7 @@ function caseStore(database: Database, sql: Statements, folder: string, release:
     unjudged: () => read(() => sql.unjudged.all().map(({ caseId }) => caseId)),
     keptFiles: () =>
       read(() => sql.records.media.all.all().map((row) => fromRow(TABLES.media, row) as RecordOf<'media'>)),
-    verify: () => read(() => verifyStore(database, sql)),
+    verify: () => read(() => [...verifyStore(database, sql), ...rules.problems()]),
     close: async () => {
       database.close();
       release();

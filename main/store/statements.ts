@@ -89,8 +89,8 @@ export function prepareStatements(database: Database) {
       'SELECT revision, touched_at FROM case_state WHERE case_id = ?',
     ),
     insertState: prepare<[{ caseId: string; at: string }]>(
-      `INSERT INTO case_state (case_id, revision, touched_at, missing, cautions, is_judged)
-       VALUES (:caseId, 0, :at, '[]', '[]', 0)`,
+      `INSERT INTO case_state (case_id, revision, touched_at, missing, cautions, is_judged, rules_digest)
+       VALUES (:caseId, 0, :at, '[]', '[]', 0, (SELECT digest FROM rule_pack WHERE is_current = 1))`,
     ),
     touch: prepare<[{ caseId: string; at: string }]>(
       'UPDATE case_state SET revision = revision + 1, is_judged = 0, touched_at = :at WHERE case_id = :caseId',

@@ -1,23 +1,19 @@
 import type { CaseFile } from '../model/records.ts';
 import { evaluateRules } from '../rules/evaluate.ts';
 import type { Rule } from '../rules/rule.ts';
-import { ruleBook } from '../rules/ownRules.ts';
-import { KERNEL_VERSION, RULES_VERSION } from '../versions.ts';
+import { ruleBook, rulesVersionOf } from '../rules/ownRules.ts';
+import { KERNEL_VERSION } from '../versions.ts';
 import type { Assessment } from './assessment.ts';
 import { asOf } from './asOf.ts';
 import { checkCase } from './checkCase.ts';
 import { checkRuled } from './checkRuled.ts';
 import { collectFacts } from './collectFacts.ts';
 import { missingWords } from './missingWords.ts';
-import { movementsOf } from './movementOf.ts';
 import { sectionStates } from './sectionStates.ts';
 import { stopNotices } from './stopNotices.ts';
 
 /** Everything that follows from a case file. Pure: the same file and rules always give the same assessment. */
-export function assessCase(
-  file: CaseFile,
-  rules: readonly Rule[] = ruleBook(file.ownRules, movementsOf(file)).rules,
-): Assessment {
+export function assessCase(file: CaseFile, rules: readonly Rule[] = ruleBook(file).rules): Assessment {
   const facts = collectFacts(file);
   const findings = evaluateRules(rules, facts, file.injuries, {
     referenceSex: file.athlete.referenceSex,
@@ -34,6 +30,6 @@ export function assessCase(
     stops: stopNotices(findings, facts),
     missing: missingWords(file, sections),
     kernelVersion: KERNEL_VERSION,
-    rulesVersion: RULES_VERSION,
+    rulesVersion: rulesVersionOf(file),
   };
 }

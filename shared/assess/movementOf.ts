@@ -16,6 +16,21 @@ export function movementsOf({ ownMovements }: Own): readonly Movement[] {
   return [...MOVEMENTS, ...ownMovements.map(asMovement)];
 }
 
+/**
+ * A movement by its id or, one of the user's own, by the name that rules know it by: `own/push-kick` is the movement called
+ * "Push kick" in whatever case it was built.
+ */
+export function movementNamed(name: string, movements: readonly Movement[]): Movement | null {
+  return movements.find(({ id, label }) => id === name || ownMovementName(label) === name) ?? null;
+}
+
+export function ownMovementName(label: string): string {
+  return `own/${label
+    .toLowerCase()
+    .replaceAll(/[^\p{L}\p{N}]+/gu, '-')
+    .replaceAll(/^-|-$/g, '')}`;
+}
+
 /** A movement keeps its identity while its record does, so that measures of its trials need not be computed anew. */
 const known = new WeakMap<OwnMovement, Movement>();
 

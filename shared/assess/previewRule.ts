@@ -4,6 +4,7 @@ import type { Rule } from '../rules/rule.ts';
 import type { Outcome } from './assessment.ts';
 import { asOf } from './asOf.ts';
 import { collectFacts } from './collectFacts.ts';
+import { movementNamed, movementsOf } from './movementOf.ts';
 
 /** What one rule alone would say of one case; null: nothing. `not-assessed` where a value it needs is missing. */
 export interface RulePreview {
@@ -12,10 +13,16 @@ export interface RulePreview {
   readonly intervention: string | null;
 }
 
-/** The first thing that a rule would say of a case, by itself: what other rules would hold back is not asked. */
+/**
+ * The first thing that a rule would say of a case, by itself: what other rules would hold back is not asked. A rule over a
+ * movement of the user's own is asked of the movement of that name in this case.
+ */
 export function previewRule(rule: Rule, file: CaseFile): RulePreview | null {
-  const { referenceSex, birthDate } = file.athlete;
-  const said = evaluateRules([rule], collectFacts(file), file.injuries, { referenceSex, birthDate, asOf: asOf(file) });
+  const movement = rule.movement === 'any' ? 'any' : movementNamed(rule.movement, movementsOf(file))?.id;
+  if (movement === undefined) return null;
+  const { referenceSex, birthDate, ageBand } = file.athlete;
+  const who = { referenceSex, birthDate, ageBand, asOf: asOf(file) };
+  const said = evaluateRules([{ ...rule, movement }], collectFacts(file), file.injuries, who);
   const first = said.find(({ outcome }) => outcome !== 'not-assessed') ?? said[0];
   if (first === undefined) return null;
   const { outcome, finding, intervention } = first;

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { OUTCOMES } from '../assess/assessment.ts';
-import { ruleBody } from '../model/ownRule.ts';
+import { ruleBody, sharedRule } from '../model/ownRule.ts';
 import { change, edit } from '../model/edit.ts';
 import { purpose } from '../model/case.ts';
 import { PAPERS, REPORT_KINDS } from '../model/outcome.ts';
@@ -58,6 +58,22 @@ const rulePreview = z.strictObject({
   finding: z.string(),
   intervention: z.string().nullable(),
 });
+
+/** Own rules for every case, what keeps each from judging, and whether there is something to take back. */
+const sharedRules = z.strictObject({
+  rules: z.array(sharedRule.extend({ problems: z.array(z.string()) })),
+  /** Movements built in any case, by the name that rules know them by. */
+  movements: z.array(
+    z.strictObject({
+      id: z.string(),
+      label: z.string(),
+      phases: z.array(z.strictObject({ id: z.string(), label: z.string() })),
+    }),
+  ),
+  canUndo: z.boolean(),
+  canRedo: z.boolean(),
+});
+const said = z.strictObject({ outcome: z.enum(OUTCOMES), text: z.string() }).nullable();
 
 const forceFile = z.strictObject({
   fileName: line.min(1),
@@ -356,7 +372,7 @@ export const CHANNELS = {
   },
   /** What a rule of one's own would say, stored or not, of this case and of every case that is not archived. */
   'rules.preview': {
-    request: z.strictObject({ caseId: id, rule: ruleBody }),
+    request: z.strictObject({ caseId: id.nullable(), rule: ruleBody }),
     answer: z.strictObject({
       /** What keeps it from being used, in words; empty: it may be. */
       problems: z.array(z.string()),
@@ -366,21 +382,56 @@ export const CHANNELS = {
       fires: z.array(rulePreview.extend({ caseId: id, number: z.string() })),
     }),
   },
-  /** The own rules of a case that are sound, as one file with the SHA-256 of its content. */
+  /** The own rules of a case, or those for every case, that are on and sound, as one file with the SHA-256 of its content. */
   'rules.export': {
-    request: z.strictObject({ caseId: id, name: line.min(1) }),
+    request: z.strictObject({ caseId: id.nullable(), name: line.min(1) }),
     answer: z.strictObject({ fileName: z.string(), text: z.string(), sha256: z.string() }),
   },
-  /** Adds the rules of a pack to a case, switched on, as one step of undo: all of them, or with one fault none. */
+  /** Adds the rules of a pack to a case, or to all, switched on, as one step of undo: all of them, or with one fault none. */
   'rules.import': {
-    request: z.strictObject({ caseId: id, fileName: line.min(1), text: z.string().max(8_000_000) }),
+    request: z.strictObject({ caseId: id.nullable(), fileName: line.min(1), text: z.string().max(8_000_000) }),
     answer: z.strictObject({
       rules: z.int(),
       /** `null`: the pack carries none. A pack whose content does not agree with its own is refused. */
       sha256: z.string().nullable(),
-      edits: editState,
+      /** `null`: they are for every case, which has a history of its own. */
+      edits: editState.nullable(),
     }),
   },
+  'rules.shared': { request: none, answer: sharedRules },
+  /** Makes, changes or (null) takes out rules for every case, as one step of undo. One that is changed is off until it is switched on again. */
+  'rules.editShared': {
+    request: z.strictObject({
+      edits: z
+        .array(z.strictObject({ id, rule: sharedRule.nullable() }))
+        .min(1)
+        .max(1000),
+    }),
+    answer: sharedRules,
+  },
+  'rules.undoShared': { request: none, answer: sharedRules },
+  'rules.redoShared': { request: none, answer: sharedRules },
+  /** What an update of the rules of the program would change in the cases that it waits for. Archived ones change unseen. */
+  'rules.update': {
+    request: none,
+    answer: z.strictObject({
+      /** Of the rules now in use, oldest first, and of those that came with the update. */
+      from: z.array(z.string()),
+      to: z.string(),
+      /** Cases that wait, archived ones too. */
+      waiting: z.int(),
+      /** Those not archived in which something changes. */
+      cases: z.array(
+        z.strictObject({
+          caseId: id,
+          number: z.string(),
+          athleteName: z.string(),
+          changes: z.array(z.strictObject({ key: z.string(), before: said, after: said, isInForce: z.boolean() })),
+        }),
+      ),
+    }),
+  },
+  'rules.acceptUpdate': { request: none, answer: none },
   /** The very pages that would be written. */
   'report.preview': {
     request: reportRequest,

@@ -1,3 +1,4 @@
+import { BY_NOTHING_ELSE } from './ownRule.ts';
 import type { AnyRecord, CaseFile, Kind, RecordOf } from './records.ts';
 
 /** Kinds of which a case file holds exactly one. */
@@ -59,5 +60,5 @@ export function withRecord(file: CaseFile, kind: Kind, id: string, record: AnyRe
 /** A case file with nothing in it but the case and its athlete. */
 export function emptyCaseFile(caseRecord: RecordOf<'case'>, athlete: RecordOf<'athlete'>): CaseFile {
   const lists = Object.fromEntries(Object.values(LISTS).map((list) => [list, []]));
-  return { revision: 0, case: caseRecord, athlete, ...lists } as unknown as CaseFile;
+  return { revision: 0, judgedBy: BY_NOTHING_ELSE, case: caseRecord, athlete, ...lists } as unknown as CaseFile;
 }

@@ -14,3 +14,18 @@ export const ruleBody = z
 export const ownRule = z.strictObject({ id, caseId: id, isOn: z.boolean(), rule: ruleBody });
 export type OwnRule = z.infer<typeof ownRule>;
 export type RuleBody = z.infer<typeof ruleBody>;
+
+/** The same for every case of the store. */
+export const sharedRule = ownRule.omit({ caseId: true });
+export type SharedRule = z.infer<typeof sharedRule>;
+
+/** What a case is judged by beside the rules of the program and its own. Not part of the case: the store says it. */
+export const judgedBy = z.strictObject({
+  /** Own rules for every case, as far as they are on. */
+  shared: z.array(sharedRule),
+  /** Rules of the program from before an update that nobody has accepted yet; null: there is none. */
+  held: z.strictObject({ version: z.string(), rules: z.array(ruleBody) }).nullable(),
+});
+export type JudgedBy = z.infer<typeof judgedBy>;
+
+export const BY_NOTHING_ELSE: JudgedBy = { shared: [], held: null };

@@ -6,7 +6,7 @@ import { injury } from './injury.ts';
 import { jumpTest, jumpTrial } from './jump.ts';
 import { findingDecision, mediaRecord, reportRecord } from './outcome.ts';
 import { ownMovement } from './ownMovement.ts';
-import { ownRule } from './ownRule.ts';
+import { BY_NOTHING_ELSE, judgedBy, ownRule } from './ownRule.ts';
 import { screeningResult, screeningSession } from './screening.ts';
 import {
   instabilityEvent,
@@ -64,6 +64,7 @@ export function isOfAthlete(kind: Kind): boolean {
 export const caseFile = z.strictObject({
   /** Counts up with every edit, undo and redo. */
   revision: z.int().min(0),
+  judgedBy: judgedBy.default(BY_NOTHING_ELSE),
   case: caseRecord,
   athlete,
   injuries: z.array(injury),

@@ -33,7 +33,7 @@ export interface Plan {
 }
 
 /** Typing one field with pauses shorter than this is one step of undo. Chosen for the house; no source. */
-const TYPING_PAUSE_MS = 3000;
+export const TYPING_PAUSE_MS = 3000;
 
 /**
  * The first step of a case's history.

@@ -51,7 +51,7 @@ export function evaluateRules(
   options: JudgingOptions,
 ): Finding[] {
   const index = indexFacts(facts);
-  const judged = inJudgingOrder(rules).flatMap((rule) => judge(rule, index, options));
+  const judged = once(inJudgingOrder(rules).flatMap((rule) => judge(rule, index, options)));
   const fired = judged.filter((one) => one.isFired);
   const referrals = fired.filter((one) => one.rule.kind === 'referral');
   // A caution too close to call questions its own number and nothing else.
@@ -75,6 +75,21 @@ export function evaluateRules(
         return [suggestion(one, effects, referrals)];
     }
   });
+}
+
+/** Two versions of one rule, as there are while an update waits, speak once of one subject: the one that fires. */
+function once(judged: readonly Judged[]): readonly Judged[] {
+  const heard = new Map<string, Judged>();
+  for (const one of judged) {
+    const key = keyOf(one);
+    const before = heard.get(key);
+    if (before === undefined || (one.isFired && !before.isFired)) heard.set(key, one);
+  }
+  return heard.size === judged.length ? judged : [...heard.values()];
+}
+
+function keyOf({ rule, subject, phase }: Judged): string {
+  return `${rule.id}/${subject.recordId ?? 'case'}/${phase}/${subject.side}`;
 }
 
 /** Of several rules that lack the same measures in the same place, the first: what is missing is listed once. */
@@ -255,7 +270,7 @@ function findingOf(
   const fact = subject.fact;
   const retestLabel = rule.retest === null ? null : (measureById(rule.retest.measure)?.label ?? rule.retest.measure);
   return {
-    key: [rule.id, subject.recordId ?? 'case', phase, subject.side].join('/'),
+    key: keyOf(one),
     ruleId: rule.id,
     kind: rule.kind,
     outcome,

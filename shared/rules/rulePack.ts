@@ -68,6 +68,15 @@ const packRule = z.strictObject({
   replaces: z.string().nullable().default(null),
 });
 
+/** A rule of the program as a store keeps it: written out, under an id of any form. */
+const keptRule = packRule.omit({ loads: true }).extend({ id: z.string().min(1), drill: ownDrill.nullable() });
+
+/** Rules that the program came with once, as they were kept; null: their form is not one that this version reads. */
+export function keptRules(kept: readonly unknown[]): readonly Rule[] | null {
+  const read = z.array(keptRule).safeParse(kept);
+  return read.success ? read.data.map((rule) => fromPack({ ...rule, loads: [] })) : null;
+}
+
 /** A file of rules of one's own. */
 const rulePack = z.strictObject({
   format: z.literal('caseframe-rules'),

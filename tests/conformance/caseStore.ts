@@ -185,6 +185,7 @@ export function caseStoreConformance(
         expect(caseFile.parse(file)).toEqual(file);
         expect(file).toEqual({
           revision: 0,
+          judgedBy: { shared: [], held: null },
           case: EXAMPLES.case,
           athlete: EXAMPLES.athlete,
           injuries: [EXAMPLES.injury],

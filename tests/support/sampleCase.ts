@@ -26,6 +26,7 @@ const SESSION = sampleId(10);
 export function sampleCase(): CaseFile {
   return {
     revision: 42,
+    judgedBy: { shared: [], held: null },
     case: {
       ...blankCase({ id: CASE, athleteId: ATHLETE }, '2026-014', 'intake', '2026-11-18'),
       practitioner: 'R. Example, strength coach (invented)',

@@ -126,6 +126,7 @@ export function checkCaseFile(told: Omit<Vignette, 'title' | 'expect' | 'stops'>
   return caseFile.parse({
     ...Object.fromEntries(nothing),
     revision: 0,
+    judgedBy: { shared: [], held: null },
     case: {
       ...blankCase({ id: caseId, athleteId }, '2026-001', told.purpose, DAY),
       practitioner: 'R. Example',

@@ -1,5 +1,4 @@
 import { useState } from 'react';
-import { movementsOf } from '../../../shared/assess/movementOf.ts';
 import type { RuleBody } from '../../../shared/model/ownRule.ts';
 import { blankRule } from '../../../shared/rules/blankRule.ts';
 import { OWN_RULE_WORDS, ruleBook } from '../../../shared/rules/ownRules.ts';
@@ -20,7 +19,7 @@ export function OwnRules() {
   const { file } = useCase();
   const edit = useEdit();
   const [openId, setOpenId] = useState<string | null>(null);
-  const { refused } = ruleBook(file.ownRules, movementsOf(file));
+  const { refused } = ruleBook(file);
   const open = file.ownRules.find(({ id }) => id === openId) ?? null;
   const add = (rule: RuleBody) => {
     const id = newId();

@@ -3,6 +3,7 @@ import os from 'node:os';
 import path from 'node:path';
 import { openService, type Service } from '../../../main/service.ts';
 import type { Answer, Channel, Request } from '../../../shared/contract/channels.ts';
+import type { KeptRules } from '../../../shared/ports/ruleStore.ts';
 import type { Failure } from '../../../shared/errors.ts';
 import { AT, after, id } from '../../conformance/examples.ts';
 
@@ -20,14 +21,23 @@ export interface Asked {
 /**
  * A service on a folder of its own, with a clock that gains five seconds at each look and numbered ids; answers checked.
  * @param firstId another one for a folder in which a service was at work before
+ * @param rules as if the program had come with these; left out: it comes with its own
  */
 export async function aService(
   folder = fs.mkdtempSync(path.join(os.tmpdir(), 'caseframe-service-')),
   firstId = 5000,
+  rules?: KeptRules,
 ): Promise<Asked> {
   let [looks, waitedMs, ids] = [0, 0, firstId];
   const now = () => new Date(after(5000 * looks++ + waitedMs));
-  const service = await openService({ folder, host: 'command line', now, newId: () => id(ids++), checkAnswers: true });
+  const service = await openService({
+    folder,
+    host: 'command line',
+    now,
+    newId: () => id(ids++),
+    checkAnswers: true,
+    ...(rules === undefined ? {} : { rules }),
+  });
   return {
     service,
     folder,
