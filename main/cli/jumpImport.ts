@@ -11,7 +11,7 @@ import { findCase } from './findCase.ts';
 
 export const jumpImport: Command = {
   name: 'jump import',
-  usage: `CASE FILE.csv|FILE.c3d [--kind ${JUMP_KINDS.join('|')}] [--date DAY] [--standing-reach M] [--drop-height M] [--fps HZ] [--rate HZ] [--folder DIR]`,
+  usage: `CASE FILE.csv|FILE.c3d [--kind ${JUMP_KINDS.join('|')}] [--date DAY] [--standing-reach M] [--drop-height M] [--mat] [--fps HZ] [--rate HZ] [--folder DIR]`,
   does: 'a jump test from a table of flight times or reaches, or from a force-plate record',
   words: 2,
   options: {
@@ -19,6 +19,7 @@ export const jumpImport: Command = {
     date: { type: 'string' },
     'standing-reach': { type: 'string' },
     'drop-height': { type: 'string' },
+    mat: { type: 'boolean' },
     fps: { type: 'string' },
     rate: { type: 'string' },
   },
@@ -40,7 +41,8 @@ export const jumpImport: Command = {
       caseId,
       heldOn: String(options['date'] ?? new Date().toISOString().slice(0, 10)),
       kind,
-      method: table?.method ?? 'force-plate',
+      method:
+        options['mat'] === true && table?.method === 'flight-time' ? 'contact-mat' : (table?.method ?? 'force-plate'),
       arms: null,
       shoes: null,
       device: '',
@@ -48,6 +50,7 @@ export const jumpImport: Command = {
       standingReachM: optionalNumber(options['standing-reach'], '--standing-reach'),
       dropHeightM: optionalNumber(options['drop-height'], '--drop-height'),
       note: '',
+      warmUp: '',
     };
     const trials = (table?.jumps ?? []).map(
       (jump, i): Edit => ({
@@ -60,6 +63,7 @@ export const jumpImport: Command = {
           force: null,
           mediaSha256: null,
           isSetAside: false,
+          movementTrialId: null,
           ...jump,
         },
       }),

@@ -95,6 +95,7 @@ export function jumpTest(
       standingReachM: null,
       dropHeightM: null,
       note: '',
+      warmUp: '',
       ...test,
     },
   };
@@ -129,6 +130,7 @@ export function filmedJumps(
           painNrs: 0,
           isSetAside: false,
           note: '',
+          movementTrialId: null,
         },
       }),
     ),

@@ -63,6 +63,7 @@ export const jumpHandlers: Handlers<'jump.previewForce' | 'jump.importForce' | '
         painNrs: null,
         isSetAside: false,
         note: '',
+        movementTrialId: null,
       };
       return { op: 'create', kind: 'jumpTrial', record };
     });

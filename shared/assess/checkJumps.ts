@@ -3,7 +3,7 @@ import { bentLanding } from '../kernel/check/bentLanding.ts';
 import { bodyWeightNotSubtracted } from '../kernel/check/bodyWeightNotSubtracted.ts';
 import { reachInOtherShoes } from '../kernel/check/reachInOtherShoes.ts';
 import { slowedSeconds } from '../kernel/check/slowedSeconds.ts';
-import type { JumpTest } from '../model/jump.ts';
+import { FLIGHT_METHODS, type JumpTest } from '../model/jump.ts';
 import type { CaseFile } from '../model/records.ts';
 import type { CaseCheck, Fact } from './assessment.ts';
 import { compared, factKeyOf, readingOf } from './checkedFacts.ts';
@@ -46,7 +46,7 @@ function longestFlight(testId: string, { jumpTrials }: CaseFile, facts: readonly
 
 /** Flight times against a film of the same jump on the same day. */
 function landing(test: JumpTest, file: CaseFile, facts: readonly Fact[]): CaseCheck[] {
-  if (test.method !== 'flight-time') return [];
+  if (!FLIGHT_METHODS.includes(test.method)) return [];
   const film = file.movementTrials.find(
     (trial) => trial.filmedOn === test.heldOn && trial.movementId === `${test.kind}-jump`,
   );

@@ -1,5 +1,6 @@
 import { contactTime } from '../kernel/jump/contactTime.ts';
 import { flightHeight } from '../kernel/jump/flightHeight.ts';
+import { flightTimeFromEvents } from '../kernel/jump/flightTimeFromEvents.ts';
 import { flightTime } from '../kernel/jump/flightTime.ts';
 import { jumpAndReachHeight } from '../kernel/jump/jumpAndReachHeight.ts';
 import { predictPower } from '../kernel/jump/predictPower.ts';
@@ -47,9 +48,8 @@ function factsOfTrial(trial: JumpTrial, test: JumpTest, file: CaseFile): Fact[] 
   };
   const facts: Fact[] = [];
 
-  if (trial.flightTimeS !== null) {
-    const seconds = trial.flightTimeS;
-    const time = reading(() => flightTime(seconds, test.frameRateHz));
+  const time = timeInAir(trial, test, file);
+  if (time !== null) {
     const height = from(time, (t) => flightHeight(t));
     add('jump.flightTime', number(time));
     add('jump.height.flightTime', number(height), heightOf(test, 'take-off'));
@@ -80,6 +80,20 @@ function factsOfTrial(trial: JumpTrial, test: JumpTest, file: CaseFile): Fact[] 
     );
   }
   return facts;
+}
+
+/** Typed, or between the events of a filmed trial; null: neither is there. */
+function timeInAir(trial: JumpTrial, test: JumpTest, file: CaseFile): Reading<'s'> | null {
+  const { flightTimeS, movementTrialId } = trial;
+  if (flightTimeS !== null) return reading(() => flightTime(flightTimeS, test.frameRateHz));
+  if (movementTrialId === null) return null;
+  const at = (event: string) =>
+    file.trialEvents.find((one) => one.trialId === movementTrialId && one.event === event) ?? null;
+  const [takeoff, landing] = [at('take-off'), at('landing')];
+  if (takeoff === null || landing === null) {
+    return { unknown: 'the filmed trial has no take-off or no landing marked any more' };
+  }
+  return reading(() => flightTimeFromEvents(takeoff, landing));
 }
 
 function reachHeight(jumpReachM: number, test: JumpTest): Reading<'m'> {

@@ -117,7 +117,8 @@ function isLeftOut(item: BatteryItem, inForce: ReadonlySet<Condition>): boolean 
 function jumpsState({ jumpTests, jumpTrials }: CaseFile): Pick<SectionState, 'words' | 'isComplete'> {
   if (jumpTests.length === 0) return { words: 'none yet', isComplete: false };
   const filled = jumpTrials.filter(
-    (trial) => trial.flightTimeS !== null || trial.jumpReachM !== null || trial.force !== null,
+    (trial) =>
+      trial.flightTimeS !== null || trial.jumpReachM !== null || trial.force !== null || trial.movementTrialId !== null,
   ).length;
   return { words: `${counted(filled, 'trial')} in ${counted(jumpTests.length, 'test')}`, isComplete: filled > 0 };
 }

@@ -2,8 +2,12 @@ import { z } from 'zod';
 import { day, finite, id, line, nonNegative, pain, positive, sha256, text } from './parts.ts';
 
 export const JUMP_KINDS = ['countermovement', 'squat', 'drop'] as const;
-export const JUMP_METHODS = ['flight-time', 'jump-and-reach', 'force-plate'] as const;
+export const JUMP_METHODS = ['flight-time', 'jump-and-reach', 'force-plate', 'contact-mat', 'filmed-trial'] as const;
 export const ARMS = ['free', 'hips'] as const;
+
+/** Methods that time the flight: height by g t²/8, each a method of its own that is compared with itself alone. */
+export const FLIGHT_METHODS: readonly JumpMethod[] = ['flight-time', 'contact-mat', 'filmed-trial'];
+type JumpMethod = (typeof JUMP_METHODS)[number];
 
 /** Conditions that all trials of one test share. Two heights may be compared only if these agree. */
 export const jumpTest = z.strictObject({
@@ -15,13 +19,15 @@ export const jumpTest = z.strictObject({
   arms: z.enum(ARMS).nullable(),
   shoes: z.boolean().nullable(),
   device: line,
-  /** Frames a second of the video a flight time was read from; null for a mat, a plate or a beam. */
+  /** Frames a second of the video a flight time was read from, or samples a second of the mat; null where not known. */
   frameRateHz: positive.max(100_000).nullable(),
   /** Jump and reach: standing reach in the same shoes. */
   standingReachM: positive.max(4).nullable(),
   /** Drop jump: height of the box. */
   dropHeightM: positive.max(3).nullable(),
   note: text,
+  /** What was done before the first trial, in words. */
+  warmUp: line,
 });
 export type JumpTest = z.infer<typeof jumpTest>;
 
@@ -103,5 +109,7 @@ export const jumpTrial = z.strictObject({
   painNrs: pain.nullable(),
   isSetAside: z.boolean(),
   note: text,
+  /** The filmed trial whose flight this is; its events give the flight time. */
+  movementTrialId: id.nullable(),
 });
 export type JumpTrial = z.infer<typeof jumpTrial>;

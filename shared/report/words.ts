@@ -66,6 +66,8 @@ export const JUMP_METHOD_WORDS = {
   'flight-time': 'from flight time',
   'jump-and-reach': 'by jump and reach',
   'force-plate': 'on a force plate',
+  'contact-mat': 'on a contact mat',
+  'filmed-trial': 'from a filmed trial',
 } as const satisfies Record<JumpTest['method'], string>;
 
 export const ARMS_WORDS = { free: 'arms free', hips: 'hands on hips' } as const satisfies Record<

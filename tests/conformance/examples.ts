@@ -221,6 +221,7 @@ export const EXAMPLES: { readonly [K in Kind]: RecordOf<K> } = {
     standingReachM: null,
     dropHeightM: null,
     note: '',
+    warmUp: 'five easy jumps',
   },
   jumpTrial: {
     id: id(7),
@@ -253,6 +254,7 @@ export const EXAMPLES: { readonly [K in Kind]: RecordOf<K> } = {
     painNrs: 0,
     isSetAside: false,
     note: '',
+    movementTrialId: null,
   },
   ownMovement: {
     id: id(15),

@@ -87,4 +87,19 @@ export async function open(page: Page, host: Host): Promise<void> {
   await expect(page.getByRole('main')).toBeVisible();
 }
 
+/** Asks the host itself, past the screen. */
+export async function ask<T>(page: Page, channel: string, request: object): Promise<T> {
+  return page.evaluate(
+    async ([name, body]) => {
+      const response = await fetch(`/api/${name}`, {
+        method: 'POST',
+        headers: { 'content-type': 'application/json' },
+        body,
+      });
+      return ((await response.json()) as { value: T }).value;
+    },
+    [channel, JSON.stringify(request)] as const,
+  );
+}
+
 export { expect };

@@ -5,7 +5,7 @@ import type { Edit } from '../../shared/model/edit.ts';
 import { generalBattery } from '../../shared/knowledge/screening/generalBattery.ts';
 import type { CaseFile } from '../../shared/model/records.ts';
 import { EXAMPLES } from '../conformance/examples.ts';
-import { expect, type Host, open, test } from './fixtures.ts';
+import { ask, expect, type Host, open, test } from './fixtures.ts';
 
 // The athletes are invented; what is typed is written out here, and the store is read past the screen.
 
@@ -46,21 +46,6 @@ async function begin(page: Page, host: Host): Promise<void> {
   await page.getByRole('button', { name: 'Begin with 20 athletes' }).focus();
   await page.keyboard.press('Enter');
   await expect(run(page).getByRole('row')).toHaveCount(21);
-}
-
-/** Asks the host itself, past the screen. */
-async function ask<T>(page: Page, channel: string, request: object): Promise<T> {
-  return page.evaluate(
-    async ([name, body]) => {
-      const response = await fetch(`/api/${name}`, {
-        method: 'POST',
-        headers: { 'content-type': 'application/json' },
-        body,
-      });
-      return ((await response.json()) as { value: T }).value;
-    },
-    [channel, JSON.stringify(request)] as const,
-  );
 }
 
 /** The cases as the store has them, by athlete. */

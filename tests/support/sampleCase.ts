@@ -135,6 +135,7 @@ export function sampleCase(): CaseFile {
         standingReachM: null,
         dropHeightM: null,
         note: '',
+        warmUp: '',
       },
     ],
     jumpTrials: [0.512, 0.521, 0.496].map((flightTimeS, i) => ({
@@ -149,6 +150,7 @@ export function sampleCase(): CaseFile {
       painNrs: i === 2 ? null : 0,
       isSetAside: i === 2,
       note: i === 2 ? 'landed with bent knees' : '',
+      movementTrialId: null,
     })),
     ownMovements: [],
     ownRules: [],

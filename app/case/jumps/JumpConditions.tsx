@@ -56,6 +56,7 @@ export function JumpConditions({ test }: { test: JumpTest }) {
         {...field('arms')}
       />
       <YesNoField label="Shoes worn" empty="Not noted" {...field('shoes')} />
+      <TextField label="Warm-up" hint="What was done before the first jump." {...field('warmUp')} />
       <TextField label="Device" hint="Mat, plate, beam or camera, by what it is." {...field('device')} />
       {test.method === 'flight-time' && (
         <NumberField
@@ -63,7 +64,17 @@ export function JumpConditions({ test }: { test: JumpTest }) {
           unit="Hz"
           possible={[0, 100_000]}
           isAbove
-          hint="Frames the camera truly recorded in a second; it sets the uncertainty of each time. Empty for a mat or beam."
+          hint="Frames the camera truly recorded in a second; it sets the uncertainty of each time. Empty for a beam."
+          {...field('frameRateHz')}
+        />
+      )}
+      {test.method === 'contact-mat' && (
+        <NumberField
+          label="Samples a second of the mat"
+          unit="Hz"
+          possible={[0, 100_000]}
+          isAbove
+          hint="From its maker; it sets the uncertainty of each time. A mat switches at a load of its own, and a landing on bent legs reads high: compare heights from one mat with that mat only."
           {...field('frameRateHz')}
         />
       )}

@@ -13,7 +13,6 @@ import { NumberField } from '../../parts/NumberField.tsx';
 import { PainCell } from '../../parts/PainCell.tsx';
 import { TrialDots } from '../../plots/TrialDots.tsx';
 import { FactText } from '../FactText.tsx';
-import { newId } from '../newRecord.ts';
 import { StopWords } from '../StopWords.tsx';
 import { useCase } from '../useCase.ts';
 import { patch, useEdit } from '../useEdit.ts';
@@ -29,7 +28,9 @@ import {
   spreadOf,
   trialsOf,
 } from './jumpFacts.ts';
+import { emptyTrial } from './emptyTrial.ts';
 import { JumpConditions } from './JumpConditions.tsx';
+import { filmedName, TakeFromTrial } from './TakeFromTrial.tsx';
 
 /** Measures a coach reads first; the rest stands under each trial. */
 const IN_TABLE = ['jump.rsi', 'jump.rsiModified', 'jump.rsr'];
@@ -60,6 +61,7 @@ export function JumpTestSheet({ test }: { test: JumpTest }) {
       <TrialTable test={test} trials={trials} columns={tabled} title={title} />
       <StopWords about={test.id} />
       {test.method === 'force-plate' && <ForceImport test={test} />}
+      {test.method === 'filmed-trial' && <TakeFromTrial test={test} trials={trials} />}
       {tabled.map((column) => (
         <Together
           key={column.measure}
@@ -93,7 +95,7 @@ function TrialTable(props: {
   const { test, trials, columns, title } = props;
   const edit = useEdit();
   const table = useRef<HTMLTableElement>(null);
-  const takesTyping = test.method !== 'force-plate';
+  const takesTyping = test.method !== 'force-plate' && test.method !== 'filmed-trial';
 
   const add = () => {
     const record = emptyTrial(test.id, (trials.at(-1)?.number ?? 0) + 1);
@@ -165,11 +167,13 @@ function TrialRows({ test, trial, columns }: { test: JumpTest; trial: JumpTrial;
   const [isOpen, setOpen] = useState(false);
   const name = `trial ${trial.number}`;
   const span = columns.length + 6;
+  const isTimed = test.method === 'flight-time' || test.method === 'contact-mat';
   return (
     <tbody className={trial.isSetAside ? 'set-aside' : undefined}>
       <tr>
         <th scope="row" className="number">
           {trial.number}
+          {trial.movementTrialId !== null && <FilmedTrial id={trial.movementTrialId} />}
         </th>
         {test.method === 'jump-and-reach' && (
           <td className="cell">
@@ -183,7 +187,7 @@ function TrialRows({ test, trial, columns }: { test: JumpTest; trial: JumpTrial;
             />
           </td>
         )}
-        {test.method === 'flight-time' && (
+        {isTimed && (
           <td className="cell">
             <NumberField
               label={`Flight time, ${name}`}
@@ -195,7 +199,7 @@ function TrialRows({ test, trial, columns }: { test: JumpTest; trial: JumpTrial;
             />
           </td>
         )}
-        {test.method === 'flight-time' && test.kind === 'drop' && (
+        {isTimed && test.kind === 'drop' && (
           <td className="cell">
             <NumberField
               label={`Contact time, ${name}`}
@@ -248,6 +252,13 @@ function TrialRows({ test, trial, columns }: { test: JumpTest; trial: JumpTrial;
       )}
     </tbody>
   );
+}
+
+/** Which filmed trial a jump was taken from, and the way there. */
+function FilmedTrial({ id }: { id: string }) {
+  const { file } = useCase();
+  const filmed = file.movementTrials.find((one) => one.id === id);
+  return <span className="quiet"> {filmed === undefined ? 'from a trial removed since' : filmedName(filmed)}</span>;
 }
 
 function TraceDetail({ test, trial }: { test: JumpTest; trial: JumpTrial }) {
@@ -307,20 +318,4 @@ function Together(props: { column: MeasureColumn; trials: readonly JumpTrial[]; 
 /** Three figures are what a jump of a few tens of centimetres, or an index near one, deserves. */
 function decimalsFor(value: number): number {
   return Math.max(0, 2 - Math.floor(Math.log10(Math.max(Math.abs(value), 1e-9))));
-}
-
-function emptyTrial(testId: string, number: number): JumpTrial {
-  return {
-    id: newId(),
-    testId,
-    number,
-    flightTimeS: null,
-    contactTimeS: null,
-    jumpReachM: null,
-    force: null,
-    mediaSha256: null,
-    painNrs: null,
-    isSetAside: false,
-    note: '',
-  };
 }

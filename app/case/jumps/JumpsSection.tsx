@@ -1,4 +1,4 @@
-import type { JumpTest } from '../../../shared/model/jump.ts';
+import { JUMP_METHODS, type JumpTest } from '../../../shared/model/jump.ts';
 import { JUMP_METHOD_WORDS } from '../../../shared/report/words.ts';
 import { Button } from '../../parts/Button.tsx';
 import { EmptyState } from '../../parts/EmptyState.tsx';
@@ -17,7 +17,7 @@ export function JumpsSection() {
   const tests = file.jumpTests.toSorted((a, b) => b.heldOn.localeCompare(a.heldOn));
   const starters = (
     <div className="row-of-buttons">
-      {(['flight-time', 'jump-and-reach', 'force-plate'] as const).map((method) => (
+      {JUMP_METHODS.map((method) => (
         <Button
           key={method}
           look={tests.length === 0 && method === 'flight-time' ? 'main' : 'plain'}
@@ -62,5 +62,6 @@ function emptyTest(caseId: string, method: JumpTest['method']): JumpTest {
     standingReachM: null,
     dropHeightM: null,
     note: '',
+    warmUp: '',
   };
 }

@@ -100,7 +100,10 @@ function oneJumpTest({ file, assessment, evidence }: Writing, test: JumpTest): B
           test.arms === null ? 'arms not recorded' : ARMS_WORDS[test.arms],
           test.shoes === null ? 'shoes not recorded' : test.shoes ? 'in shoes' : 'barefoot',
           test.device === '' ? 'device not recorded' : test.device,
-          test.frameRateHz === null ? null : `${test.frameRateHz} frames a second`,
+          test.warmUp === '' ? 'warm-up not recorded' : `warm-up: ${test.warmUp}`,
+          test.frameRateHz === null
+            ? null
+            : `${test.frameRateHz} ${test.method === 'contact-mat' ? 'samples' : 'frames'} a second`,
           test.dropHeightM === null
             ? null
             : `box ${quantityText({ value: test.dropHeightM, unit: 'm', u: null }, 'cm')}`,
