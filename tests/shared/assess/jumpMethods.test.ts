@@ -39,6 +39,11 @@ const jumpTrial = (n: number, fields: Partial<JumpTrial>): JumpTrial => ({
   ...fields,
 });
 
+const at = (landingS: number, uS: number | null = 0.004) => [
+  event(1, 'take-off', 0.8, 0.003),
+  event(2, 'landing', landingS, uS),
+];
+
 function factsOf(file: Partial<CaseFile>): readonly Fact[] {
   return collectFacts({ ...sample, jumpTests: [], jumpTrials: [], ...file });
 }
@@ -78,10 +83,6 @@ test('law: a jump from a filmed trial lasts from its take-off to its landing, th
     jumpTrials: [jumpTrial(1, { movementTrialId: filmed.id })],
     movementTrials: [filmed],
   };
-  const at = (landingS: number, uS: number | null = 0.004) => [
-    event(1, 'take-off', 0.8, 0.003),
-    event(2, 'landing', landingS, uS),
-  ];
   const height = known(heightOf(factsOf({ ...file, trialEvents: at(1.3) }), id(831)));
   expect(height.value).toBeCloseTo((G * 0.25) / 8, 12);
   expect(height.u).toBeCloseTo(((G * 0.5) / 4) * 0.005, 8);
