@@ -2,7 +2,7 @@ import { apex } from '../../shared/kernel/flight/apex.ts';
 import { forwardFlight } from '../../shared/kernel/flight/forwardFlight.ts';
 import { leastSpeed } from '../../shared/kernel/flight/leastSpeed.ts';
 import { leastSpeedAngle } from '../../shared/kernel/flight/leastSpeedAngle.ts';
-import { marginForError } from '../../shared/kernel/flight/marginForError.ts';
+import { type AimU, marginForError } from '../../shared/kernel/flight/marginForError.ts';
 import { type Move, movedRelease } from '../../shared/kernel/flight/movedRelease.ts';
 import type { Aim } from '../../shared/kernel/flight/passesAim.ts';
 import { type AirQuantities, NO_AIR, type Release } from '../../shared/kernel/flight/release.ts';
@@ -123,7 +123,10 @@ export const flight: Command = {
         reading: best('speedToScore', speedToScore(distance, rise, release.angle, air, mustFall)),
       },
     ];
-    const margin = marginRows(release, radius, aim, air);
+    const margin = marginRows(release, radius, aim, air, {
+      distance: distance.u ?? NO_U,
+      height: height.u ?? NO_U,
+    });
     const moves = movesFrom(options).map(({ words, move }) => ({
       words,
       rows: movedRows(movedRelease(release, distance, height, move, air, mustFall)),
@@ -198,9 +201,15 @@ function targetNamed(name: Options[string], ball: Ball | null): Target | null {
   return TARGETS.find((target) => target.id === id) ?? null;
 }
 
-function marginRows(release: Release, radius: number | null, aim: Aim | null, air: AirQuantities): readonly Row[] {
+function marginRows(
+  release: Release,
+  radius: number | null,
+  aim: Aim | null,
+  air: AirQuantities,
+  aimU: AimU,
+): readonly Row[] {
   const unknown = { unknown: 'room for error needs --ball, and a target that is known' };
-  const margin = radius === null || aim === null ? null : marginForError(release, aim, radius, air);
+  const margin = radius === null || aim === null ? null : marginForError(release, aim, radius, air, aimU);
   const row = (key: 'room' | 'slower' | 'faster' | 'flatter' | 'steeper', label: string): Row => ({
     key,
     label,

@@ -26,7 +26,17 @@ export function releaseMargin(trial: MovementTrial, facts: readonly Fact[]): Mar
     return { unknown: 'speed, angle or height of the release is not known' };
   try {
     const radius = (ball.diameterM[0] + ball.diameterM[1]) / 4;
-    return marginForError({ speed, angle, height }, aim, radius, { ...NO_AIR, drag: dragFactor(ball) });
+    const why = 'entered without one';
+    return marginForError(
+      { speed, angle, height },
+      aim,
+      radius,
+      { ...NO_AIR, drag: dragFactor(ball) },
+      {
+        distance: trial.targetDistanceUM ?? why,
+        height: trial.targetHeightUM ?? why,
+      },
+    );
   } catch (thrown) {
     if (thrown instanceof DomainError) return { unknown: thrown.message };
     throw thrown;

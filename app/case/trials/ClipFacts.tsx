@@ -1,6 +1,6 @@
 import { memo } from 'react';
 import type { MovementTrial } from '../../../shared/model/trial.ts';
-import { BALLS, TARGETS } from '../../../shared/knowledge/balls/index.ts';
+import { TARGETS } from '../../../shared/knowledge/balls/index.ts';
 import { movementOf, movementsOf } from '../../../shared/assess/movementOf.ts';
 import { ChoiceField } from '../../parts/ChoiceField.tsx';
 import { DateField } from '../../parts/DateField.tsx';
@@ -9,6 +9,7 @@ import { NumberField } from '../../parts/NumberField.tsx';
 import { PainField } from '../../parts/PainField.tsx';
 import { TextField } from '../../parts/TextField.tsx';
 import { today } from '../newRecord.ts';
+import { BallField } from './BallField.tsx';
 import { eventsOfFrames, rateEdits } from './rateEdits.ts';
 import { StopWords } from '../StopWords.tsx';
 import { useCase } from '../useCase.ts';
@@ -32,7 +33,6 @@ export const ClipFacts = memo(function ClipFacts({ trial }: { trial: MovementTri
   const known = movementsOf(file).map(({ id, label }) => ({ value: id, label }));
   const movements =
     movement === null ? [...known, { value: trial.movementId, label: `${trial.movementId} (not known here)` }] : known;
-  const balls = BALLS.map(({ id, label }) => ({ value: id, label }));
   return (
     <>
       <div className="form">
@@ -68,7 +68,7 @@ export const ClipFacts = memo(function ClipFacts({ trial }: { trial: MovementTri
           hint={slowWords(trial)}
           {...field('playbackRateHz')}
         />
-        <ChoiceField label="Ball or implement" look="list" choices={balls} empty="None" {...field('ballId')} />
+        <BallField {...field('ballId')} />
         {movement?.aimsAtTarget === true && (
           <>
             <NumberField

@@ -1,17 +1,21 @@
-import { useMemo } from 'react';
+import { useMemo, useState } from 'react';
 import { againstBest } from '../../../shared/assess/againstBest.ts';
+import { releaseElsewhere } from '../../../shared/assess/releaseElsewhere.ts';
 import { releaseMargin } from '../../../shared/assess/releaseMargin.ts';
 import { formatDate } from '../../../shared/format/number.ts';
 import type { MovementTrial } from '../../../shared/model/trial.ts';
+import { NumberField } from '../../parts/NumberField.tsx';
 import { ReadingText } from '../../parts/ReadingText.tsx';
 import { FactText } from '../FactText.tsx';
 import { useCase } from '../useCase.ts';
+import { useScene } from './useScene.ts';
+import { WorkedCell } from './WorkedCell.tsx';
 
 const ROOM = [
-  ['slower', 'Slower by', 'm/s'],
-  ['faster', 'Faster by', 'm/s'],
-  ['flatter', 'Flatter by', 'deg'],
-  ['steeper', 'Steeper by', 'deg'],
+  ['slower', 'Slower by'],
+  ['faster', 'Faster by'],
+  ['flatter', 'Flatter by'],
+  ['steeper', 'Steeper by'],
 ] as const;
 
 /** Room for error of the release, and the rise in the skill beside the athlete's own best. */
@@ -36,18 +40,23 @@ export function ReleaseAndRise({ trial }: { trial: MovementTrial }) {
                   : 'By these numbers this release does not pass its target, so there is no room to give.'}
               </p>
               {margin.passes && (
-                <ul>
-                  {ROOM.map(([key, label, unit]) => (
-                    <li key={key}>
-                      {label} <ReadingText reading={margin[key]} unit={unit} />
-                    </li>
-                  ))}
-                </ul>
+                <table className="table rate-table">
+                  <caption className="only-heard">Room for error, each alone</caption>
+                  <tbody>
+                    {ROOM.map(([key, label]) => (
+                      <tr key={key}>
+                        <th scope="row">{label}</th>
+                        <WorkedCell reading={margin[key]} />
+                      </tr>
+                    ))}
+                  </tbody>
+                </table>
               )}
             </>
           )}
         </section>
       )}
+      {hasBall && <SameFromElsewhere trial={trial} />}
       {rises.length > 0 && (
         <section aria-labelledby="against-best">
           <h3 id="against-best">Against the athlete’s own best</h3>
@@ -83,5 +92,83 @@ export function ReleaseAndRise({ trial }: { trial: MovementTrial }) {
         </section>
       )}
     </>
+  );
+}
+
+const NEEDED = [
+  ['height', 'Release height'],
+  ['speed', 'Speed, at the angle as it was'],
+  ['angle', 'Angle, at the speed as it was'],
+  ['leastSpeed', 'Least speed that gets there'],
+] as const;
+
+/** What would reach the same target from a little higher, and from a little later in the same jump. Nothing is stored. */
+function SameFromElsewhere({ trial }: { trial: MovementTrial }) {
+  const { facts } = useCase().assessment;
+  const scene = useScene(trial);
+  // The two changes a coach asks about first; any others can be typed.
+  const [higherM, setHigherM] = useState<number | null>(0.05);
+  const [laterS, setLaterS] = useState<number | null>(0.04);
+  const found = useMemo(
+    () =>
+      scene === null || higherM === null || laterS === null
+        ? null
+        : releaseElsewhere(trial, facts, scene.view, { higherM, laterS }),
+    [trial, facts, scene, higherM, laterS],
+  );
+  const columns =
+    found === null
+      ? []
+      : ([
+          ['Higher', found.higher],
+          ['Later', found.later],
+        ] as const);
+  return (
+    <details>
+      <summary>The same target from higher, or later</summary>
+      <div className="form">
+        <NumberField
+          label="Higher by"
+          unit="m"
+          entry={['cm', 'm']}
+          possible={[-2, 2]}
+          value={higherM}
+          onChange={setHigherM}
+        />
+        <NumberField
+          label="Later by"
+          unit="s"
+          entry={['ms', 's']}
+          possible={[-1, 1]}
+          value={laterS}
+          onChange={setLaterS}
+        />
+      </div>
+      {columns.length > 0 && (
+        <table className="table rate-table">
+          <caption className="only-heard">The release that reaches the same target</caption>
+          <thead>
+            <tr>
+              <th scope="col">Release</th>
+              {columns.map(([label]) => (
+                <th key={label} scope="col">
+                  {label}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {NEEDED.map(([key, label]) => (
+              <tr key={key}>
+                <th scope="row">{label}</th>
+                {columns.map(([of, moved]) => (
+                  <WorkedCell key={of} reading={'unknown' in moved ? moved : moved[key]} />
+                ))}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      )}
+    </details>
   );
 }

@@ -28,22 +28,39 @@ export function passesAim(
   heldRoom: number | null,
   fallen?: State | null,
 ): boolean {
+  return clearances(start, aim, radius, air, heldRoom, fallen).every((clear) => clear >= 0);
+}
+
+/**
+ * How far the ball clears each of the two edges of its target, m: near and far edge of a ring or a court, bottom and top
+ * of a goal; the net counts as near. Negative: it does not; NaN: it never gets there.
+ */
+export function clearances(
+  start: State,
+  aim: Aim,
+  radius: number,
+  air: Air,
+  heldRoom: number | null,
+  fallen?: State | null,
+): readonly [number, number] {
   switch (aim.kind) {
     case 'ring': {
       const state = fallen ?? falling(start, aim.height, air);
-      if (state === null || state.vx <= 0) return false;
+      if (state === null || state.vx <= 0) return NOWHERE;
       const sine = -state.vy / Math.hypot(state.vx, state.vy);
-      return Math.abs(state.x - aim.distance) <= (heldRoom ?? (aim.diameter - (2 * radius) / sine) / 2);
+      const room = heldRoom ?? (aim.diameter - (2 * radius) / sine) / 2;
+      return [state.x - aim.distance + room, aim.distance + room - state.x];
     }
     case 'goal': {
       const state = passing(start, aim.distance, air);
-      return state !== null && state.y - radius >= aim.bottom && state.y + radius <= aim.top;
+      return state === null ? NOWHERE : [state.y - radius - aim.bottom, aim.top - state.y - radius];
     }
     case 'net': {
       const over = passing(start, aim.distance, air);
-      if (over === null || over.y - radius < aim.height) return false;
       const down = falling(start, radius, air);
-      return down !== null && down.x <= aim.courtEnd;
+      return over === null || down === null ? NOWHERE : [over.y - radius - aim.height, aim.courtEnd - down.x];
     }
   }
 }
+
+const NOWHERE = [Number.NaN, Number.NaN] as const;
