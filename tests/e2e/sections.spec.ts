@@ -1,7 +1,8 @@
+import path from 'node:path';
 import type { Page } from '@playwright/test';
 import { jumpTraceCsv } from '../../main/demo/jumpTrace.ts';
 import { randomSource } from '../../main/demo/randomSource.ts';
-import { expect, type Host, open, test } from './fixtures.ts';
+import { expect, type Host, open, startHost, temporaryFolder, test } from './fixtures.ts';
 
 async function newCase(page: Page, host: Host): Promise<void> {
   await open(page, host);
@@ -169,4 +170,35 @@ test('an athlete is erased only once the number of the case is typed, and is gon
   await expect(dialog.getByText('1 case and 0 files are gone from this store.')).toBeVisible();
   await dialog.getByRole('button', { name: 'Close' }).click();
   await expect(page.getByText('The shelf is empty.')).toBeVisible();
+});
+
+test('in a filmed throw: a ball by its own figures is kept; the same target from higher is worked out and opens', async ({
+  page,
+}) => {
+  const demo = await startHost(path.join(temporaryFolder(), 'demo'), '--demo');
+  await open(page, demo);
+  await go(page, 'Trials');
+  const details = page.locator('details', { hasText: 'The same target from higher, or later' }).first();
+  await details.locator('summary').first().click();
+  const least = details.getByRole('row', { name: /^Least speed that gets there/ });
+  const before = (await least.innerText()).replaceAll(/\s+/g, ' ');
+  expect(before).toMatch(/\d/);
+  await details.getByLabel('Higher by', { exact: true }).fill('40');
+  await details.getByLabel('Higher by', { exact: true }).blur();
+  await expect.poll(async () => (await least.innerText()).replaceAll(/\s+/g, ' ')).not.toBe(before);
+  const height = details.getByRole('row', { name: /^Release height/ });
+  await height.locator('summary').first().click();
+  await expect(height.locator('.working-formula').first()).toBeVisible();
+  await page.getByLabel('Ball or implement').first().selectOption({ label: 'Another, by its own figures' });
+  await page.getByLabel('Mass of the ball', { exact: true }).fill('0.6');
+  await page.getByLabel('Diameter of the ball', { exact: true }).fill('18');
+  await expect(page.getByText('Counts once all three are entered.')).toBeVisible();
+  await page.getByLabel('Drag coefficient of the ball', { exact: true }).fill('0.5');
+  await page.getByLabel('Drag coefficient of the ball', { exact: true }).blur();
+  await expect(page.getByText('Counts once all three are entered.')).toHaveCount(0);
+  await page.reload();
+  await expect(page.getByLabel('Mass of the ball', { exact: true })).toHaveValue('0.6');
+  await expect(page.getByLabel('Drag coefficient of the ball', { exact: true })).toHaveValue('0.5');
+  await page.goto('about:blank');
+  await demo.close();
 });

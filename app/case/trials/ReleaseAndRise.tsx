@@ -124,7 +124,7 @@ function SameFromElsewhere({ trial }: { trial: MovementTrial }) {
           ['Later', found.later],
         ] as const);
   return (
-    <details>
+    <details className="trial-details">
       <summary>The same target from higher, or later</summary>
       <div className="form">
         <NumberField
