@@ -12,10 +12,11 @@ import { batteryById } from '../../shared/knowledge/screening/index.ts';
 import type { Edit } from '../../shared/model/edit.ts';
 import { parseInput } from '../../shared/model/parseInput.ts';
 import type { CaseFile } from '../../shared/model/records.ts';
+import { checkRun } from '../exchange/checkRun.ts';
 import { parseJson } from '../exchange/parseJson.ts';
 import { samePerson } from '../exchange/samePerson.ts';
 import type { Context, Handlers } from './context.ts';
-import { judged } from './judged.ts';
+import { judgeAll } from './judged.ts';
 
 export const mergeHandlers: Handlers<'run.export' | 'run.compare' | 'run.merge'> = {
   'run.export': async (context, run) => ({
@@ -53,9 +54,8 @@ export const mergeHandlers: Handlers<'run.export' | 'run.compare' | 'run.merge'>
       });
       return [{ file, sessionId, added, replaced }];
     });
-    const caseIds: string[] = [];
-    for (const { file, sessionId, added, replaced } of planned) {
-      if (added.length + replaced.length === 0) continue;
+    const changed = planned.flatMap(({ file, sessionId, added, replaced }) => {
+      if (added.length + replaced.length === 0) return [];
       const edits = [
         ...added.map(
           (record): Edit => ({
@@ -73,28 +73,28 @@ export const mergeHandlers: Handlers<'run.export' | 'run.compare' | 'run.merge'>
           return { op: 'patch', kind: 'screeningResult', id: held?.id ?? '', fields };
         }),
       ];
-      await context.store.apply(file.case.id, edits, context.now());
-      await judged(context, file.case.id);
-      caseIds.push(file.case.id);
-    }
+      return [{ caseId: file.case.id, edits }];
+    });
+    // The whole squad or nobody: half a merge would look like a finished one.
+    await context.store.applyAll(changed, context.now());
+    const caseIds = changed.map(({ caseId }) => caseId);
+    await judgeAll(context, caseIds);
     const sum = (of: (one: (typeof planned)[number]) => number) => planned.reduce((total, one) => total + of(one), 0);
     return { caseIds, added: sum(({ added }) => added.length), replaced: sum(({ replaced }) => replaced.length) };
   },
 };
 
-/** @throws DomainError 'input-malformed', or 'not-comparable' for a battery or an item this program does not know */
+/** @throws DomainError 'input-malformed', 'not-comparable' for a battery this program does not know, and as checkRun */
 function readRun(text: string, fileName: string): RunFile {
   const run = parseInput(runFile, parseJson(text, fileName), `the run ${fileName}`);
   const battery = batteryById(run.batteryId);
-  const strange = run.athletes
-    .flatMap(({ results }) => results)
-    .find(({ itemId }) => battery?.items.every(({ id }) => id !== itemId) ?? true);
-  if (battery === null || strange !== undefined) {
+  if (battery === null) {
     throw new DomainError(
       'not-comparable',
-      `${fileName} was taken with ${strange === undefined ? `the battery ${run.batteryId}` : `a test called ${strange.itemId}`}, which is not known here. Nothing was stored.`,
+      `${fileName} was taken with the battery ${run.batteryId}, which is not known here. Nothing was stored.`,
     );
   }
+  checkRun(run, battery, fileName);
   return run;
 }
 

@@ -17,7 +17,13 @@ let made: Asked;
 let caseId: string;
 beforeAll(async () => {
   made = await aService();
-  ({ caseId } = await made.ask('case.create', { purpose: 'study', athleteId: null, openedOn: TODAY }));
+  // Opened with a run in it, which no undo reaches: what is merged into the run is taken back, the run stays.
+  const text = JSON.stringify({
+    athlete: { name: 'Tova Reed' },
+    screeningSessions: [{ id: 's', heldOn: TODAY, batteryId: 'general', batteryVersion: '1' }],
+    screeningResults: [{ sessionId: 's', itemId: 'weight-bearing-lunge', side: 'left', valueSi: 0.1 }],
+  });
+  ({ caseId } = await made.ask('case.import', { fileName: 'case.json', text, purpose: 'study', openedOn: TODAY }));
 });
 afterAll(() => made.dispose());
 
@@ -124,6 +130,28 @@ const TRIAL = JSON.stringify({
   measures: [{ measure: 'ball.releaseSpeed', value: 21, unit: 'm/s' }],
 });
 
+/** A run of the case below, as another laptop took it: one result that it has too, and others that it has not. */
+const RUN = JSON.stringify({
+  format: 'caseframe-run',
+  formatVersion: 1,
+  heldOn: TODAY,
+  batteryId: 'general',
+  batteryVersion: '1',
+  athletes: [
+    {
+      name: 'Tova Reed',
+      birthDate: null,
+      rater: 'R',
+      note: 'Some words in which a slip does no harm. '.repeat(12),
+      results: [
+        { itemId: 'weight-bearing-lunge', side: 'left', valueSi: 0.11 },
+        { itemId: 'weight-bearing-lunge', side: 'right', valueSi: 0.12, painNrs: 2 },
+        { itemId: 'single-leg-squat', side: 'left', grade: 'met' },
+      ].map((one) => ({ valueSi: null, grade: null, isPositive: null, painNrs: null, note: '', ...one })),
+    },
+  ],
+});
+
 const DOORS: readonly (readonly [string, Door, string])[] = [
   ['roster import', command('csv', 'roster', 'import', 'FILE'), TABLES.roster],
   ['screen import', command('csv', 'screen', 'import', 'CASE', 'FILE'), TABLES.screening],
@@ -131,6 +159,7 @@ const DOORS: readonly (readonly [string, Door, string])[] = [
   ['jump import of a force record', command('csv', 'jump', 'import', 'CASE', 'FILE'), TABLES.force],
   ['case new', command('json', 'case', 'new', '--from', 'FILE'), CASE],
   ['the import of a trial', importTrial, TRIAL],
+  ['the merge of another laptop’s run', command('json', 'run', 'merge', 'FILE', '--conflicts', 'theirs'), RUN],
 ];
 
 test.each(DOORS)(

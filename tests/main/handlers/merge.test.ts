@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import type { ScreeningResult } from '../../../shared/model/screening.ts';
-import { id } from '../../conformance/examples.ts';
+import { EXAMPLES, id } from '../../conformance/examples.ts';
 import { type Asked, aService, TODAY } from './aService.ts';
 
 // Two laptops took the roster in separately: same people, other ids. Laws of a merge; no oracle needed.
@@ -18,6 +18,15 @@ afterEach(async () => {
 const RUN = { heldOn: TODAY, batteryId: 'general' };
 const ROSTER = 'Name,DOB\nÅsa Ek,2003-01-01\nBo Lind,2001-01-01\nCy Moe,2000-01-01\n';
 type Typed = Partial<ScreeningResult> & Pick<ScreeningResult, 'itemId' | 'side'>;
+
+type Run = { readonly athletes: readonly { readonly results: readonly object[] }[] };
+/** The run with the first result of the first athlete made into others. */
+function edited(change: (one: object) => readonly object[]) {
+  return (run: Run): Run => ({
+    ...run,
+    athletes: run.athletes.map((one, i) => (i === 0 ? { ...one, results: one.results.flatMap(change) } : one)),
+  });
+}
 
 const swap = async (from: Asked, to: Asked) =>
   to.ask('run.merge', { fileName: 'run.json', text: (await from.ask('run.export', RUN)).text, choices: [] });
@@ -117,6 +126,48 @@ test('law: merged both ways, both laptops hold the same; merged again, nothing c
     expect(await resultsOf(here, mine[i] ?? '')).toHaveLength(1);
   }
   expect(await swap(there, here)).toEqual({ caseIds: [], added: 0, replaced: 0 });
+});
+
+test('law: a squad is merged whole or not at all: one result the store refuses, and nobody has anything new', async () => {
+  const caseIds = await take(here, [[], [], []]);
+  await take(there, [[lunge('left', 0.1)], [lunge('left', 0.11)], [lunge('left', 0.12)]]);
+  const file = { fileName: 'there.json', text: (await there.ask('run.export', RUN)).text, choices: [] };
+  // The id that the last result would get is taken: the fault shows only when the others are already being written.
+  const taken = 5000 + 2 * caseIds.length + 1 + 2;
+  const record = { ...EXAMPLES.screeningResult, ...lunge('right', 0.2), id: id(taken), grade: null };
+  const sessions = await here.ask('case.open', { caseId: caseIds[0] ?? '' });
+  await here.ask('case.edit', {
+    caseId: caseIds[0] ?? '',
+    edits: [
+      {
+        op: 'create',
+        kind: 'screeningResult',
+        record: { ...record, sessionId: sessions.file.screeningSessions[0]?.id ?? '' },
+      },
+    ],
+  });
+  const before = await Promise.all(caseIds.map((caseId) => resultsOf(here, caseId)));
+  expect(await here.refusal('run.merge', file)).toMatchObject({ message: 'An id of these records is already in use.' });
+  expect(await Promise.all(caseIds.map((caseId) => resultsOf(here, caseId)))).toEqual(before);
+  // With other ids the same file goes in.
+  expect(await here.ask('run.merge', file)).toMatchObject({ added: 3 });
+  expect((await here.ask('store.verify', {})).problems).toEqual([]);
+});
+
+test.each([
+  ['an athlete twice', (run: Run) => ({ ...run, athletes: [...run.athletes, ...run.athletes] }), 'athletes.3.name'],
+  ['a result twice', edited((one) => [one, one]), 'athletes.0.results.1.itemId'],
+  ['a test with sides and none given', edited((one) => [{ ...one, side: 'none' }]), 'athletes.0.results.0.side'],
+  ['a grade for a measured test', edited((one) => [{ ...one, grade: 'met' }]), 'athletes.0.results.0.grade'],
+  ['a lunge of 3 m', edited((one) => [{ ...one, valueSi: 3 }]), 'athletes.0.results.0.valueSi'],
+])('a run with %s is refused at its place, and nobody has anything new', async (_what, change, where) => {
+  const caseIds = await take(here, [[], [], []]);
+  await take(there, [[lunge('left', 0.1)], [lunge('left', 0.11)], []]);
+  const run = JSON.parse((await there.ask('run.export', RUN)).text) as Run;
+  const request = { fileName: 'run.json', text: JSON.stringify(change(run)) };
+  expect(await here.refusal('run.compare', request)).toMatchObject({ path: where });
+  expect(await here.refusal('run.merge', { ...request, choices: [] })).toMatchObject({ path: where });
+  expect((await Promise.all(caseIds.map((caseId) => resultsOf(here, caseId)))).flat()).toEqual([]);
 });
 
 test.each([

@@ -1,0 +1,76 @@
+import { DomainError } from '../../shared/errors.ts';
+import type { RunEntry, RunFile } from '../../shared/exchange/runFile.ts';
+import { possibleRangeSi } from '../../shared/knowledge/measures/index.ts';
+import type { Battery, BatteryItem } from '../../shared/knowledge/screening/battery.ts';
+import { convert } from '../../shared/units.ts';
+import { personName, samePerson } from './samePerson.ts';
+
+/**
+ * Refuses a run that no laptop can have taken: a result that its test cannot give, or one that stands in it twice.
+ * @throws DomainError 'not-comparable' for a test the battery does not have, 'conflict' for what stands twice,
+ *   'input-malformed' or 'input-out-of-range' for a result, each with its place in the file
+ */
+export function checkRun({ athletes }: RunFile, battery: Battery, fileName: string): void {
+  const named = new Map<string, RunFile['athletes'][number][]>();
+  for (const [i, athlete] of athletes.entries()) {
+    const name = personName(athlete.name);
+    const others = named.get(name) ?? [];
+    if (others.some((one) => samePerson(one, athlete))) {
+      throw new DomainError(
+        'conflict',
+        `${fileName} holds ${athlete.name} twice. Nothing was stored.`,
+        `athletes.${i}.name`,
+      );
+    }
+    named.set(name, [...others, athlete]);
+    const seen = new Set<string>();
+    for (const [j, entry] of athlete.results.entries()) {
+      const place = `athletes.${i}.results.${j}`;
+      const item = battery.items.find(({ id }) => id === entry.itemId);
+      if (item === undefined) {
+        throw new DomainError(
+          'not-comparable',
+          `${fileName} was taken with a test called ${entry.itemId}, which is not known here. Nothing was stored.`,
+          `${place}.itemId`,
+        );
+      }
+      const refuse = (code: 'conflict' | 'input-malformed' | 'input-out-of-range', field: string, words: string) => {
+        throw new DomainError(
+          code,
+          `${fileName}, ${athlete.name}, ${item.label}: ${words} Nothing was stored.`,
+          `${place}.${field}`,
+        );
+      };
+      if (seen.has(`${entry.itemId} ${entry.side}`)) refuse('conflict', 'itemId', 'the result stands there twice.');
+      seen.add(`${entry.itemId} ${entry.side}`);
+      if (item.hasSides === (entry.side === 'none')) {
+        refuse('input-malformed', 'side', item.hasSides ? 'needs left or right.' : 'has no sides.');
+      }
+      const foreign = foreignField(item, entry);
+      if (foreign !== undefined) refuse('input-malformed', foreign, 'is not recorded like that.');
+      if (!isPossible(item, entry.valueSi)) refuse('input-out-of-range', 'valueSi', 'no such value is possible.');
+    }
+  }
+}
+
+const FIELD_OF = { graded: 'grade', clearing: 'isPositive', measured: 'valueSi', counted: 'valueSi' } as const;
+
+/** A field with something in it that the kind of item does not ask for. */
+function foreignField({ kind }: BatteryItem, entry: RunEntry): string | undefined {
+  return (['valueSi', 'grade', 'isPositive'] as const).find(
+    (field) => field !== FIELD_OF[kind] && entry[field] !== null,
+  );
+}
+
+function isPossible({ kind, measure, possible, unit, displayUnit }: BatteryItem, valueSi: number | null): boolean {
+  if (valueSi === null) return true;
+  if (kind === 'counted' && !Number.isInteger(valueSi)) return false;
+  const range =
+    possible === null || unit === null || displayUnit === null
+      ? possibleRangeSi(measure)
+      : possible.map((end) => convert(end, displayUnit, unit));
+  // What was converted for storing may miss the end of the range by the last digit.
+  const [low = -Infinity, high = Infinity] = range ?? [];
+  const slack = 1e-9 * Math.max(1, Math.abs(low), Math.abs(high));
+  return valueSi >= low - slack && valueSi <= high + slack;
+}
