@@ -63,7 +63,7 @@ const caseTag = (_answer: unknown, failure: unknown, request: { caseId: string }
 
 export const api = createApi({
   baseQuery,
-  tagTypes: ['Case', 'Shelf', 'Roster', 'Rules'],
+  tagTypes: ['Case', 'Shelf', 'Roster', 'Rules', 'RulesUpdate'],
   // A case file may hold a long digitised trial: no point in keeping it long after its window is left.
   keepUnusedDataFor: 30,
   endpoints: (build) => ({
@@ -143,12 +143,12 @@ export const api = createApi({
     }),
     rulesUpdate: build.query<Answer<'rules.update'>, void>({
       query: () => call('rules.update')({}),
-      providesTags: ['Rules'],
+      providesTags: ['RulesUpdate'],
       keepUnusedDataFor: 0,
     }),
     acceptRulesUpdate: build.mutation<Answer<'rules.acceptUpdate'>, void>({
       query: () => call('rules.acceptUpdate')({}),
-      invalidatesTags: ['Rules', 'Shelf', 'Case'],
+      invalidatesTags: ['RulesUpdate', 'Shelf', 'Case'],
     }),
     reportPreview: build.query<Answer<'report.preview'>, Request<'report.preview'>>({
       query: call('report.preview'),

@@ -5,6 +5,7 @@ import { EmptyState } from '../parts/EmptyState.tsx';
 import { useKeys, useSingleKey } from '../workbench/keys.ts';
 import { hrefOf } from '../workbench/route.ts';
 import { RunningHead } from '../workbench/RunningHead.tsx';
+import { UpdateNotice } from '../rules/UpdateNotice.tsx';
 import { NewCase } from './NewCase.tsx';
 import { ShelfRows } from './ShelfRows.tsx';
 import './shelf.css';
@@ -52,11 +53,15 @@ export function Shelf() {
             <a className="button button-plain" href={hrefOf({ screen: 'run', run: null, isSquad: false })}>
               Intake run
             </a>
+            <a className="button button-plain" href={hrefOf({ screen: 'rules' })}>
+              Rules
+            </a>
             <Button look="main" onClick={() => setAsking(true)}>
               New case
             </Button>
           </span>
         </div>
+        <UpdateNotice />
         <search className="shelf-search">
           <label className="only-heard" htmlFor="shelf-search">
             Search everything typed

@@ -8,6 +8,7 @@ import { hrefOf, useRoute } from './route.ts';
 import { SavingBar } from './SavingBar.tsx';
 import { useLeaveGuard } from './useLeaveGuard.ts';
 
+const RulesScreen = lazy(async () => ({ default: (await import('../rules/RulesScreen.tsx')).RulesScreen }));
 const RunScreen = lazy(async () => ({ default: (await import('../run/RunScreen.tsx')).RunScreen }));
 
 /** The frame around every screen. */
@@ -33,6 +34,10 @@ export function Workbench() {
       <ErrorBoundary place={hrefOf(route)}>
         {route.screen === 'shelf' ? (
           <Shelf />
+        ) : route.screen === 'rules' ? (
+          <Suspense fallback={<p className="appears-late">Opening the rules…</p>}>
+            <RulesScreen />
+          </Suspense>
         ) : route.screen === 'run' ? (
           <Suspense fallback={<p className="appears-late">Opening the run…</p>}>
             <RunScreen key={hrefOf(route)} run={route.run} isSquad={route.isSquad} />

@@ -10,11 +10,13 @@ export interface RunKey {
 /** Where in the workbench one is. Kept in the address, so that reloading and going back lead to the same place. */
 export type Route =
   | { readonly screen: 'shelf' }
+  | { readonly screen: 'rules' }
   | { readonly screen: 'run'; readonly run: RunKey | null; readonly isSquad: boolean }
   | { readonly screen: 'case'; readonly caseId: string; readonly section: SectionId; readonly trialId?: string };
 
 export function routeOf(hash: string): Route {
   const [, screen, caseId = '', section, trialId] = hash.split('/');
+  if (screen === 'rules') return { screen };
   if (screen === 'run') {
     const run = caseId === '' || section === undefined ? null : { heldOn: caseId, batteryId: section };
     return { screen, run, isSquad: run !== null && trialId === 'squad' };
@@ -27,6 +29,7 @@ export function routeOf(hash: string): Route {
 
 export function hrefOf(route: Route): string {
   if (route.screen === 'shelf') return '#/';
+  if (route.screen === 'rules') return '#/rules';
   if (route.screen === 'run') {
     const { run, isSquad } = route;
     return run === null ? '#/run' : `#/run/${run.heldOn}/${run.batteryId}${isSquad ? '/squad' : ''}`;

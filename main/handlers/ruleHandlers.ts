@@ -59,7 +59,7 @@ export const ruleHandlers: Handlers<'rules.preview' | 'rules.export' | 'rules.im
       if (problem !== undefined) {
         throw new DomainError(
           'refused-for-safety',
-          `Nothing of ${fileName} was imported: ${rules[i]?.id}: ${problem}.`,
+          `Nothing of ${fileName} was imported: ${rules[i]?.id}: ${problem.words}.`,
         );
       }
     }

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { OUTCOMES } from '../assess/assessment.ts';
+import { RULE_PARTS } from '../rules/checkRules.ts';
 import { ruleBody, sharedRule } from '../model/ownRule.ts';
 import { change, edit } from '../model/edit.ts';
 import { purpose } from '../model/case.ts';
@@ -53,6 +54,8 @@ const trace = z.strictObject({
 const mark = z.number().min(0).max(100_000).nullable();
 const heads = z.array(z.string()).max(1000);
 
+const ruleProblem = z.strictObject({ part: z.enum(RULE_PARTS), words: z.string() });
+
 const rulePreview = z.strictObject({
   outcome: z.enum(OUTCOMES),
   finding: z.string(),
@@ -61,7 +64,7 @@ const rulePreview = z.strictObject({
 
 /** Own rules for every case, what keeps each from judging, and whether there is something to take back. */
 const sharedRules = z.strictObject({
-  rules: z.array(sharedRule.extend({ problems: z.array(z.string()) })),
+  rules: z.array(sharedRule.extend({ problems: z.array(ruleProblem) })),
   /** Movements built in any case, by the name that rules know them by. */
   movements: z.array(
     z.strictObject({
@@ -374,8 +377,8 @@ export const CHANNELS = {
   'rules.preview': {
     request: z.strictObject({ caseId: id.nullable(), rule: ruleBody }),
     answer: z.strictObject({
-      /** What keeps it from being used, in words; empty: it may be. */
-      problems: z.array(z.string()),
+      /** What keeps it from being used; empty: it may be. */
+      problems: z.array(ruleProblem),
       here: rulePreview.nullable(),
       /** Cases looked at, and those in which it would fire. */
       of: z.int(),

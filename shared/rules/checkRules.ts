@@ -15,10 +15,16 @@ import { doOverlap, spansOf } from './checks/span.ts';
 import { strictestFor } from './effects/historyEffects.ts';
 import { type InjuryEffect, READERS, type Reader, type Rule, type Test } from './rule.ts';
 
+/** What of a rule a problem is about: where a form shows it. */
+export const RULE_PARTS = ['name', 'place', 'tests', 'wording', 'drill', 'sources', 'effects'] as const;
+export type RulePart = (typeof RULE_PARTS)[number];
+
 export interface RuleProblem {
   /** Id of the rule, or of the movement and phase that lacks one. */
   readonly about: string;
   readonly problem: string;
+  /** Left out where it is about no single rule. */
+  readonly part?: RulePart;
 }
 
 /** Longest wording, in characters: what one line of a phone, two of a page and a margin hold. */
@@ -31,17 +37,17 @@ export function checkRules(rules: readonly Rule[], movements: readonly Movement[
   return [
     ...duplicates(rules),
     ...rules.flatMap((rule) => {
-      const about = (problem: string): RuleProblem => ({ about: rule.id, problem });
-      return [
-        ...place(rule, movements),
-        ...tests(rule),
-        ...wording(rule),
-        ...dose(rule),
-        ...sources(rule),
-        ...effects(rule),
-        ...namedLoads(rule),
-        ...praise(rule),
-      ].map(about);
+      const found: Partial<Record<RulePart, readonly string[]>> = {
+        place: place(rule, movements),
+        tests: tests(rule),
+        wording: [...wording(rule), ...praise(rule)],
+        drill: dose(rule),
+        sources: sources(rule),
+        effects: [...effects(rule), ...namedLoads(rule)],
+      };
+      return RULE_PARTS.flatMap((part) =>
+        (found[part] ?? []).map((problem): RuleProblem => ({ about: rule.id, problem, part })),
+      );
     }),
     ...contradictions(rules),
     ...uncovered(rules, movements),
@@ -51,7 +57,7 @@ export function checkRules(rules: readonly Rule[], movements: readonly Movement[
 function duplicates(rules: readonly Rule[]): RuleProblem[] {
   const seen = new Set<string>();
   return rules.flatMap(({ id }) => {
-    if (seen.has(id)) return [{ about: id, problem: 'the id is used twice' }];
+    if (seen.has(id)) return [{ about: id, problem: 'the id is used twice', part: 'name' as const }];
     seen.add(id);
     return [];
   });
@@ -134,8 +140,7 @@ function wording(rule: Rule): string[] {
     const { finding, intervention } = rule.wording[reader];
     if (finding.trim() === '') problems.push(`it says nothing to the ${reader}`);
     if (isConfirmation && intervention !== '') problems.push('a confirmation suggests nothing');
-    if (!isConfirmation && intervention.trim() === '')
-      problems.push(`a ${rule.kind} must say what to do to the ${reader}`);
+    if (!isConfirmation && intervention.trim() === '') problems.push(`it does not say to the ${reader} what to do`);
   }
   if (rule.defersTo.length === 0) problems.push('it does not say who decides');
   return problems;
@@ -231,7 +236,11 @@ function contradictions(rules: readonly Rule[]): RuleProblem[] {
   return confirmations.flatMap((rule) =>
     others
       .filter((other) => isSamePlace(rule, other) && agreeOnMeasure(rule, other))
-      .map((other) => ({ about: rule.id, problem: `it confirms what ${other.id} would change` })),
+      .map((other) => ({
+        about: rule.id,
+        problem: `it confirms what ${other.id} would change`,
+        part: 'tests' as const,
+      })),
   );
 }
 

@@ -4,7 +4,7 @@ import { movementNamed, movementsOf } from '../assess/movementOf.ts';
 import type { CaseFile } from '../model/records.ts';
 import { toFailure } from '../errors.ts';
 import { RULES_VERSION } from '../versions.ts';
-import { checkRules } from './checkRules.ts';
+import { checkRules, type RulePart } from './checkRules.ts';
 import { interimRules } from './interimRules.ts';
 import { keptRules, parsePackRule } from './rulePack.ts';
 import type { Rule } from './rule.ts';
@@ -14,7 +14,7 @@ export interface RuleBook {
   /** What a case is judged by: the rules of the program without those replaced, and own ones that are on and sound. */
   readonly rules: readonly Rule[];
   /** Own rules that are on and keep from being used, by the id of their record. */
-  readonly refused: ReadonlyMap<string, readonly string[]>;
+  readonly refused: ReadonlyMap<string, readonly OwnRuleProblem[]>;
 }
 
 type Judging = Pick<CaseFile, 'ownRules' | 'ownMovements' | 'judgedBy'>;
@@ -35,7 +35,7 @@ export function ruleBook(file: Judging, base: readonly Rule[] = baseRules(file))
   const from = JSON.stringify([on, file.ownMovements]);
   const known = made.get(base);
   if (known?.from === from) return known.book;
-  const refused = new Map<string, readonly string[]>();
+  const refused = new Map<string, readonly OwnRuleProblem[]>();
   const sound: Rule[] = [];
   for (const record of on) {
     const { rule, problems } = readOwnRule(record.rule, sound, movementsOf(file));
@@ -81,6 +81,26 @@ export function rulesVersionOf(file: Pick<CaseFile, 'judgedBy'>): string {
   return `${held.version} with the cautions and stops of ${RULES_VERSION}`;
 }
 
+/** What keeps an own rule from being used, and which part of it that is about. */
+export interface OwnRuleProblem {
+  readonly part: RulePart;
+  readonly words: string;
+}
+
+const PART_OF_FIELD: Readonly<Record<string, RulePart>> = {
+  kind: 'place',
+  movement: 'place',
+  phase: 'place',
+  region: 'place',
+  all: 'tests',
+  wording: 'wording',
+  drill: 'drill',
+  retest: 'drill',
+  sources: 'sources',
+  loads: 'effects',
+  effects: 'effects',
+};
+
 /**
  * An own rule with all that keeps it from being used beside the shipped rules and others of the user's own. Its movement
  * is the one of that name among those given.
@@ -89,16 +109,17 @@ export function readOwnRule(
   body: unknown,
   others: readonly Rule[] = [],
   movements: readonly Movement[] = MOVEMENTS,
-): { readonly rule: Rule | null; readonly problems: readonly string[] } {
+): { readonly rule: Rule | null; readonly problems: readonly OwnRuleProblem[] } {
   try {
     const written = parsePackRule(body, 'the rule');
     const rule = { ...written, movement: movementNamed(written.movement, movements)?.id ?? written.movement };
     const found = checkRules(beside([...others, rule]), movements);
     // Coverage of own movements is not asked for; a contradiction names both rules.
     const problems = found.filter(({ about, problem }) => about === rule.id || problem.includes(rule.id));
-    return { rule, problems: problems.map(({ problem }) => problem) };
+    return { rule, problems: problems.map(({ problem, part }) => ({ part: part ?? 'place', words: problem })) };
   } catch (thrown) {
-    return { rule: null, problems: [toFailure(thrown).message] };
+    const { message, path } = toFailure(thrown);
+    return { rule: null, problems: [{ part: PART_OF_FIELD[path?.split('.')[0] ?? ''] ?? 'name', words: message }] };
   }
 }
 

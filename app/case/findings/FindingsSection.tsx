@@ -13,6 +13,7 @@ import { useCase } from '../useCase.ts';
 import { FindingCard } from './FindingCard.tsx';
 import { actionOfKey } from './keys.ts';
 import { NotAssessed } from './NotAssessed.tsx';
+import { UpdateNotice } from '../../rules/UpdateNotice.tsx';
 import { OwnRules } from './OwnRules.tsx';
 import { Plan } from './Plan.tsx';
 import './findings.css';
@@ -62,6 +63,7 @@ export function FindingsSection() {
     // Keys pressed on a finding's own controls are heard here, once for all of them.
     // oxlint-disable-next-line jsx-a11y/no-static-element-interactions
     <div className="findings" ref={list} onKeyDown={onKeyDown}>
+      {file.judgedBy.held !== null && <UpdateNotice />}
       <section className="to-decide" aria-labelledby="to-decide">
         <h3 id="to-decide">To decide</h3>
         <p className="quiet">{countsOf(findings)}</p>

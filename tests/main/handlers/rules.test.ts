@@ -68,7 +68,7 @@ describe('a rule of one’s own', () => {
     await add({ ...stricter, effects: [] });
     expect(await ofMeasure(0)).not.toContain('own/any-external-rotators-weak');
     const { problems } = await made.ask('rules.preview', { caseId: caseAt(0), rule: { ...stricter, effects: [] } });
-    expect(problems.join('; ')).toMatch(/says nothing for Shoulder instability, anterior/);
+    expect(problems.map(({ words }) => words).join('; ')).toMatch(/says nothing for Shoulder instability, anterior/);
     expect(await made.ask('store.verify', {})).toEqual({ problems: [] });
   });
 
