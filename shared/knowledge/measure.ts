@@ -16,7 +16,7 @@ export interface Measure {
   /** Outside, yet possible: asked about. */
   readonly plausible: readonly [number, number] | null;
   readonly error: MeasurementError | null;
-  /** Reference values for it come from adults only; under 16 no verdict is given from them. */
+  /** Reference values for it come from adults only; under 16 and from 65 on no verdict is given from them. */
   readonly adultsOnly: boolean;
   readonly description: string;
 }

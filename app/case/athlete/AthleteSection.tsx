@@ -72,7 +72,7 @@ function Who() {
         label="Date of birth"
         isNeeded={missing.includes('date of birth')}
         latest={today()}
-        hint="Reference values for adults are not used under 16."
+        hint="Reference values for adults are not used under 16, nor from 65 on."
         {...field('birthDate')}
       />
       {athlete.birthDate === null && (

@@ -1,4 +1,5 @@
 import type { Fact } from '../../assess/assessment.ts';
+import { ageOn, leastAge, notOfReferenceAge } from '../../format/age.ts';
 import { counted, formatDate, quantityText, type Quantified } from '../../format/number.ts';
 import type { Unit } from '../../units.ts';
 import { forceRecord } from '../figures/forceRecord.ts';
@@ -32,11 +33,11 @@ export function testFigures({ file, assessment }: Writing, title: string): Block
         numbers.filter(({ fact }) => trials.some(({ id }) => id === fact.from.id)),
       );
     }),
-    ...file.screeningSessions.toSorted(byDay((session) => session.heldOn)).flatMap(({ id }) =>
+    ...file.screeningSessions.toSorted(byDay((session) => session.heldOn)).flatMap(({ id, heldOn }) =>
       pairsOf(
         file.screeningResults.filter((result) => result.sessionId === id),
         assessment.facts,
-        file.athlete.referenceSex,
+        (item) => rangeFor(item, file.athlete, heldOn),
       ),
     ),
   ];
@@ -190,9 +191,7 @@ export function screening({ file, assessment }: Writing): Block[] {
   if (sessions.length === 0) return [];
   return [
     heading(2, 'Screening'),
-    ...sessions.flatMap((session) =>
-      oneSession(session, file.screeningResults, assessment.facts, file.athlete.referenceSex),
-    ),
+    ...sessions.flatMap((session) => oneSession(session, file.screeningResults, assessment.facts, file.athlete)),
   ];
 }
 
@@ -200,7 +199,7 @@ function oneSession(
   session: ScreeningSession,
   all: readonly ScreeningResult[],
   facts: readonly Fact[],
-  sex: Athlete['referenceSex'],
+  athlete: Athlete,
 ): Block[] {
   const results = all.filter((result) => result.sessionId === session.id);
   const battery = batteryById(session.batteryId);
@@ -223,16 +222,20 @@ function oneSession(
     ? [paragraph(quiet(`${caption} · no results recorded`))]
     : [
         table(caption, ['Test', 'Side', right('Result'), right('Pain of 10'), 'Note'], rows),
-        ...pairsOf(results, facts, sex),
+        ...pairsOf(results, facts, (item) => rangeFor(item, athlete, session.heldOn)),
       ];
 }
 
 /** Measured tests of both sides, next to each other. */
-function pairsOf(results: readonly ScreeningResult[], facts: readonly Fact[], sex: Athlete['referenceSex']): Block[] {
+function pairsOf(
+  results: readonly ScreeningResult[],
+  facts: readonly Fact[],
+  rangeOf: (item: BatteryItem) => BatteryItem['reference'],
+): Block[] {
   const items = [...new Set(results.map((result) => result.itemId))].flatMap((id) => batteryItem(id) ?? []);
   const pairs = items.flatMap((item): SidePair[] => {
     const { unit, displayUnit } = item;
-    const reference = rangeFor(item, sex);
+    const reference = rangeOf(item);
     if (unit === null || !item.hasSides) return [];
     const of = (side: 'left' | 'right'): Quantified | null => {
       const result = results.find((one) => one.itemId === item.id && one.side === side);
@@ -251,7 +254,7 @@ function pairsOf(results: readonly ScreeningResult[], facts: readonly Fact[], se
     ];
   });
   const groups = items.flatMap((item) => {
-    const reference = rangeFor(item, sex);
+    const reference = rangeOf(item);
     return reference === null ? [] : [`${lowerFirst(reference.group)} (${reference.source.cite})`];
   });
   const ground =
@@ -263,9 +266,15 @@ function pairsOf(results: readonly ScreeningResult[], facts: readonly Fact[], se
   return drawn === null ? [] : [drawn];
 }
 
-/** The usual range of a test for those it was taken from: one of men is none for women, nor for whom no values are chosen. */
-function rangeFor({ reference }: BatteryItem, sex: Athlete['referenceSex']): BatteryItem['reference'] {
-  return reference === null || (reference.sex !== null && reference.sex !== sex) ? null : reference;
+/**
+ * The usual range of a test for those it was taken from: one of men is none for women, nor for whom no values are chosen,
+ * and one of adults is none for the young and the old.
+ */
+function rangeFor({ reference }: BatteryItem, athlete: Athlete, on: string): BatteryItem['reference'] {
+  const { birthDate, ageBand, referenceSex } = athlete;
+  const age = birthDate === null ? leastAge(ageBand) : ageOn(birthDate, on);
+  const isOfOthers = reference !== null && reference.sex !== null && reference.sex !== referenceSex;
+  return isOfOthers || notOfReferenceAge(age) !== null ? null : reference;
 }
 
 function quantityOf(result: ScreeningResult, item: BatteryItem, unit: Unit, facts: readonly Fact[]): Quantified {

@@ -1,5 +1,6 @@
 import type { Fact, TestResult } from '../../assess/assessment.ts';
 import { DomainError } from '../../errors.ts';
+import { notOfReferenceAge } from '../../format/age.ts';
 import { borderIn, measureById } from '../../knowledge/measures/index.ts';
 import type { Measure } from '../../knowledge/measure.ts';
 import type { Athlete } from '../../model/athlete.ts';
@@ -16,8 +17,6 @@ export interface Person {
   /** On the day of the fact; null: not known. */
   readonly ageYears: number | null;
 }
-
-const ADULT_FROM_YEARS = 16;
 
 /**
  * One condition of a rule held against one fact, or against nothing: met, not met, or undetermined and why. What is not
@@ -48,9 +47,8 @@ export function runTest(test: Test, fact: Fact | null, person: Person): TestResu
   if (value.kind === 'number') {
     if (!isKnown(value.reading)) return undetermined(value.reading.unknown);
     if (test.unit === null) return undetermined(`a ${measure.kind} is needed, and this is a number`);
-    if (measure.adultsOnly && person.ageYears !== null && person.ageYears < ADULT_FROM_YEARS) {
-      return undetermined(`reference values come from adults and are not used under ${ADULT_FROM_YEARS}`);
-    }
+    const outside = measure.adultsOnly ? notOfReferenceAge(person.ageYears) : null;
+    if (outside !== null) return undetermined(outside);
     const limits = limitsFor(test.threshold, person.referenceSex);
     if (typeof limits === 'string') return undetermined(`${bothBands(test, test.unit)}; ${limits}`);
     return { ...base, ...judgeNumber(value.reading, test, test.unit, limits, measure) };

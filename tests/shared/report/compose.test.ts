@@ -290,7 +290,7 @@ describe('the client report', () => {
     expect(text).not.toContain('−32');
   });
 
-  test('Vairo 2012, table 4, is of men: its range is not drawn for a woman', () => {
+  test('Vairo 2012, table 4, is of men: its range is not drawn for a woman; nor one of adults under 16 or from 65 on (convention)', () => {
     const file = sampleCase();
     const [first] = file.screeningResults;
     if (first === undefined) throw new Error('the sample was screened');
@@ -303,9 +303,10 @@ describe('the client report', () => {
       isPositive: null,
     });
     const screeningResults = [...file.screeningResults, turned('left', 950), turned('right', 951)];
-    const of = (referenceSex: 'female' | 'male') =>
-      client({ file: { ...file, screeningResults, athlete: { ...file.athlete, referenceSex } } });
+    const of = (referenceSex: 'female' | 'male', birthDate = '2000-01-01') =>
+      client({ file: { ...file, screeningResults, athlete: { ...file.athlete, referenceSex, birthDate } } });
     expect(of('male')).toContain('young active men');
+    for (const other of ['2012-01-01', '1950-01-01']) expect(of('male', other)).not.toContain('young active men');
     expect(of('female')).not.toContain('young active men');
   });
 
