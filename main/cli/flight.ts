@@ -5,7 +5,7 @@ import { leastSpeedAngle } from '../../shared/kernel/flight/leastSpeedAngle.ts';
 import { type AimU, marginForError } from '../../shared/kernel/flight/marginForError.ts';
 import { type Move, movedRelease } from '../../shared/kernel/flight/movedRelease.ts';
 import type { Aim } from '../../shared/kernel/flight/passesAim.ts';
-import { type AirQuantities, NO_AIR, type Release } from '../../shared/kernel/flight/release.ts';
+import type { AirQuantities, Release } from '../../shared/kernel/flight/release.ts';
 import { releaseSpread, type Spread } from '../../shared/kernel/flight/releaseSpread.ts';
 import { speedToScore } from '../../shared/kernel/flight/speedToScore.ts';
 import { derive } from '../../shared/kernel/quantity/derive.ts';
@@ -16,7 +16,7 @@ import type { Target } from '../../shared/knowledge/balls/target.ts';
 import { inUnit, isKnown, measured, type Quantity, type Reading } from '../../shared/quantity.ts';
 import type { Unit } from '../../shared/units.ts';
 import { choiceFrom, type Command, type Invocation, numberFrom, optionalNumber, UsageError } from './command.ts';
-import { ballNamed, dragOf } from './namedBall.ts';
+import { ballNamed, dragOf, liftOf } from './namedBall.ts';
 import { readingsToJson, readingsToLines, type Row } from './readings.ts';
 
 const NO_U = 'it was given without one';
@@ -27,14 +27,13 @@ const WHAT_IFS = ['higher', 'later', 'body-up', 'body-forward'] as const;
 export const flight: Command = {
   name: 'flight',
   usage:
-    '--speed V --angle DEG --height Y --to-distance D --to-height H [--<any of these>-u U] [--ball NAME] [--drag on|off] [--target NAME] [--higher M] [--later S --body-up V --body-forward V] [--seed N]',
+    '--speed V --angle DEG --height Y --to-distance D --to-height H [--<any of these>-u U] [--ball NAME] [--drag on|off] [--lift C_L] [--target NAME] [--higher M] [--later S --body-up V --body-forward V] [--seed N]',
   does: 'where a released ball goes (m, m/s), what would score, and what would do the same from elsewhere',
   words: 0,
   options: Object.fromEntries(
-    [...NAMES, ...NAMES.map((name) => `${name}-u`), ...WHAT_IFS, 'ball', 'drag', 'target', 'seed'].map((name) => [
-      name,
-      { type: 'string' as const },
-    ]),
+    [...NAMES, ...NAMES.map((name) => `${name}-u`), ...WHAT_IFS, 'ball', 'drag', 'lift', 'target', 'seed'].map(
+      (name) => [name, { type: 'string' as const }],
+    ),
   ),
   run({ options }) {
     const given = <U extends 'm' | 'm/s' | 'deg'>(
@@ -54,7 +53,7 @@ export const flight: Command = {
     const distance = given('to-distance', 'd', 'Distance to the target', 'm');
     const height = given('to-height', 'y_t', 'Height of the target', 'm');
     const ball = ballNamed(options['ball']);
-    const air = { ...NO_AIR, drag: dragOf(ball, options['drag']) };
+    const air = { drag: dragOf(ball, options['drag']), lift: liftOf(ball, options['lift']) };
     const rise = derive(
       { symbol: 'Δh', name: 'Rise to the target', unit: 'm', formula: 'Δh = y_t - y_0', source: DEFINITION },
       { y_t: height, y_0: release.height },

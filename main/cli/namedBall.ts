@@ -1,8 +1,10 @@
+import { DomainError } from '../../shared/errors.ts';
 import { dragFactor } from '../../shared/kernel/flight/dragFactor.ts';
+import { liftFactor } from '../../shared/kernel/flight/liftFactor.ts';
 import type { Ball } from '../../shared/knowledge/balls/ball.ts';
 import { ballById, BALLS } from '../../shared/knowledge/balls/index.ts';
-import type { Quantity } from '../../shared/quantity.ts';
-import { choiceFrom, UsageError } from './command.ts';
+import { measured, type Quantity } from '../../shared/quantity.ts';
+import { choiceFrom, optionalNumber, UsageError } from './command.ts';
 
 /** A ball by its id, the usual one of a sport, or one of the user's own: `handball-3`, `handball`, `custom:0.45:0.19:0.5`. */
 export function ballNamed(name: string | boolean | undefined): Ball | null {
@@ -15,6 +17,18 @@ export function ballNamed(name: string | boolean | undefined): Ball | null {
     );
   }
   return ball;
+}
+
+/** Lift by spin, where its coefficient is given: positive for backspin. */
+export function liftOf(ball: Ball | null, option: string | boolean | undefined): Quantity<'/m'> | null {
+  const coefficient = optionalNumber(option, '--lift');
+  if (coefficient === null) return null;
+  if (ball === null) throw new UsageError('--lift needs --ball, because lift depends on the ball.');
+  if (Math.abs(coefficient) > 2) {
+    throw new DomainError('input-out-of-range', `flight needs a lift coefficient from -2 to 2, got ${coefficient}`);
+  }
+  const source = { cite: 'As entered', status: 'convention' } as const;
+  return liftFactor(ball, measured('C_L', 'Lift coefficient', coefficient, '1', 'it was given without one', source));
 }
 
 /** Drag is on where a ball is named, unless switched off. */

@@ -1,4 +1,3 @@
-import { Matrix, inverse, solve } from 'ml-matrix';
 import { DomainError } from '../../errors.ts';
 import { measured, type Quantity, type Source } from '../../quantity.ts';
 import type { Unit } from '../../units.ts';
@@ -6,7 +5,8 @@ import { standardGravity } from '../constants/standardGravity.ts';
 import type { PointU } from '../plane/point.ts';
 import { correlationOfDerived } from '../quantity/correlationOfDerived.ts';
 import { derive, pairKey } from '../quantity/derive.ts';
-import { advance, type Air, VACUUM } from './path.ts';
+import { VACUUM } from './path.ts';
+import { type PathFit, pathFit } from './pathFit.ts';
 
 /** A digitised place of the ball in flight: real seconds, metres, y up. */
 export interface FlightSample {
@@ -87,26 +87,30 @@ export function fitRelease(
   const releaseT = options.releaseAt?.t ?? (samples[0] as FlightSample).t;
   const after = samples.map(({ t, x, y }) => ({ t: t - releaseT, x, y }));
   const air = drag === null ? VACUUM : { drag: drag.k, lift: 0 };
-  const free = fit(after, air, null);
-  const used = options.gravity === 'standard' ? fit(after, air, standardGravity.value) : free;
+  const free = pathFit(after, air, null);
+  const used = options.gravity === 'standard' ? pathFit(after, air, standardGravity.value) : free;
 
   // One standard uncertainty more of drag, and the velocity at release that the same path then asks for.
   const dragU = drag?.u ?? 0;
   const heavier =
     dragU === 0
       ? used
-      : fit(after, { ...air, drag: air.drag + dragU }, options.gravity === 'standard' ? standardGravity.value : null);
+      : pathFit(
+          after,
+          { ...air, drag: air.drag + dragU },
+          options.gravity === 'standard' ? standardGravity.value : null,
+        );
   const byDrag = { x: heavier.vx - used.vx, y: heavier.vy - used.vy };
 
   const digitising = typeof pointU === 'number' ? pointU : 0;
-  const sigma = (f: Fit) => Math.max(digitising, f.scatter);
+  const sigma = (f: PathFit) => Math.max(digitising, f.scatter);
   const scale = scaleQuantity(options.scaleU);
   const count = measured('n', 'Flight frames', samples.length, '1', 0);
   const value = <U extends Unit>(
     symbol: string,
     name: string,
     unit: U,
-    f: Fit,
+    f: PathFit,
     at: number,
     se: number,
     formula: string,
@@ -299,7 +303,7 @@ function scaleQuantity(scaleU: PointU | undefined): Quantity<'1'> {
 }
 
 /** Three answers: is this the flight of a ball that falls with g? */
-function judge(gravity: Quantity<'m/s2'>, free: Fit, pointU: PointU): Pick<ReleaseFit, 'verdict' | 'reasons'> {
+function judge(gravity: Quantity<'m/s2'>, free: PathFit, pointU: PointU): Pick<ReleaseFit, 'verdict' | 'reasons'> {
   const g = standardGravity.value;
   const off = Math.abs(gravity.value - g);
   const U = 2 * (gravity.u ?? 0);
@@ -322,85 +326,6 @@ function judge(gravity: Quantity<'m/s2'>, free: Fit, pointU: PointU): Pick<Relea
     return { verdict: 'cannot tell', reasons: [`${found}: too few frames or too coarse points to tell`] };
   }
   return { verdict: 'fine', reasons: [found] };
-}
-
-interface Fit {
-  readonly x0: number;
-  readonly vx: number;
-  readonly y0: number;
-  readonly vy: number;
-  readonly g: number;
-  /** Standard errors for a coordinate error of 1 m. */
-  readonly seX0: number;
-  readonly seVx: number;
-  readonly seY0: number;
-  readonly seVy: number;
-  readonly seG: number;
-  readonly rms: number;
-  /** Standard deviation of one coordinate about the fit. */
-  readonly scatter: number;
-}
-
-function fit(samples: readonly FlightSample[], air: Air, knownG: number | null): Fit {
-  const n = samples.length;
-  const across = new Matrix(samples.map(({ t }) => [1, t]));
-  const up = new Matrix(samples.map(({ t }) => (knownG === null ? [1, t, (-t * t) / 2] : [1, t])));
-  // How far drag bends the path away from the parabola at each sample, from the answer so far.
-  let bend = samples.map(() => ({ x: 0, y: 0 }));
-  let before = Number.POSITIVE_INFINITY;
-  for (let pass = 0; pass < 50; pass += 1) {
-    const [x0 = 0, vx = 0] = leastSquares(
-      across,
-      samples.map(({ x }, i) => x - (bend[i]?.x ?? 0)),
-    );
-    const heights = samples.map(({ t, y }, i) => y - (bend[i]?.y ?? 0) + (knownG === null ? 0 : (knownG * t * t) / 2));
-    const [y0 = 0, vy = 0, fittedG = 0] = leastSquares(up, heights);
-    const g = knownG ?? fittedG;
-    const start = { t: 0, x: x0, y: y0, vx, vy };
-    const isVacuum = air.drag === 0;
-    if (isVacuum || Math.abs(Math.hypot(vx, vy) - before) < 1e-11) {
-      const squares = samples.reduce((sum, { t, x, y }, i) => {
-        const dx = x - (bend[i]?.x ?? 0) - x0 - vx * t;
-        const dy = y - (bend[i]?.y ?? 0) - y0 - vy * t + (g * t * t) / 2;
-        return sum + dx * dx + dy * dy;
-      }, 0);
-      const [seX0 = 0, seVx = 0] = standardErrors(across);
-      const [seY0 = 0, seVy = 0, seG = 0] = standardErrors(up);
-      const freedom = 2 * n - across.columns - up.columns;
-      return {
-        x0,
-        vx,
-        y0,
-        vy,
-        g,
-        seX0,
-        seVx,
-        seY0,
-        seVy,
-        seG,
-        rms: Math.sqrt(squares / (2 * n)),
-        scatter: Math.sqrt(squares / freedom),
-      };
-    }
-    before = Math.hypot(vx, vy);
-    bend = samples.map(({ t }) => {
-      const state = advance(start, t, air, g);
-      return { x: state.x - x0 - vx * t, y: state.y - y0 - vy * t + (g * t * t) / 2 };
-    });
-  }
-  throw new DomainError(
-    'no-solution',
-    'fitRelease did not settle on a flight with drag: check the drag factor and the units',
-  );
-}
-
-/** Of each parameter, for observations with a standard deviation of 1. */
-function standardErrors(design: Matrix): number[] {
-  return inverse(design.transpose().mmul(design)).diagonal().map(Math.sqrt);
-}
-
-function leastSquares(design: Matrix, right: readonly number[]): number[] {
-  return solve(design, Matrix.columnVector([...right])).to1DArray();
 }
 
 /**

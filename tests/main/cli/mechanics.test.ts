@@ -4,6 +4,7 @@ import path from 'node:path';
 import { afterAll, describe, expect, test } from 'vitest';
 import { jumpTraceCsv } from '../../../main/demo/jumpTrace.ts';
 import { randomSource } from '../../../main/demo/randomSource.ts';
+import { advance, launch } from '../../../shared/kernel/flight/path.ts';
 import { caseframe, valueOf } from './caseframe.ts';
 
 const folder = fs.mkdtempSync(path.join(os.tmpdir(), 'caseframe-test-'));
@@ -164,6 +165,15 @@ describe('flight, further', () => {
     for (const key of ['slower', 'faster', 'flatter', 'steeper']) expect(valueOf(margin, key), key).toBeGreaterThan(0);
   });
 
+  test('--lift: law: backspin carries a shot farther, topspin brings it down sooner, none is as without; nonsense is refused', () => {
+    const miss = (lift: string) => valueOf(flight(`${SHOT} --ball basketball-7${lift}`).json, 'missDistance');
+    expect(miss(' --lift 0')).toBeCloseTo(miss(''), 6);
+    expect(miss(' --lift 0.2')).toBeGreaterThan(miss(''));
+    expect(miss(' --lift=-0.2')).toBeLessThan(miss(''));
+    expect(flight(`${SHOT} --lift 0.2`).code).toBe(2);
+    expect(flight(`${SHOT} --ball basketball-7 --lift 9`).code).toBe(3);
+  });
+
   test('a ball of one’s own flies as the one on file with its figures; nonsense is usage', () => {
     const own = flight(`${HANDBALL} --ball custom:0.45:${0.59 / Math.PI}:0.5`).json;
     expect(valueOf(own, 'missHeight')).toBeCloseTo(
@@ -175,6 +185,25 @@ describe('flight, further', () => {
     }
   });
 });
+
+/** So many frames of a flight at 100 Hz through air of 0.05 /m, as a table; every second one put down too high, m. */
+const made = (frames: number, tooHigh: number) =>
+  Array.from({ length: frames }, (_, i) => advance(launch(15, 0.5, 2), i / 100, { drag: 0.05, lift: 0 }))
+    .map(({ t, x, y }, i) => `${t.toFixed(4)},${x.toFixed(4)},${(y + (i % 2) * tooHigh).toFixed(4)}`)
+    .join('\n');
+
+const fitted = (frames: number, tooHigh: number, ...more: string[]) =>
+  caseframe(
+    'flight',
+    'fit',
+    write('flight.csv', `t,x,y\n${made(frames, tooHigh)}\n`),
+    '--columns',
+    't,x,y',
+    '--drag',
+    'fitted',
+    ...more,
+    '--json',
+  ).json;
 
 describe('flight fit', () => {
   test('law of free fall: a path made with g 9.80665 and 20 m/s at 10° gives both back', () => {
@@ -190,6 +219,18 @@ describe('flight fit', () => {
     expect(valueOf(json, 'releaseAngle')).toBeCloseTo(10, 6);
     expect(valueOf(json, 'gravity')).toBeCloseTo(9.80665, 6);
     expect(json['verdict']).toBe('fine');
+  });
+
+  test('--drag fitted: the drag a long light flight was made with, within 2 u; a short one says it cannot tell', () => {
+    const long = fitted(100, 0);
+    expect(long['verdict']).toBe('cannot tell');
+    const { value, u } = long['dragFactor'] as { value: number; u: number };
+    expect(Math.abs(value - 0.05)).toBeLessThan(2 * u);
+    expect(Math.abs(valueOf(long, 'releaseSpeed') - 15)).toBeLessThan(0.01);
+    const short = fitted(6, 0.03, '--ball', 'volleyball');
+    expect(short['dragFactor']).toBeNull();
+    expect(short['dragFactorReason']).toContain('cannot tell drag from none');
+    expect(short['drag']).toBe(true);
   });
 
   test('five frames are not enough; a hole in the table is named by line and column', () => {
