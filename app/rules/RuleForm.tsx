@@ -1,6 +1,7 @@
 import { type ReactNode, useId } from 'react';
 import { DRILLS } from '../../shared/knowledge/drills/index.ts';
 import { MOVEMENTS } from '../../shared/knowledge/movements/index.ts';
+import { NAMED_LOADS } from '../../shared/knowledge/namedLoads.ts';
 import { REGIONS } from '../../shared/model/injury.ts';
 import type { RuleBody } from '../../shared/model/ownRule.ts';
 import type { RulePart } from '../../shared/rules/checkRules.ts';
@@ -57,6 +58,7 @@ export function RuleForm(props: {
   const of = (part: RulePart) => (preview?.problems ?? []).filter((one) => one.part === part);
   const tests = Array.isArray(rule['all']) ? rule['all'].map(asObject) : [];
   const loads = Array.isArray(rule['loads']) ? rule['loads'] : [];
+  const eases = Array.isArray(rule['eases']) ? rule['eases'] : [];
   const sources = Array.isArray(rule['sources']) ? rule['sources'].map(asObject) : [];
   const retest = asObject(rule['retest']);
   const all = [...MOVEMENTS, ...props.movements];
@@ -171,6 +173,23 @@ export function RuleForm(props: {
                   }
                 />
                 <span>{means}</span>
+              </label>
+            ))}
+          </fieldset>
+        </Part>
+        <Part title="It eases" problems={[]}>
+          <fieldset className="rule-loads">
+            <legend>Loads that it asks for less of; advice that adds one of them then pulls apart from it:</legend>
+            {NAMED_LOADS.map(({ id, load }) => (
+              <label key={id} className="choice">
+                <input
+                  type="checkbox"
+                  checked={eases.includes(id)}
+                  onChange={({ target }) =>
+                    change({ eases: target.checked ? [...eases, id] : eases.filter((one) => one !== id) })
+                  }
+                />
+                <span>{load}</span>
               </label>
             ))}
           </fieldset>

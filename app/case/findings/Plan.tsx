@@ -4,7 +4,7 @@ import { plan } from '../../../shared/assess/plan.ts';
 import { counted, formatDate } from '../../../shared/format/number.ts';
 import { Dose } from './Dose.tsx';
 import { adviceHead } from '../../../shared/report/parts/findings.ts';
-import { SHIPPED_RULES } from '../../../shared/rules/shippedRules.ts';
+import { ruleBook } from '../../../shared/rules/ownRules.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Words } from '../../parts/Words.tsx';
 import { useCase } from '../useCase.ts';
@@ -13,7 +13,7 @@ import { useCase } from '../useCase.ts';
 export function Plan({ onGoTo }: { onGoTo: (findingKey: string) => void }) {
   const { file, assessment } = useCase();
   const items = plan(assessment.findings, file.findingDecisions);
-  const clashes = conflicts(assessment.findings, file.findingDecisions, SHIPPED_RULES);
+  const clashes = conflicts(assessment.findings, file.findingDecisions, ruleBook(file).rules);
   return (
     <section className="plan" aria-labelledby="plan">
       <h3 id="plan">Plan</h3>

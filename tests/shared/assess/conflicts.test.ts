@@ -4,6 +4,8 @@ import type { Finding } from '../../../shared/assess/assessment.ts';
 import { readsAs } from '../../../shared/assess/standing.ts';
 import type { FindingDecision } from '../../../shared/model/outcome.ts';
 import { evaluateRules } from '../../../shared/rules/evaluate.ts';
+import { ownCopy } from '../../../shared/rules/ownCopy.ts';
+import { parsePackRule } from '../../../shared/rules/rulePack.ts';
 import { SHIPPED_RULES } from '../../../shared/rules/shippedRules.ts';
 import { ADULT_MAN, fact } from '../rules/build.ts';
 
@@ -62,4 +64,41 @@ test('a wording that leaves the throw out conflicts no more', () => {
     decided(one, one.movement === 'any' ? {} : { decision: 'reworded', wording: 'Trunk turns, without throwing.' }),
   );
   expect(pairs(reworded)).toEqual([]);
+});
+
+test('a rule of one’s own has its say: easing what another adds, and adding what another eases', () => {
+  const shipped = (id: string) => {
+    const rule = SHIPPED_RULES.find((one) => one.id === id);
+    if (rule === undefined) throw new Error(id);
+    return rule;
+  };
+  // Told by hand: stiff ankles as a reason for less throwing, and throws as the answer to them.
+  const eases = { ...ownCopy(shipped('any/lunge-short-on-one-side')), id: 'own/throw-less', eases: ['throwing'] };
+  const wording = { finding: 'The lunge is short.', intervention: 'Throw from the knees.' };
+  const adds = {
+    ...ownCopy(shipped('any/lunge-short-on-one-side')),
+    id: 'own/throw-more',
+    replaces: null,
+    wording: { athlete: wording, practitioner: wording, clinician: wording },
+    loads: ['throwing-overhead'],
+  };
+  const rules = [...SHIPPED_RULES, parsePackRule(eases, 'eases'), parsePackRule(adds, 'adds')];
+  const known = [
+    fact('throw.weeklyRise', 90),
+    fact('elbow.flexAtRelease', 80, { movement: 'overhead-throw', phase: 'acceleration' }),
+    fact('wblt.diff', 4),
+    fact('wblt.distance', 5, { side: 'left' }),
+  ];
+  const all = evaluateRules(rules, known, [], ADULT_MAN).filter((one) => one.intervention !== null);
+  const clashes = conflicts(
+    all,
+    all.map((one) => decided(one)),
+    rules,
+  ).map(({ less, more }) => `${less.split('/')[1]} < ${more.split('/')[1]}`);
+  expect(clashes.toSorted()).toEqual([
+    'throw-less < elbow-still-bent',
+    'throw-less < throw-more',
+    'throwing-load-jumped < elbow-still-bent',
+    'throwing-load-jumped < throw-more',
+  ]);
 });

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { Fact, FactValue, Finding } from '../../../shared/assess/assessment.ts';
 import { borderIn, measureById } from '../../../shared/knowledge/measures/index.ts';
 import { regionGroup } from '../../../shared/knowledge/regions.ts';
-import { measured } from '../../../shared/quantity.ts';
+import { isKnown, measured } from '../../../shared/quantity.ts';
 import { strictestFor } from '../../../shared/rules/effects/historyEffects.ts';
 import { evaluateRules } from '../../../shared/rules/evaluate.ts';
 import type { Rule, Test } from '../../../shared/rules/rule.ts';
@@ -60,6 +60,21 @@ function valueFor(test: Test, isMet: boolean, away: number): FactValue {
   if (unit === undefined || unit === null || test.unit === null) throw new Error(test.measure);
   const value = convert(numberFor(test, isMet, away), test.unit, unit);
   return { kind: 'number', reading: measured('x', test.measure, value, unit, 'none') };
+}
+
+/** The same reading with a standard uncertainty twice as wide as its way to the limit. */
+function unsure(known: Fact, { measure: id, unit }: Test, away: number): Fact {
+  const stored = measureById(id)?.unit;
+  if (
+    known.value.kind !== 'number' ||
+    !isKnown(known.value.reading) ||
+    stored === undefined ||
+    stored === null ||
+    unit === null
+  )
+    return known;
+  const u = 2 * Math.abs(convert(away, unit, stored));
+  return { ...known, value: { kind: 'number', reading: measured('x', id, known.value.reading.value, stored, u) } };
 }
 
 function factFor(rule: Rule, value: FactValue, test: Test): Fact {
@@ -136,11 +151,37 @@ describe.each(SHIPPED_RULES.map((rule) => [rule.id, rule] as const))('%s', (_, r
   });
 
   const close = rule.all.find((one) => borderOf(one) > 0 && one.comparator !== 'is');
-  if (close !== undefined && rule.kind !== 'referral' && rule.kind !== 'caution') {
-    test('is borderline close to a limit', () => {
+  if (close !== undefined) {
+    test('is borderline close to a limit, by the error of the test', () => {
       const known = facts(rule, (one) => valueFor(one, true, one === close ? borderOf(one) / 4 : far(one)));
-      expect(judge(rule, known)?.outcome).toBe('borderline');
+      expectBorderline(judge(rule, known));
     });
+  }
+
+  const counted = rule.all.find((one) => one.unit !== null && one.comparator !== 'is');
+  if (counted !== undefined) {
+    test('is borderline close to a limit, by the reading’s own uncertainty', () => {
+      const away = far(counted) / 4;
+      const known = facts(rule, (one) => valueFor(one, true, one === counted ? away : far(one)));
+      expectBorderline(
+        judge(
+          rule,
+          known.map((one) => (one.measure === counted.measure ? unsure(one, counted, away) : one)),
+        ),
+      );
+    });
+  }
+
+  /** A referral close to its limit stays one, and says how sure it is: waiting for a second reading is not safe. */
+  function expectBorderline(finding: Finding | undefined): void {
+    expect(finding?.outcome).toBe(rule.kind === 'referral' ? 'referral' : 'borderline');
+    const open = finding?.tests.filter((one) => one.isBorderline) ?? [];
+    expect(open.length).toBeGreaterThan(0);
+    // On the side that meets the test, so more likely past the limit than not; a narrow range holds less of the spread.
+    for (const { chance, comparator } of open) {
+      expect(chance).toBeGreaterThan(comparator === 'between' ? 0 : 0.5);
+      expect(chance).toBeLessThan(1);
+    }
   }
 
   if (rule.effects.length > 0 && (rule.kind === 'intervention' || rule.kind === 'monitor')) {
