@@ -9,6 +9,8 @@ export const effort = {
       effect: 'stop',
       change:
         'No exertion, no risk of a blow and no step forward in the graded return until free of symptoms and cleared by a physician.',
+      plain:
+        'No effort and nothing that could hit your head. Take no step forward until all signs are gone and a doctor clears you.',
       unsafeFor: [],
     },
     {
@@ -23,6 +25,8 @@ export const effort = {
       effect: 'replace',
       change:
         'No impact. Walking, pelvic-floor and strength work until about 12 weeks and a pelvic-health check; stop on heaviness, leaking or bleeding.',
+      plain:
+        'No impact. Walk and do pelvic-floor and strength work until about 12 weeks and a check of your pelvic floor. Stop if you feel heavy, leak or bleed.',
       unsafeFor: ['bone-stress', 'pregnancy'],
     },
     {

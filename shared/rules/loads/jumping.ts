@@ -10,7 +10,7 @@ export const jumping = {
       change:
         'No single-leg maximal landing, pivoting or contact, nothing unplanned or high, until strength and hop are at least 90 %, nine months have passed and the surgical team agrees.',
       plain:
-        'No hard landing on one leg, no turning on it, no contact, nothing sudden or high, until strength and hop reach 90 %, nine months have passed and the surgical team agrees.',
+        'No hard landing on one leg, no turning on it and no contact. Nothing sudden and nothing high. First your strength and your hop must reach 90 %, nine months must have passed and your surgeon must agree.',
       unsafeFor: [],
     },
     {

@@ -9,6 +9,8 @@ export const practice = {
       effect: 'stop',
       change:
         'No exertion, no risk of a blow and no step forward in the graded return until free of symptoms and cleared by a physician.',
+      plain:
+        'No effort and nothing that could hit your head. Take no step forward until all signs are gone and a doctor clears you.',
       unsafeFor: [],
     },
     {

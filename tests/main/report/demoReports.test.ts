@@ -7,6 +7,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { ask } from '../../../main/cli/ask.ts';
 import { invent } from '../../../main/demo/demoStore.ts';
 import { makeReport, requestFor } from '../../../main/report/makeReport.ts';
+import { MOST_GRADE, readingGrade, sentencesIn } from '../../../shared/knowledge/wording/readingGrade.ts';
 import type { CaseFile } from '../../../shared/model/records.ts';
 import type { Block } from '../../../shared/report/blocks/block.ts';
 import { referralEssentials } from '../../../shared/report/beforeYouSend.ts';
@@ -36,31 +37,14 @@ function sentencesOf(blocks: readonly Block[]): string[] {
     if (block.block === 'list') return block.items.map(textOf);
     return block.block === 'beside' ? sentencesOf(block.body) : [];
   });
-  return said.flatMap((text) => text.split(/(?<=[.!?])\s+/)).filter((text) => /[a-z]/i.test(text));
+  return sentencesIn(said);
 }
-
-/** Groups of vowels, without a silent e at the end: the usual count by machine (common practice, no source). */
-function syllables(word: string): number {
-  const bare = word.toLowerCase().replace(/(?<=[aeiouy].*[^laeiouy])e$|(?<=[^td])ed$|(?<=[^aeiouyscxz])es$/, '');
-  return Math.max(1, bare.match(/[aeiouy]+/g)?.length ?? 1);
-}
-
-/** Grade = 0.39 words per sentence + 11.8 syllables per word − 15.59. */
-function gradeOf(sentences: readonly string[]): number {
-  const words = sentences.flatMap((text) => text.match(/[a-z’'-]+/gi) ?? []);
-  const sum = words.reduce((total, word) => total + syllables(word), 0);
-  return (0.39 * words.length) / sentences.length + (11.8 * sum) / words.length - 15.59;
-}
-
-test('the count of the reading level: ten words of one syllable are at grade 0.11 (0.39 · 10 + 11.8 − 15.59)', () => {
-  expect(gradeOf(['The cat sat on the mat and the dog ran.'])).toBeCloseTo(0.11, 10);
-});
 
 test('Kincaid, Fishburne, Rogers & Chissom 1975 (Navy Research Branch Report 8-75): every client report reads at US grade 7 or below, about age 12', () => {
   for (const file of files) {
     const { blocks } = composeReport(requestFor(file, SAMPLE_CREATED_AT, { kind: 'client', paper: 'a4' }));
     // The last line is for machines.
-    expect(gradeOf(sentencesOf(blocks.slice(0, -1))), file.athlete.name).toBeLessThanOrEqual(7);
+    expect(readingGrade(sentencesOf(blocks.slice(0, -1))), file.athlete.name).toBeLessThanOrEqual(MOST_GRADE.report);
   }
 });
 

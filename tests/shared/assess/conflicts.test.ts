@@ -66,12 +66,13 @@ test('a wording that leaves the throw out conflicts no more', () => {
   expect(pairs(reworded)).toEqual([]);
 });
 
+const shipped = (id: string) => {
+  const rule = SHIPPED_RULES.find((one) => one.id === id);
+  if (rule === undefined) throw new Error(id);
+  return rule;
+};
+
 test('a rule of one’s own has its say: easing what another adds, and adding what another eases', () => {
-  const shipped = (id: string) => {
-    const rule = SHIPPED_RULES.find((one) => one.id === id);
-    if (rule === undefined) throw new Error(id);
-    return rule;
-  };
   // Told by hand: stiff ankles as a reason for less throwing, and throws as the answer to them.
   const eases = { ...ownCopy(shipped('any/lunge-short-on-one-side')), id: 'own/throw-less', eases: ['throwing'] };
   const wording = { finding: 'The lunge is short.', intervention: 'Throw from the knees.' };

@@ -9,9 +9,9 @@ export const apprehensionRecorded = {
   all: [{ measure: 'flag.apprehension', comparator: 'is', threshold: true, unit: null }],
   wording: {
     athlete: {
-      finding: 'A doctor or physiotherapist noted that your shoulder feels as if it could slip.',
+      finding: 'It is on record that your shoulder feels as if it could slip.',
       intervention:
-        'No overhead, contact or far-reaching work until a doctor or physiotherapist has made a plan with you.',
+        'No work overhead, no contact and no long reach. First make a plan with a doctor or physiotherapist.',
     },
     practitioner: {
       finding: 'A clinician recorded apprehension of the shoulder.',

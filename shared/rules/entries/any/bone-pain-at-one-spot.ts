@@ -28,7 +28,13 @@ export const bonePainAtOneSpot = {
   retest: null,
   loads: [],
   effects: [
-    { condition: 'postpartum', effect: 'stop', change: 'Ask about energy intake and feeding.', unsafeFor: [] },
+    {
+      condition: 'postpartum',
+      effect: 'stop',
+      change: 'Ask about energy intake and feeding.',
+      plain: 'You will be asked how much you eat and how you feed your child.',
+      unsafeFor: [],
+    },
     {
       condition: 'pregnancy',
       effect: 'stop',

@@ -34,7 +34,7 @@ export const drillDragsOnLooseShoulder = {
       change:
         'Staged control of shoulder blade and cuff from the mid-range, in place of hangs, heavy carries, dips and stretching.',
       plain:
-        'Control of your shoulder blade and arm, step by step from the middle of the movement, and no hanging, heavy carrying, dips or stretching.',
+        'Learn to hold your shoulder blade and arm steady, step by step from the middle of the movement. No hanging, no heavy loads, no dips and no stretching.',
       unsafeFor: [],
     },
   ],

@@ -33,6 +33,8 @@ export const drillImpactSoonAfterBirth = {
       effect: 'replace',
       change:
         'Walking, pelvic-floor and strength work until about 12 weeks and a pelvic-health check; stop on heaviness, leaking or bleeding.',
+      plain:
+        'Walk and do pelvic-floor and strength work until about 12 weeks and a check of your pelvic floor. Stop if you feel heavy, leak or bleed.',
       unsafeFor: ['bone-stress'],
     },
   ],

@@ -33,6 +33,8 @@ export const drillPivotsBeforeClearance = {
       effect: 'replace',
       change:
         'Planned straight-line and two-leg work; pivoting only after nine months, strength and hop of at least 90 % and the agreement of the team.',
+      plain:
+        'Work in a straight line and on both legs, as planned before. Turn on that leg only after nine months, with strength and hop at 90 % or more, and when your surgeon agrees.',
       unsafeFor: [
         'patellar-tendinopathy',
         'ankle-sprain',

@@ -34,7 +34,7 @@ export const drillPushesShoulderBack = {
       change:
         'Rows, external rotation and raises in the plane of the shoulder blade in place of push-ups, bench lock-out, blocking and cross-body work.',
       plain:
-        'Rows, turning your arm out and lifts a little to the side, and no push-ups, bench press, blocking or work across your body.',
+        'Row, turn your arm out and lift it a little to the side. No push-ups, no bench press, no blocks and no work across your body.',
       unsafeFor: ['multidirectional-shoulder-instability'],
     },
   ],

@@ -32,7 +32,7 @@ export const newInstabilityEvent = {
       condition: 'posterior-shoulder-instability',
       effect: 'stop',
       change: 'After a seizure or electric shock take it for a locked posterior dislocation until it has been imaged.',
-      plain: 'After a seizure or an electric shock go to emergency care: the shoulder may still be out at the back.',
+      plain: 'After a fit or an electric shock go to emergency care. Your shoulder may still be out at the back.',
       unsafeFor: [],
     },
   ],

@@ -30,6 +30,8 @@ export const trunkLeans = {
       effect: 'modify',
       change:
         'No fade-away while leaning back hurts; shorten the range instead. Change in bladder, bowel, saddle feeling or leg strength is an emergency.',
+      plain:
+        'No fade-away while it hurts to lean back. Shoot from nearer instead. If your bladder, bowel, the feeling between your legs or the strength of your legs changes, get emergency help.',
       unsafeFor: [],
     },
     { condition: 'anterior-shoulder-instability', effect: 'keep', change: '', unsafeFor: [] },

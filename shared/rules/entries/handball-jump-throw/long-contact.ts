@@ -44,6 +44,8 @@ export const longContact = {
       condition: 'anterior-cruciate-ligament',
       effect: 'replace',
       change: 'Planned two-leg take-offs, low and slow; single-leg take-offs only when the surgical team agrees.',
+      plain:
+        'Take off from both legs, low and slow, as planned before. Take off from one leg only when your surgeon agrees.',
       unsafeFor: [
         'patellar-tendinopathy',
         'ankle-sprain',

@@ -24,6 +24,8 @@ export const finishRunsOut = {
       effect: 'modify',
       change:
         'A full finish across the body loads the back of the shoulder: only as far as the treating clinician allows.',
+      plain:
+        'A full finish across your body loads the back of your shoulder. Go only as far as your doctor or physiotherapist lets you.',
       unsafeFor: [],
     },
   ],
