@@ -180,6 +180,7 @@ export function checkCaseFile(told: Omit<Vignette, 'title' | 'expect' | 'stops'>
         force: null,
         mediaSha256: null,
         painNrs: test.pains[i] ?? null,
+        movementTrialId: null,
         isSetAside: false,
         note: '',
       })),
