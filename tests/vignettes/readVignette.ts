@@ -168,6 +168,7 @@ export function checkCaseFile(told: Omit<Vignette, 'title' | 'expect' | 'stops'>
       standingReachM: null,
       dropHeightM: null,
       note: '',
+      warmUp: '',
     })),
     jumpTrials: jumps.flatMap((test) =>
       test.flightTimes.map((flightTimeS, i) => ({
