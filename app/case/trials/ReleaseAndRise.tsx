@@ -3,11 +3,15 @@ import { againstBest } from '../../../shared/assess/againstBest.ts';
 import { releaseElsewhere } from '../../../shared/assess/releaseElsewhere.ts';
 import { releaseMargin } from '../../../shared/assess/releaseMargin.ts';
 import { formatDate } from '../../../shared/format/number.ts';
+import { dragFactor } from '../../../shared/kernel/flight/dragFactor.ts';
+import { dragOfFlight } from '../../../shared/kernel/trial/dragOfFlight.ts';
+import { ballById } from '../../../shared/knowledge/balls/index.ts';
 import type { MovementTrial } from '../../../shared/model/trial.ts';
 import { NumberField } from '../../parts/NumberField.tsx';
 import { ReadingText } from '../../parts/ReadingText.tsx';
 import { FactText } from '../FactText.tsx';
 import { useCase } from '../useCase.ts';
+import { OpenedDetails } from './OpenedDetails.tsx';
 import { useScene } from './useScene.ts';
 import { WorkedCell } from './WorkedCell.tsx';
 
@@ -57,6 +61,9 @@ export function ReleaseAndRise({ trial }: { trial: MovementTrial }) {
         </section>
       )}
       {hasBall && <SameFromElsewhere trial={trial} />}
+      {hasBall && (
+        <OpenedDetails title="How much the air slows this ball">{() => <AirFound trial={trial} />}</OpenedDetails>
+      )}
       {rises.length > 0 && (
         <section aria-labelledby="against-best">
           <h3 id="against-best">Against the athlete’s own best</h3>
@@ -170,5 +177,28 @@ function SameFromElsewhere({ trial }: { trial: MovementTrial }) {
         </table>
       )}
     </details>
+  );
+}
+
+/** The drag that this very flight shows, beside that of the ball on file. */
+function AirFound({ trial }: { trial: MovementTrial }) {
+  const scene = useScene(trial);
+  const found = useMemo(() => (scene === null ? null : dragOfFlight(scene.view)), [scene]);
+  const ball = trial.ballId === null ? null : ballById(trial.ballId);
+  if (found === null) return <p className="quiet">Give the true capture rate first.</p>;
+  return (
+    <table className="table rate-table">
+      <caption className="only-heard">Drag factor of the ball</caption>
+      <tbody>
+        <tr>
+          <th scope="row">Found in this flight</th>
+          <WorkedCell reading={found} />
+        </tr>
+        <tr>
+          <th scope="row">Of the ball on file, used above</th>
+          <WorkedCell reading={ball === null ? { unknown: 'no ball is chosen' } : dragFactor(ball)} />
+        </tr>
+      </tbody>
+    </table>
   );
 }

@@ -1,0 +1,17 @@
+import type { Reading } from '../../quantity.ts';
+import { fitDrag } from '../flight/fitDrag.ts';
+import { flightFrames } from './flightFrames.ts';
+import { readingOr } from './readingOr.ts';
+import type { Scene } from './scene.ts';
+
+/**
+ * The drag factor that the digitised flight of a trial's ball shows.
+ *
+ * @returns /m; unknown where there is no flight, or too little of it
+ * @source fitDrag
+ */
+export function dragOfFlight(view: Scene): Reading<'/m'> {
+  const flight = flightFrames(view, 'ball');
+  if ('unknown' in flight) return flight;
+  return readingOr(() => fitDrag(flight.samples, view.ball.pointU, view.ball.scaleU));
+}
