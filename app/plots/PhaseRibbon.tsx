@@ -199,7 +199,7 @@ export function PhaseRibbon(props: {
               {half > 1 && <line className="plot-error" x1={at - half} y1={top} x2={at + half} y2={top} />}
               {moving !== undefined && !isProposed && (
                 <>
-                  <rect className="ribbon-hit" x={at - 6} y={top} width={12} height={BAND} />
+                  <rect className="ribbon-hit" x={at - 6} y={bottom - 1} width={12} height={top + BAND - bottom + 1} />
                   <rect
                     className="ribbon-hit ribbon-name"
                     x={box.start - 3}

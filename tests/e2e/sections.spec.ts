@@ -172,6 +172,33 @@ test('an athlete is erased only once the number of the case is typed, and is gon
   await expect(page.getByText('The shelf is empty.')).toBeVisible();
 });
 
+test('an event dragged on the ribbon is where it was after one undo, by button and by key, every time', async ({
+  page,
+}) => {
+  const demo = await startHost(path.join(temporaryFolder(), 'demo'), '--demo');
+  await open(page, demo);
+  await go(page, 'Trials');
+  const event = page.getByRole('slider', { name: 'Plant, move' });
+  await event.scrollIntoViewIfNeeded();
+  const at = await event.getAttribute('aria-valuenow');
+  for (let i = 0; i < 4; i += 1) {
+    const box = await event.boundingBox();
+    if (box === null) throw new Error('the event is not on the page');
+    const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+    await page.mouse.move(x, y);
+    await page.mouse.down();
+    await page.mouse.move(x + 8 + i, y, { steps: 2 + (i % 3) });
+    await page.mouse.move(x + 24 + i, y, { steps: 3 });
+    await page.mouse.up();
+    await expect(event).not.toHaveAttribute('aria-valuenow', at ?? '');
+    if (i % 2 === 0) await page.getByRole('button', { name: /^Undo/ }).click();
+    else await page.keyboard.press('ControlOrMeta+z');
+    await expect(event).toHaveAttribute('aria-valuenow', at ?? '');
+  }
+  await page.goto('about:blank');
+  await demo.close();
+});
+
 test('in a filmed throw: a ball by its own figures is kept; the same target from higher is worked out and opens', async ({
   page,
 }) => {
