@@ -10,8 +10,9 @@ export default defineConfig([
       electron: 'main/hosts/electron.ts',
       loopback: 'main/hosts/loopback.ts',
       cli: 'main/cli/main.ts',
-      // A thread, loaded by its name from beside whatever chunk asks for it.
+      // Threads, loaded by their names from beside whatever chunk asks for them.
       filmReader: 'main/media/filmReader.ts',
+      reportThread: 'main/report/reportThread.ts',
     },
     platform: 'node',
     external,

@@ -1,5 +1,5 @@
 import { type BaseQueryFn, createApi } from '@reduxjs/toolkit/query/react';
-import type { Answer, Channel, Request } from '../shared/contract/channels.ts';
+import type { Answer, Channel, EventPayload, Request } from '../shared/contract/channels.ts';
 import type { Failure, Result } from '../shared/errors.ts';
 import { bridge } from './bridge.ts';
 import { createEditQueue } from './case/editQueue.ts';
@@ -50,6 +50,12 @@ export const filmDoor = {
   proxyState: (request: Request<'media.proxyState'>) => invoke('media.proxyState', request),
   finish: (request: Request<'media.finish'>) => invoke('media.finish', request),
   cancel: (request: Request<'media.cancel'>) => invoke('media.cancel', request),
+};
+
+/** A report under way: how far it is, and the way to stop it. */
+export const reportDoor = {
+  cancel: (jobId: string) => invoke('report.cancel', { jobId }),
+  onPage: (listener: (progress: EventPayload<'report.progress'>) => void) => bridge.on('report.progress', listener),
 };
 
 /** Ties a channel to the request it takes. */

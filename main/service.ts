@@ -34,7 +34,7 @@ const HANDLERS: Handlers<Channel> = {
   ...sharedRuleHandlers,
 };
 
-/** Channels that only look. All others change something and run one after the other, in the order they came. */
+/** Channels that only look, and two that keep what they made in its turn. All others change something and run one after the other, in the order they came. */
 const LOOKS: ReadonlySet<Channel> = new Set([
   'app.info',
   'shelf.list',
@@ -48,6 +48,8 @@ const LOOKS: ReadonlySet<Channel> = new Set([
   'rules.shared',
   'rules.update',
   'report.text',
+  'report.make',
+  'report.cancel',
   'roster.preview',
   'roster.list',
   'run.list',
@@ -108,6 +110,12 @@ export async function openService(options: ServiceOptions): Promise<Service> {
     folder,
     now: () => now().toISOString(),
     newId,
+    inTurn(change) {
+      // What a refused change left in the media store goes at once; if that fails, at the next opening.
+      const done = lastChange.then(change).finally(() => settleMedia().catch(() => undefined));
+      lastChange = done.catch(() => undefined);
+      return done;
+    },
     emit(event, payload) {
       for (const listener of listeners.get(event) ?? []) listener(payload as never);
     },
@@ -128,11 +136,7 @@ export async function openService(options: ServiceOptions): Promise<Service> {
       if (checkAnswers) parseInput<unknown>(CHANNELS[channel].answer, answered, 'the answer');
       return answered;
     };
-    if (LOOKS.has(channel)) return run();
-    // What a refused change left in the media store goes at once; if that fails, at the next opening.
-    const change = lastChange.then(run).finally(() => settleMedia().catch(() => undefined));
-    lastChange = change.catch(() => undefined);
-    return change;
+    return LOOKS.has(channel) ? run() : context.inTurn(run);
   }
 
   return {

@@ -10,6 +10,8 @@ export interface Context {
   readonly folder: string;
   readonly now: () => string;
   readonly newId: () => string;
+  /** Waits until changes asked for before are done, and holds up those after: for what has worked outside the line. */
+  readonly inTurn: <T>(change: () => Promise<T>) => Promise<T>;
   readonly emit: <E extends EventName>(event: E, payload: EventPayload<E>) => void;
 }
 

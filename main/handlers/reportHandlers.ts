@@ -10,13 +10,14 @@ import { whatChanged } from '../../shared/report/whatChanged.ts';
 import { writeMarkdown } from '../../shared/report/writeMarkdown.ts';
 import { APP_VERSION, KERNEL_VERSION } from '../../shared/versions.ts';
 import { loadEvidence } from '../report/loadEvidence.ts';
-import { caseJson, makeReport, requestFor, type Replaced } from '../report/makeReport.ts';
+import { makeInThread, type ReportBytes, type WhileMaking } from '../report/makeInThread.ts';
+import { caseJson, requestFor, type Replaced } from '../report/makeReport.ts';
 import { writeDocx } from '../report/writeDocx.ts';
 import type { Context, Handlers } from './context.ts';
 import { judged } from './judged.ts';
 import { keepFile } from './keepFile.ts';
 
-export const reportHandlers: Handlers<'report.preview' | 'report.make' | 'report.text'> = {
+export const reportHandlers: Handlers<'report.preview' | 'report.make' | 'report.cancel' | 'report.text'> = {
   'report.preview': async (context, request) => {
     const { file, createdAt, given } = await openFor(context, request);
     // Placed pages are JSON: numbers, texts and lists.
@@ -40,51 +41,86 @@ export const reportHandlers: Handlers<'report.preview' | 'report.make' | 'report
     };
   },
   'report.make': async (context, request) => {
-    const { caseId, kind, paper, isFinal = false, attachCase = false } = request;
-    const { file, createdAt, given } = await openFor(context, request);
+    const { file, createdAt, given } = await context.inTurn(() => openFor(context, request));
     refuseUnfinished(file, request);
-    const made = await makeReport(file, createdAt, { ...request, ...given });
-    const fileName = `${fileBase(file, kind)}.pdf`;
-    const kept = await keepFile(context, caseId, { fileName, mediaType: 'application/pdf', bytes: made.bytes });
-    // Under the SHA-256 that the report names: so that the next final report can say what changed.
-    const data = new TextEncoder().encode(caseJson(file));
-    const keptData = isFinal
-      ? [
-          await keepFile(context, caseId, {
-            fileName: 'case-data.json',
-            mediaType: 'application/json',
-            bytes: data,
-          }),
-        ]
-      : [];
-    const reportId = context.newId();
-    const record: ReportRecord = {
-      id: reportId,
-      caseId,
-      kind,
-      paper,
-      madeAt: context.now(),
-      pdfSha256: kept.sha256,
-      caseSha256: made.caseSha256,
-      appVersion: APP_VERSION,
-      kernelVersion: KERNEL_VERSION,
-      rulesVersion: rulesVersionOf(file),
-      pageCount: made.report.pages.length,
-      isFinal,
-      isDeidentified: isWithoutNames(request),
-      holdsCase: attachCase,
-      replacesId: given.replaced?.id ?? null,
-      changes: given.replaced === null ? '' : whatChanged(given.replaced.data, caseData(file)).join('\n'),
-    };
-    const edits = await context.store.apply(
-      caseId,
-      [kept.edit, ...keptData.map(({ edit }) => edit), { op: 'create', kind: 'report', record }],
-      record.madeAt,
-    );
-    await judged(context, caseId);
-    return { reportId, pdfSha256: kept.sha256, href: `/files/${kept.sha256}/${fileName}`, edits };
+    const made = await making(context, request.jobId, (watched) => {
+      const { kind, paper, deidentify, isFinal, attachCase } = request;
+      const options = { kind, paper, deidentify, isFinal, attachCase, ...given };
+      return makeInThread({ file, createdAt, options }, watched);
+    });
+    return context.inTurn(() => keepReport(context, request, file, given.replaced, made));
+  },
+  'report.cancel': async (_context, { jobId }) => {
+    underWay.get(jobId)?.abort();
+    return {};
   },
 };
+
+/** Reports under way that someone may stop. */
+const underWay = new Map<string, AbortController>();
+
+async function making<T>(
+  { emit }: Context,
+  jobId: string | undefined,
+  make: (watched: WhileMaking) => Promise<T>,
+): Promise<T> {
+  if (jobId === undefined) return make({});
+  if (underWay.has(jobId)) throw new DomainError('conflict', 'A report is being made under this id already.');
+  const stop = new AbortController();
+  underWay.set(jobId, stop);
+  try {
+    return await make({
+      signal: stop.signal,
+      onPage: (done, of) => emit('report.progress', { jobId, done, of }),
+    });
+  } finally {
+    underWay.delete(jobId);
+  }
+}
+
+async function keepReport(
+  context: Context,
+  { caseId, kind, paper, isFinal = false, attachCase = false, deidentify }: Request<'report.make'>,
+  file: CaseFile,
+  replaced: (Replaced & { readonly id: string }) | null,
+  made: ReportBytes,
+) {
+  const fileName = `${fileBase(file, kind)}.pdf`;
+  const kept = await keepFile(context, caseId, { fileName, mediaType: 'application/pdf', bytes: made.bytes });
+  // Under the SHA-256 that the report names: so that the next final report can say what changed.
+  const data = {
+    fileName: 'case-data.json',
+    mediaType: 'application/json',
+    bytes: Buffer.from(caseJson(file), 'utf8'),
+  };
+  const keptData = isFinal ? [await keepFile(context, caseId, data)] : [];
+  const reportId = context.newId();
+  const record: ReportRecord = {
+    id: reportId,
+    caseId,
+    kind,
+    paper,
+    madeAt: context.now(),
+    pdfSha256: kept.sha256,
+    caseSha256: made.caseSha256,
+    appVersion: APP_VERSION,
+    kernelVersion: KERNEL_VERSION,
+    rulesVersion: rulesVersionOf(file),
+    pageCount: made.pageCount,
+    isFinal,
+    isDeidentified: isWithoutNames({ deidentify, kind }),
+    holdsCase: attachCase,
+    replacesId: replaced?.id ?? null,
+    changes: replaced === null ? '' : whatChanged(replaced.data, caseData(file)).join('\n'),
+  };
+  const edits = await context.store.apply(
+    caseId,
+    [kept.edit, ...keptData.map(({ edit }) => edit), { op: 'create', kind: 'report', record }],
+    record.madeAt,
+  );
+  await judged(context, caseId);
+  return { reportId, pdfSha256: kept.sha256, href: `/files/${kept.sha256}/${fileName}`, edits };
+}
 
 type Json = Awaited<ReturnType<(typeof reportHandlers)['report.preview']>>['report'];
 

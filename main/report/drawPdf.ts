@@ -28,7 +28,12 @@ export async function drawPdf(
   {
     attached = [],
     images = {},
-  }: { readonly attached?: readonly Attached[]; readonly images?: Evidence['images'] } = {},
+    onPage,
+  }: {
+    readonly attached?: readonly Attached[];
+    readonly images?: Evidence['images'];
+    readonly onPage?: ((done: number, of: number) => void) | undefined;
+  } = {},
 ): Promise<Uint8Array> {
   const doc = new PDFDocument({
     pdfVersion: '1.7',
@@ -68,6 +73,7 @@ export async function drawPdf(
       drawElement(placed, root, drawing);
       bookmarks.add(placed, page);
     }
+    onPage?.(page.number, report.pages.length);
   }
   for (const { name, description, mediaType, bytes, at } of attached) {
     const day = new Date(at);

@@ -445,6 +445,8 @@ export const CHANNELS = {
     request: reportRequest.extend({
       /** Puts the case data into the PDF as an attached file. */
       attachCase: z.boolean().optional(),
+      /** Chosen by whoever asks, to hear how far it is and to stop it. */
+      jobId: id.optional(),
     }),
     answer: z.strictObject({
       reportId: id,
@@ -453,6 +455,8 @@ export const CHANNELS = {
       edits: editState,
     }),
   },
+  /** Stops a report under way: its making answers `cancelled` and nothing is kept. One that is made is left alone. */
+  'report.cancel': { request: z.strictObject({ jobId: id }), answer: none },
   /** The report as text that can be edited; not kept. The first file is the text, the others its figures. */
   'report.text': {
     request: reportRequest.extend({ as: z.enum(['docx', 'md']) }),
@@ -469,6 +473,10 @@ export type Answer<C extends Channel> = z.infer<(typeof CHANNELS)[C]['answer']>;
 export const CHANNEL_NAMES = Object.keys(CHANNELS) as Channel[];
 
 /** Pushed by main to every window. */
-export const EVENTS = { 'case.changed': z.strictObject({ caseId: id, revision: z.int() }) } as const;
+export const EVENTS = {
+  'case.changed': z.strictObject({ caseId: id, revision: z.int() }),
+  /** Pages drawn of a report under way. */
+  'report.progress': z.strictObject({ jobId: id, done: z.int(), of: z.int() }),
+} as const;
 export type EventName = keyof typeof EVENTS;
 export type EventPayload<E extends EventName> = z.infer<(typeof EVENTS)[E]>;

@@ -111,6 +111,11 @@ test('a new user makes a case, sees findings change with an injury, exports the 
     await section(page, 'Report').click();
     await expect(page.getByRole('region', { name: 'Preview of the pages' })).toContainText('Player Heather');
     await page.getByRole('button', { name: 'Make the PDF' }).click();
+    // The thread has just begun: there is time to change one's mind, and nothing is kept.
+    await page.getByRole('button', { name: 'Stop making it' }).click();
+    await expect(page.getByText('Stopped as asked; no report was made.')).toBeVisible();
+    await expect(page.getByRole('region', { name: 'Reports made' })).toContainText('None yet');
+    await page.getByRole('button', { name: 'Make the PDF' }).click();
     const download = page.waitForEvent('download');
     await page
       .getByRole('link', { name: /\.pdf|Save|Download/i })

@@ -67,7 +67,8 @@ function validRequests(athleteId: string): typeof requests {
     'still.keep': [{ caseId, trialId, timeS: 0.4, caption: 'Release', alt: 'A throw', png: 'iVBORw0KGgo=' }],
     'export.keep': [{ caseId, fileName: 'measures.csv', file: { kind: 'csv', text: 'a,b' } }],
     'report.preview': [{ caseId: id(5), kind: 'study', paper: 'a4' }],
-    'report.make': [{ caseId: id(5), kind: 'study', paper: 'a4' }],
+    'report.make': [{ caseId: id(5), kind: 'study', paper: 'a4', jobId: id(6) }],
+    'report.cancel': [{ jobId: id(6) }],
     'run.export': [{ heldOn: TODAY, batteryId: 'general' }],
     'run.compare': [{ fileName: 'run.json', text: '{"format":"caseframe-run"}' }],
     'run.merge': [

@@ -5,13 +5,14 @@ import { counted, formatDate } from '../../../shared/format/number.ts';
 import type { Request } from '../../../shared/contract/channels.ts';
 import { referralEssentials } from '../../../shared/report/beforeYouSend.ts';
 import type { PlacedReport } from '../../../shared/report/page.ts';
-import { useMakeReportMutation, useReportPreviewQuery, useReportTextMutation } from '../../api.ts';
+import { useReportPreviewQuery, useReportTextMutation } from '../../api.ts';
 import { failureWords } from '../../failureWords.ts';
 import { Button } from '../../parts/Button.tsx';
 import { useCase } from '../useCase.ts';
 import { beforeSending } from './beforeSending.ts';
 import { saveFiles } from './saveFiles.ts';
 import { PagesPreview } from './PagesPreview.tsx';
+import { type Making, useMaking } from './useMaking.ts';
 import './report.css';
 
 type ReportKind = ReportRecord['kind'];
@@ -38,7 +39,7 @@ export function ReportSection() {
   const deidentify = names === null ? kind === 'study' : names === 'without';
   const request = { caseId: file.case.id, kind, paper, deidentify, isFinal };
   const preview = useReportPreviewQuery(request);
-  const [make, made] = useMakeReportMutation();
+  const making = useMaking();
   useRefetchAfterEdits(file, preview.refetch);
   // The answer of an earlier choice must not stand as the pages of this one.
   const report = preview.currentData?.report as unknown as PlacedReport | undefined;
@@ -103,8 +104,8 @@ export function ReportSection() {
         </fieldset>
         <Button
           look="main"
-          disabled={made.isLoading || (isFinal && lacking.length > 0)}
-          onClick={() => void make({ ...request, attachCase })}
+          disabled={making.made.isLoading || (isFinal && lacking.length > 0)}
+          onClick={() => making.make({ ...request, attachCase })}
         >
           Make the PDF
         </Button>
@@ -114,18 +115,7 @@ export function ReportSection() {
             A letter is final only when nothing is missing: {lacking.join(' ')} Save it as a draft.
           </p>
         )}
-        <output className="report-state">
-          {made.isLoading && <span className="appears-late">Writing the PDF…</span>}
-          {made.isSuccess && (
-            <>
-              The report is made and kept.{' '}
-              <a href={made.data.href} download>
-                Save the PDF
-              </a>
-            </>
-          )}
-          {made.isError && <span className="failed">{failureWords(made.error)}</span>}
-        </output>
+        <MakingState {...making} />
       </form>
 
       {report !== undefined && <PagesPreview report={report} />}
@@ -149,6 +139,31 @@ export function ReportSection() {
         )}
       </section>
     </div>
+  );
+}
+
+/** How far the PDF is, with the way to stop it, and what became of it. */
+function MakingState({ made, pages, cancel }: Making) {
+  return (
+    <>
+      <output className="report-state">
+        {made.isLoading && (
+          <span className="appears-late">
+            {pages === null ? 'Composing the pages of the PDF…' : `Page ${pages.done} of ${pages.of} drawn…`}
+          </span>
+        )}
+        {made.isSuccess && (
+          <>
+            The report is made and kept.{' '}
+            <a href={made.data.href} download>
+              Save the PDF
+            </a>
+          </>
+        )}
+        {made.isError && <span className="failed">{failureWords(made.error)}</span>}
+      </output>
+      {made.isLoading && <Button onClick={cancel}>Stop making it</Button>}
+    </>
   );
 }
 

@@ -122,3 +122,42 @@ test('texts that can be edited: same case, same bytes a day later; nothing is ke
   expect(md?.[0]).toMatch(/-study\.md$/);
   expect((await made.ask('case.open', { caseId })).file.media).toEqual([]);
 });
+
+test('stopped while its pages are drawn, a report leaves no record and no file, and what is typed meanwhile is kept', async () => {
+  const caseId = await enter(made);
+  const jobId = '00000000-0000-4000-8000-000000000777';
+  const filesBefore = fs.readdirSync(made.folder, { recursive: true }).length;
+  const heard: number[] = [];
+  made.service.on('report.progress', (progress) => {
+    if (progress.jobId !== jobId) return;
+    heard.push(progress.done);
+    void made.ask('report.cancel', { jobId });
+  });
+  const refused = await made.refusal('report.make', { caseId, kind: 'study', paper: 'a4', jobId });
+  expect(refused.code).toBe('cancelled');
+  expect(heard.length).toBeGreaterThan(0);
+  expect((await made.ask('case.open', { caseId })).file.reports).toEqual([]);
+  expect(fs.readdirSync(made.folder, { recursive: true })).toHaveLength(filesBefore);
+});
+
+test('changes are not held up by a report under way, which tells of the case as it was when it was asked for', async () => {
+  const caseId = await enter(made);
+  const { file } = await made.ask('case.open', { caseId });
+  let isMade = false;
+  const making = make(made, caseId).then((answer) => {
+    isMade = true;
+    return answer;
+  });
+  const edits: Edit[] = [{ op: 'patch', kind: 'case', id: caseId, fields: { question: 'Typed meanwhile.' } }];
+  await made.ask('case.edit', { caseId, edits });
+  expect(isMade).toBe(false);
+  const { reportId } = await making;
+  const after = await made.ask('case.open', { caseId });
+  expect(after.file.case.question).toBe('Typed meanwhile.');
+  const again = await made.ask('report.make', { caseId, kind: 'study', paper: 'a4' });
+  const shas = (await made.ask('case.open', { caseId })).file.reports.map((one) => [one.id, one.caseSha256] as const);
+  expect(new Set(shas.map(([, sha]) => sha)).size).toBe(2);
+  expect(shas[0]?.[0]).toBe(reportId);
+  expect(again.reportId).not.toBe(reportId);
+  expect(file.case.question).not.toBe('Typed meanwhile.');
+});
