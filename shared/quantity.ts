@@ -24,6 +24,8 @@ export interface Working {
 export interface WorkingInput {
   readonly symbol: string;
   readonly quantity: Quantity;
+  /** What one standard uncertainty of the input moves the result by, in the unit of the result (JCGM 100, 5.1.3). */
+  readonly moves?: number;
 }
 
 /**

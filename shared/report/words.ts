@@ -88,6 +88,11 @@ export const SOURCE_STATUS_WORDS = {
   'from memory': 'from memory, not checked again',
 } as const satisfies Record<Source['status'], string>;
 
+/** How sure we are of a source; what merely says what a word means needs none. */
+export function statusWords({ cite, status }: Source): string {
+  return cite === 'Definition' ? 'by definition' : SOURCE_STATUS_WORDS[status];
+}
+
 /** Printed in short at the foot of every page. */
 export const CAUTION_LINE =
   'Screening is not diagnosis. A licensed clinician and local protocols decide. Stop and seek care if there is pain.';

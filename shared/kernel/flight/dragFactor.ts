@@ -23,7 +23,7 @@ export function dragFactor(ball: Ball): Quantity<'/m'> {
       unit: '/m',
       formula: 'k = ρ C_d π D^2 / (8 m)',
       variant: 'quadratic drag, constant coefficient',
-      source: { cite: 'F = ρ C_d A v^2 / 2 over m v^2', status: 'derived' },
+      source: { cite: 'Quadratic drag force over mass times speed squared', status: 'derived' },
     },
     {
       ρ: airDensity,

@@ -93,5 +93,12 @@ export function derive<U extends Unit, I extends Readonly<Record<string, Quantit
       working,
     };
   }
-  return { value, unit: what.unit, u: Math.sqrt(Math.max(0, variance)), uReason: null, working };
+  const inputsThatMove = working.inputs.map((input, i) => ({ ...input, moves: Math.abs(contributions[i] ?? 0) }));
+  return {
+    value,
+    unit: what.unit,
+    u: Math.sqrt(Math.max(0, variance)),
+    uReason: null,
+    working: { ...working, inputs: inputsThatMove },
+  };
 }

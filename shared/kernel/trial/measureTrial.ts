@@ -90,7 +90,8 @@ export function measureTrial(input: TrialInput): TrialMeasures {
     };
   }
   const body = bodyFlight(view);
-  const ball = ballMeasures(view, trial, floorOf(view, trial));
+  const floor = floorOf(view, trial);
+  const ball = ballMeasures(view, trial, floor);
   const known: Context = { view, body, ball: ball.readings, input };
   const measures = wanted.flatMap(({ phase, measure }) =>
     (MEASURES[measure]?.(known, phase) ?? [none({ unknown: 'not computed from a film: enter it by hand' })]).map(
@@ -105,7 +106,7 @@ export function measureTrial(input: TrialInput): TrialMeasures {
       ...(movement.checkpoints.some(({ measure }) => measure.startsWith('ball.')) ? ball.warnings : []),
       ...statureWarning(view, input.statureM),
     ],
-    series: seriesOf(view),
+    series: seriesOf(view, floor),
     residualsM: view.residualsM,
     centreOfMass: [...view.body.smooth].map(([frame, { x, y }]) => ({ frame, timeS: frame / view.rateHz, x, y })),
   };
@@ -410,19 +411,28 @@ function statureWarning(view: Scene, statureM: number | null): string[] {
   ];
 }
 
-function seriesOf(view: Scene): TrialSeries[] {
+function seriesOf(view: Scene, floor: Reading<'m'>): TrialSeries[] {
   const series: TrialSeries[] = [
     ...angleCurves(view).map(
       ({ id, label }): TrialSeries => ({ id, label, unit: 'rad', points: curvePoints(view, `angle:${id}`) }),
     ),
     ...(view.noMetres === null
-      ? BODY_SERIES.map(({ curve, ...of }) => ({ ...of, points: curvePoints(view, curve) }))
+      ? [comHeight(view, floor), { ...COM_VELOCITY, points: curvePoints(view, 'rising:') }]
       : []),
   ];
   return series.filter(({ points }) => points.length > 0);
 }
 
-const BODY_SERIES = [
-  { id: 'com.height', label: 'Centre of mass, height', unit: 'm', curve: 'height:centre-of-mass' },
-  { id: 'com.verticalVelocity', label: 'Centre of mass, vertical velocity', unit: 'm/s', curve: 'rising:' },
-] as const;
+/** Above the floor; without a floor from wherever the points are counted from, and the name says so. */
+function comHeight(view: Scene, floor: Reading<'m'>): TrialSeries {
+  const points = curvePoints(view, 'height:centre-of-mass');
+  const of = { id: 'com.height', unit: 'm' } as const;
+  if (!isKnown(floor)) return { ...of, label: 'Centre of mass, height in the coordinates of the points', points };
+  return {
+    ...of,
+    label: 'Centre of mass, above the floor',
+    points: points.map(([timeS, height]) => [timeS, height - floor.value] as const),
+  };
+}
+
+const COM_VELOCITY = { id: 'com.verticalVelocity', label: 'Centre of mass, vertical velocity', unit: 'm/s' } as const;

@@ -1,8 +1,8 @@
 import { movementOf } from '../../assess/movementOf.ts';
 import type { Composition } from '../compose.ts';
-import { OUTCOME_WORDS } from '../../assess/words.ts';
+import { doseWords, OUTCOME_WORDS } from '../../assess/words.ts';
 import { OUTCOMES } from '../../assess/assessment.ts';
-import { counted, formatDate } from '../../format/number.ts';
+import { addDays, counted, formatDate } from '../../format/number.ts';
 import { conditionEntry } from '../../knowledge/conditions/index.ts';
 import { beside } from '../blocks/beside.ts';
 import type { Block } from '../blocks/block.ts';
@@ -10,6 +10,7 @@ import { heading } from '../blocks/heading.ts';
 import { list } from '../blocks/list.ts';
 import { paragraph } from '../blocks/paragraph.ts';
 import { table } from '../blocks/table.ts';
+import { uncertaintyBudget } from '../parts/budget.ts';
 import { adviceOf } from '../parts/firstSteps.ts';
 import { closing, sourcesList } from '../parts/closing.ts';
 import { profileFindings, trialFindings } from '../parts/findings.ts';
@@ -61,6 +62,7 @@ export function composeStudy(writing: Writing): Composition {
       blocks: [
         heading(2, 'The movement, measured'),
         ...trialMeasures(writing),
+        ...uncertaintyBudget(writing),
         ...trialFindings(writing),
         ...profileFindings(writing),
         ...heldBack(writing),
@@ -176,13 +178,12 @@ function interventionTable(writing: Writing): Block[] {
   const rows = writing.assessment.findings.flatMap((finding) => {
     const advice = adviceOf(writing, finding);
     if (advice === null) return [];
-    const changed =
-      finding.adjustments.length > 0
-        ? finding.adjustments.join(' ')
-        : finding.outcome === 'replaced'
-          ? 'Chosen instead of what an injury rules out.'
-          : '';
-    return [[finding.finding, advice, changed, finding.evidence]];
+    const changed = [
+      finding.outcome === 'replaced' ? 'Chosen instead of what an injury rules out.' : '',
+      ...finding.adjustments,
+    ].filter((part) => part !== '');
+    const dose = finding.drill === null ? '' : ` ${doseWords(finding.drill)}.`;
+    return [[finding.finding, `${advice}${dose}`, changed.join(' '), finding.evidence]];
   });
   return rows.length === 0
     ? []
@@ -203,11 +204,13 @@ function retestTable({ assessment }: Writing): Block[] {
           [
             finding.retest.label,
             counted(finding.retest.afterDays, 'day'),
-            finding.takenOn === null ? 'date not recorded' : formatDate(finding.takenOn),
+            finding.takenOn === null
+              ? 'date of the test not recorded'
+              : formatDate(addDays(finding.takenOn, finding.retest.afterDays)),
           ],
         ],
   );
-  return rows.length === 0 ? [] : [table('Measures to test again', ['Measure', 'After', 'Counted from'], rows)];
+  return rows.length === 0 ? [] : [table('Measures to test again', ['Measure', 'After', 'On or after'], rows)];
 }
 
 function consent({ file }: Writing): string {

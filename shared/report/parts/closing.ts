@@ -25,7 +25,9 @@ export function sourcesList({ sources }: Writing): Block[] {
 
 /** How sure we are of a source, where its own words do not say so already. */
 function statusOf({ cite, status }: Source): string {
-  return cite.toLowerCase().includes(status) ? '' : `${sentenceCase(SOURCE_STATUS_WORDS[status])}.`;
+  return cite.toLowerCase().includes(status) || cite === 'Definition'
+    ? ''
+    : `${sentenceCase(SOURCE_STATUS_WORDS[status])}.`;
 }
 
 /** The standing cautions in full, and what made these pages. */

@@ -249,7 +249,10 @@ function grounds(writing: Writing, finding: Finding): Runs {
   const defers = finding.defersTo.length === 0 ? '' : ` Decides in the end: ${finding.defersTo.join('; ')}.`;
   return [
     { text: isOwnRule(finding.ruleId) ? `${OWN_RULE_WORDS}. ` : '' },
-    { text: `Evidence: ${finding.evidence}; ${BASIS_WORDS[finding.basis]} ` },
+    // A convention is one by its evidence and by its basis: said once.
+    {
+      text: `Evidence: ${finding.evidence === finding.basis ? '' : `${finding.evidence}; `}${BASIS_WORDS[finding.basis]} `,
+    },
     ...cite(writing, finding.sources),
     { text: `.${defers}` },
   ];

@@ -31,13 +31,14 @@ export function trialMeasures({ file, assessment }: Writing): Block[] {
       ...valueAndWhy(fact),
     ]);
     return [
-      ...curvesOf(file, trial, movement),
-      ...pathOf(facts, trial),
+      // The table first: it fills the page that a tall figure would leave empty.
       table(
         `${movement?.label ?? trial.movementId}, ${trial.label}`,
         ['Phase', 'Measure', 'Side', right('Value'), 'Remark'],
         rows,
       ),
+      ...curvesOf(file, trial, movement),
+      ...pathOf(facts, trial),
     ];
   });
   return blocks.length === 0 ? [paragraph('No measures of a filmed movement.')] : blocks;

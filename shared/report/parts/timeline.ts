@@ -19,6 +19,9 @@ export function timeline({ file }: Writing): Block[] {
         ...(injury.clearedOn === null ? [] : [{ on: injury.clearedOn, what: `Cleared: ${label}` }]),
       ];
     }),
+    ...file.instabilityEvents.flatMap(({ happenedOn, severity }) =>
+      happenedOn === null ? [] : [{ on: happenedOn, what: `Shoulder: ${severity ?? 'slipped or came out'}` }],
+    ),
     { on: file.case.openedOn, what: 'Case opened' },
     ...file.screeningSessions.map((session) => ({ on: session.heldOn, what: 'Screening' })),
     ...file.jumpTests.map((test) => ({ on: test.heldOn, what: JUMP_KIND_WORDS[test.kind] })),

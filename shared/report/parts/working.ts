@@ -10,7 +10,7 @@ import { heading } from '../blocks/heading.ts';
 import { paragraph } from '../blocks/paragraph.ts';
 import { table } from '../blocks/table.ts';
 import { plain, quantityRuns, type Runs, strong, symbolRuns } from '../runs.ts';
-import { SIDE_WORDS, SOURCE_STATUS_WORDS } from '../words.ts';
+import { SIDE_WORDS, statusWords } from '../words.ts';
 import { cite, sentenceCase, type Writing } from './writing.ts';
 
 /** Every computed number with its equation and the numbers put in; every recorded one in a table. Each once. */
@@ -98,7 +98,7 @@ function oneGroup(writing: Writing, group: readonly Entry[]): Block {
   return beside(sentenceCase(working.name), [
     equation(formula),
     ...group.flatMap((entry) => [
-      equation(formula, entry.quantity.working.inputs, {
+      equation(formula, putIn(entry.quantity), {
         symbol: entry.quantity.working.symbol,
         words: quantityText(entry.quantity),
       }),
@@ -112,6 +112,11 @@ function oneGroup(writing: Writing, group: readonly Entry[]): Block {
       { style: 'quiet' },
     ),
   ]);
+}
+
+/** Numbers stand in an equation for what it gives; one to be solved for it, or fitted, is not equal to its answer. */
+function putIn({ working: { formula, symbol, inputs } }: Quantity): Quantity['working']['inputs'] {
+  return formula?.startsWith(`${symbol} =`) === true ? inputs : [];
 }
 
 /** A variant that starts by explaining a symbol keeps it as it is: a capital would be another symbol. */
@@ -144,13 +149,13 @@ function named({ working }: Quantity): Runs {
   return [...symbolRuns(working.symbol), ...plain(`, ${working.name}`)];
 }
 
-function uncertaintyWords({ u, uReason }: Quantity): string {
-  if (u === 0) return 'exact. ';
+function uncertaintyWords({ u, uReason, working }: Quantity): string {
+  if (u === 0) return working.source === null ? 'taken as exact. ' : 'exact. ';
   if (u !== null) return '';
   return `no uncertainty: ${uReason ?? 'none was given'}. `;
 }
 
 function sourceRuns(writing: Writing, { working }: Quantity): Runs {
   if (working.source === null) return [];
-  return [...plain(`${sentenceCase(SOURCE_STATUS_WORDS[working.source.status])} `), ...cite(writing, [working.source])];
+  return [...plain(`${sentenceCase(statusWords(working.source))} `), ...cite(writing, [working.source])];
 }

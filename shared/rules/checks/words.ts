@@ -25,11 +25,11 @@ const AGAINST: Record<Exclude<Comparator, 'is'>, string> = {
   '<=': 'at most',
   '>': 'more than',
   '>=': 'at least',
-  between: 'from',
+  between: 'a range of',
   outside: 'outside',
 };
 
-/** `less than 45°`, `from 48 to 56°`: what the test asks for. */
+/** `less than 45°`, `a range of 48 to 56°`: what the test asks for. */
 export function askedWords(comparator: Comparator, limits: readonly number[], unit: Unit): string {
   const [low, high] = limits;
   if (low === undefined) return '';

@@ -80,6 +80,19 @@ test('the judoka’s record is whole: nothing is missing and the letter can be f
   expect(letter(false)).toContain('DRAFT');
 });
 
+test('law: an equation to be solved is never set equal to its answer, and a height is counted from the floor', () => {
+  const [handball] = files;
+  if (handball === undefined) throw new Error('the demo has a handball player');
+  const { blocks } = composeReport(requestFor(handball, SAMPLE_CREATED_AT, { kind: 'study', paper: 'a4' }));
+  const flat = (some: readonly Block[]): Block[] =>
+    some.flatMap((block) => (block.block === 'beside' ? flat(block.body) : [block]));
+  const equations = flat(blocks).flatMap((block) => (block.block === 'equation' ? [block] : []));
+  const solved = equations.filter(({ formula, result }) => result !== null && formula.startsWith('dv/dt'));
+  expect(solved.length).toBeGreaterThan(0);
+  for (const { inputs } of solved) expect(inputs).toEqual([]);
+  expect(JSON.stringify(blocks)).toContain('Centre of mass, above the floor');
+});
+
 describe('de-identified', () => {
   const NAME = 'Signe Strand-Østergård';
   const IDENTIFYING = ['Signe', 'Strand', 'Østergård', '2001-02-27', '27 February 2001', 'February 27'];
