@@ -5,7 +5,7 @@ import type { Evidence } from '../../shared/report/evidence.ts';
 import { INK_ON_PAPER } from '../../shared/report/inks.ts';
 import { boundsOf, marksOf } from '../../shared/report/placed.ts';
 import { APP_VERSION } from '../../shared/versions.ts';
-import { fontFile } from './fontFiles.ts';
+import { fontsForDocument } from './openFonts.ts';
 import { TABULAR } from './fontMetrics.ts';
 
 type StructureElement = PDFKit.PDFStructureElement;
@@ -55,7 +55,9 @@ export async function drawPdf(
     },
   });
   escapeMetadata(doc);
-  for (const face of FACES) doc.registerFont(face, fontFile(face));
+  const fonts = fontsForDocument();
+  // pdfkit takes an opened font as well as a file; its type list knows of files only.
+  for (const face of FACES) doc.registerFont(face, fonts[face] as unknown as string);
   const chunks: Uint8Array[] = [];
   const done = new Promise<void>((resolve, reject) => {
     doc.on('data', (chunk: Uint8Array) => chunks.push(chunk));

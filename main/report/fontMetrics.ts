@@ -1,7 +1,6 @@
-import { type Font, openSync } from 'fontkit';
 import type { FontMetrics } from '../../shared/report/metrics.ts';
-import { FACES, type Face } from '../../shared/report/page.ts';
-import { fontFile } from './fontFiles.ts';
+import type { Face } from '../../shared/report/page.ts';
+import { openFonts } from './openFonts.ts';
 
 /**
  * Metrics of the typefaces that reports are set in, read from the files that the PDF embeds.
@@ -12,11 +11,11 @@ export function loadFontMetrics(): FontMetrics {
   return loaded;
 }
 
-/** Opened once: the files never change while the program runs, and widths already looked up are kept. */
+/** Kept for the life of the program, with the widths already looked up. */
 let loaded: FontMetrics | null = null;
 
 function readFonts(): FontMetrics {
-  const fonts = Object.fromEntries(FACES.map((face) => [face, openSync(fontFile(face))])) as Record<Face, Font>;
+  const fonts = openFonts();
   const widths = new Map<string, number>();
   const emWidth = (text: string, face: Face, features: readonly string[]): number => {
     const key = `${face}|${features.length}|${text}`;

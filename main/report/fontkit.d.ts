@@ -5,8 +5,14 @@ declare module 'fontkit' {
     readonly ascent: number;
     /** Negative, as in the font file. */
     readonly descent: number;
-    layout(text: string, features?: readonly string[]): { readonly advanceWidth: number };
+    layout(text: string, features?: readonly string[]): GlyphRun;
+    /** By id, with the letters each was first asked for. Of fontkit's own; see `fontsForDocument`. */
+    _glyphs: object;
     hasGlyphForCodePoint(codePoint: number): boolean;
+  }
+  export interface GlyphRun {
+    readonly advanceWidth: number;
+    readonly positions: readonly object[];
   }
   export function openSync(path: string): Font;
 }
