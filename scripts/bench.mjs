@@ -12,7 +12,9 @@ import { seededRandom } from '../shared/kernel/uncertainty/seededRandom.ts';
 import { measured } from '../shared/quantity.ts';
 import { makeReport } from '../main/report/makeReport.ts';
 import { barePdf } from '../tests/bench/barePdf.ts';
+import { filmFigures } from '../tests/bench/films.ts';
 import { judging } from '../tests/bench/judging.ts';
+import { tracking } from '../tests/bench/tracking.ts';
 import { sampleCase } from '../tests/support/sampleCase.ts';
 import { plainFilter } from '../tests/bench/plainFilter.ts';
 import { plainForce } from '../tests/bench/plainForce.ts';
@@ -165,3 +167,25 @@ for (const { cases, rules, facts, findings, casesPerSecond } of judging(() => pe
     `${casesPerSecond.toFixed(0).padStart(9)} a second  ${cases} cases of about ${facts.toFixed(0)} facts, ${rules} rules, ${findings.toFixed(0)} findings a case`,
   );
 }
+
+// Tracking: per point and picture of 1920 × 1080. CASEFRAME_OPENCV=FOLDER adds a computer-vision library.
+console.log('\nA point tracked through one picture more');
+const [mine, ...others] = await tracking(() => performance.now());
+for (const { name, msPerPoint, rmsPx } of [mine, ...others]) {
+  const ratio = name === mine.name ? '' : `; ratio ${(mine.msPerPoint / msPerPoint).toFixed(2)}`;
+  console.log(`${msPerPoint.toFixed(2).padStart(9)} ms  ${name}; ${rmsPx.toFixed(2)} px RMS from the truth${ratio}`);
+}
+
+// The bench on films of 1920 × 1080 in a real browser, from the key to the picture on the stage.
+console.log('\nFrames on the stage');
+const { firstFrameMs, cached, forward, jumps, bareMs, bareThreadsMs, residentMb, residentBeforeMb, scriptsMb } =
+  await filmFigures(() => performance.now());
+const line = (ms, words) => console.log(`${ms.toFixed(1).padStart(9)} ms  ${words}`);
+line(firstFrameMs, 'first frame after opening the bench');
+line(cached.p95Ms, `a step to a frame held, 95 of 100 within (half within ${cached.medianMs.toFixed(1)}), aim 16.7 ms`);
+line(forward.medianMs, `a step on, decoded for it; ratio ${(forward.medianMs / bareMs).toFixed(1)} to ffmpeg alone`);
+line(jumps.medianMs, 'a jump anywhere, groups of 30 frames');
+line(bareMs, `a frame decoded by ffmpeg alone on one thread; ${bareThreadsMs.toFixed(1)} on all`);
+console.log(
+  `${residentMb.toFixed(0).padStart(9)} MB  held by the page with 10 000 frames open and 400 shown (${residentBeforeMb.toFixed(0)} when just opened), ${scriptsMb.toFixed(0)} of it by scripts`,
+);

@@ -14,7 +14,7 @@ export interface Pair<T> {
 }
 
 /** Pixels of the full picture tried around what the half picture found: one half pixel, and one more. */
-const REFINE_PX = 3;
+export const REFINE_PX = 3;
 
 /**
  * Finds a template near a place: every pixel of the half-size picture within reach first, then the full-size picture

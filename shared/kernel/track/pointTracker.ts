@@ -1,5 +1,5 @@
 import { DomainError } from '../../errors.ts';
-import { findTemplate, type Match, type Pair } from './findTemplate.ts';
+import { findTemplate, type Match, type Pair, REFINE_PX } from './findTemplate.ts';
 import { halve } from './halve.ts';
 import type { Luma, Place } from './image.ts';
 import { cutTemplate, fits, type Template } from './template.ts';
@@ -41,7 +41,10 @@ export interface PointTracker {
  */
 export function pointTracker(first: Luma, start: Place, options: TrackOptions = TRACK_OPTIONS): PointTracker {
   const { halfPx, reachPx, leastScore, mostReturnPx } = options;
-  let before = pairOf(first);
+  // From a prediction to what is found, from there to what is compared in following it back, and the squares around.
+  const seenPx = 2 * (reachPx + halfPx + REFINE_PX);
+  const pairOf = (full: Luma, near: Place): Pair<Luma> => ({ full, half: halve(full, near, seenPx) });
+  let before = pairOf(first, start);
   let here: Place = start;
   let velocity: Place = { x: 0, y: 0 };
   const anchor = cutBoth(before, start, halfPx);
@@ -58,8 +61,8 @@ export function pointTracker(first: Luma, start: Place, options: TrackOptions = 
       if (image.width !== first.width || image.height !== first.height) {
         throw new DomainError('not-comparable', 'pointTracker needs pictures of one size');
       }
-      const now = pairOf(image);
       const near = { x: here.x + velocity.x, y: here.y + velocity.y };
+      const now = pairOf(image, near);
       const byAnchor = placed(findTemplate(now, anchor.template, near, reachPx), anchor.offset);
       const byRecent =
         byAnchor !== null && byAnchor.score >= leastScore
@@ -82,10 +85,6 @@ export function pointTracker(first: Luma, start: Place, options: TrackOptions = 
       return found;
     },
   };
-}
-
-function pairOf(full: Luma): Pair<Luma> {
-  return { full, half: halve(full) };
 }
 
 interface Cut {

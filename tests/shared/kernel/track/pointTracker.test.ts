@@ -77,6 +77,10 @@ describe('correlation', () => {
 test('law: half a picture keeps the mean of each two by two, and drops an odd edge', () => {
   const image = { width: 5, height: 2, stride: 6, data: Uint8Array.from([0, 4, 10, 20, 9, 99, 8, 12, 30, 40, 9, 99]) };
   expect(halve(image)).toEqual({ width: 2, height: 1, stride: 2, data: Uint8Array.from([6, 25]) });
+  const large = picture({ marker: { x: 100, y: 100 } });
+  const [whole, part] = [halve(large), halve(large, { x: 61.5, y: 230 }, 20)];
+  const isNear = (i: number) => Math.abs(2 * (i % 160) - 61) < 20 && Math.abs(2 * Math.floor(i / 160) - 230) < 20;
+  part.data.forEach((value, i) => expect(isNear(i) ? value : 0).toBe(isNear(i) ? whole.data[i] : 0));
 });
 
 describe('a marker moved by known parts of a pixel', () => {
