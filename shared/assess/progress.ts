@@ -22,21 +22,29 @@ export interface Progress {
 
 /** Measures taken on two days and more. Heights are compared only with heights of the same method and arms. */
 export function progress(facts: readonly Fact[]): Progress[] {
-  const groups = new Map<string, { readonly fact: Fact; readonly days: Map<string, Quantity[]> }>();
+  const groups = new Map<string, Group>();
   for (const fact of facts) {
     const { value, takenOn, measure } = fact;
     if (value.kind !== 'number' || !isKnown(value.reading) || takenOn === null || measure.startsWith('pain.')) continue;
     const alike = [measure, fact.side, fact.movement, fact.phase, JSON.stringify(fact.height), fact.from.kind].join(
       '|',
     );
-    const group = groups.get(alike) ?? { fact, days: new Map<string, Quantity[]>() };
+    const group: Group = groups.get(alike) ?? { fact, days: new Map(), ways: new Map() };
     groups.set(alike, group);
     group.days.set(takenOn, [...(group.days.get(takenOn) ?? []), value.reading]);
+    group.ways.set(takenOn, fact.provenance);
   }
-  return [...groups.values()].flatMap(({ fact, days }) => (days.size < 2 ? [] : [judged(fact, days)]));
+  return [...groups.values()].flatMap((group) => (group.days.size < 2 ? [] : [judged(group)]));
 }
 
-function judged(fact: Fact, readings: ReadonlyMap<string, readonly Quantity[]>): Progress {
+interface Group {
+  readonly fact: Fact;
+  readonly days: Map<string, Quantity[]>;
+  /** How, and by whom, it was taken on each day. */
+  readonly ways: Map<string, string>;
+}
+
+function judged({ fact, days: readings, ways }: Group): Progress {
   const days = [...readings]
     .toSorted(([a], [b]) => (a < b ? -1 : 1))
     .map(([on, some]) => ({ on, quantity: ofDay(some) }));
@@ -45,7 +53,9 @@ function judged(fact: Fact, readings: ReadonlyMap<string, readonly Quantity[]>):
   const detectable = detectableFor(fact.measure, after.unit);
   const said = judgeChange(before, after, detectable);
   const shared = { label: fact.label, side: fact.side, displayUnit, days };
-  if ('unknown' in said) return { ...shared, change: null, verdict: 'cannot say', noise: null };
+  // Taken in another way or by another person, as the facts of a re-test have it: nobody can say.
+  const [then, last] = days.slice(-2).map(({ on }) => ways.get(on));
+  if ('unknown' in said || then !== last) return { ...shared, change: null, verdict: 'cannot say', noise: null };
   return {
     ...shared,
     change: said.change,

@@ -1,12 +1,15 @@
 import type { Assessment } from '../assess/assessment.ts';
 import { unstableShoulders } from '../assess/classifyInstability.ts';
+import { judgeShoulder } from '../assess/judgeShoulder.ts';
 import { standingOf } from '../assess/standing.ts';
 import { counted } from '../format/number.ts';
+import { TIER_WORDS } from '../knowledge/shoulder/words.ts';
 import { SHOULDER_FLAGS } from '../model/shoulder.ts';
 import type { CaseFile } from '../model/records.ts';
 import { fieldWords, KIND_WORDS } from '../model/words.ts';
 import { DATA_KINDS, dataOf, redactTyped, typedFields } from './caseData.ts';
 import type { ReportKind } from './compose.ts';
+import { isSooner } from './parts/classification.ts';
 import { namesOf, redactionFor } from './steps/redact.ts';
 
 /**
@@ -32,8 +35,38 @@ export function beforeYouSend(
       ? ['Consent to images is not recorded as given.']
       : []),
     ...(deidentify ? namesThatRemain(file) : []),
-    ...(kind === 'referral' ? referralEssentials(file) : []),
+    ...unprintable(file),
+    ...(kind === 'referral' ? [...soonerThanStated(file), ...referralEssentials(file)] : []),
   ];
+}
+
+/** Where the red flags on record ask for more haste than the letter does. */
+function soonerThanStated(file: CaseFile): string[] {
+  return unstableShoulders(file).flatMap((injury) => {
+    const tier = judgeShoulder(file, injury)?.urgency.tier;
+    return tier !== undefined && isSooner(tier, file.case.urgency)
+      ? [`By the answers recorded the shoulder is to be seen sooner than the letter says: ${TIER_WORDS[tier]}.`]
+      : [];
+  });
+}
+
+/** Letters of a script that the typefaces of the report do not hold: they come out as empty boxes. */
+const NOT_HELD = /[^\p{Script=Latin}\p{Script=Greek}\p{Script=Cyrillic}\p{Script=Common}\p{Script=Inherited}]/u;
+
+function unprintable(file: CaseFile): string[] {
+  const places = DATA_KINDS.flatMap((kind) =>
+    dataOf(file, kind).flatMap((record) =>
+      typedFields(kind).flatMap((field) => {
+        const text = record[field];
+        return typeof text === 'string' && NOT_HELD.test(text)
+          ? [`${fieldWords(field)} of the ${KIND_WORDS[kind]}`]
+          : [];
+      }),
+    ),
+  );
+  return [...new Set(places)].map(
+    (where) => `The report’s typeface lacks letters written here, and prints empty boxes for them: ${where}.`,
+  );
 }
 
 /**

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { blankShoulderRecord } from '../../../shared/model/blank.ts';
 import { beforeYouSend, referralEssentials } from '../../../shared/report/beforeYouSend.ts';
 import { sampleAssessment, sampleCase } from '../../support/sampleCase.ts';
 
@@ -66,4 +67,30 @@ test('what is left of a name in a de-identified document is named: inside a word
   expect(list).toContain('A part of the athlete’s name remains: file name “signe_throw.mp4”.');
   expect(beforeYouSend(named, sampleAssessment(), 'client').some((one) => one.includes('remains'))).toBe(false);
   expect(beforeYouSend(file, sampleAssessment(), 'study').some((one) => one.includes('remains'))).toBe(false);
+});
+
+test('letters that no typeface of the report holds are named with their place; accents, Greek and Cyrillic are held', () => {
+  const file = sampleCase();
+  const of = (name: string) =>
+    beforeYouSend({ ...file, athlete: { ...file.athlete, name } }, sampleAssessment(), 'client').filter((one) =>
+      one.includes('typeface'),
+    );
+  expect(of('שלום עולם')).toEqual([
+    'The report’s typeface lacks letters written here, and prints empty boxes for them: name of the athlete.',
+  ]);
+  expect(of('Zoë Ångström-Łukasiewiczová, Ωμέγα, Юрий')).toEqual([]);
+});
+
+test('Mitchell 2005: vessel signs on record and “soon” in the letter are questioned before it is sent', () => {
+  const file = sampleCase();
+  const injuryId = file.injuries[0]?.id ?? '';
+  const record = { ...blankShoulderRecord({ id: file.case.id, injuryId }), vesselSigns: true };
+  const of = (urgency: 'soon' | 'emergency') =>
+    beforeYouSend(
+      { ...file, case: { ...file.case, urgency }, shoulderRecords: [record] },
+      sampleAssessment(),
+      'referral',
+    ).filter((one) => one.includes('sooner than the letter says'));
+  expect(of('soon')).toHaveLength(1);
+  expect(of('emergency')).toEqual([]);
 });
