@@ -10,8 +10,8 @@ const lunge = (cm: number, takenOn: string, provenance = 'screening') => ({
 });
 
 test('Powden 2015: 2.0 cm is a real change, 1.8 cm is within noise', () => {
-  const by = (cm: number) => progress([lunge(10, '2026-09-01'), lunge(10 + cm, '2026-10-01')])[0]?.verdict;
-  expect([by(2), by(1.8)]).toEqual(['real change', 'within noise']);
+  const verdicts = [2, 1.8].map((cm) => progress([lunge(10, '2026-09-01'), lunge(10 + cm, '2026-10-01')])[0]?.verdict);
+  expect(verdicts).toEqual(['real change', 'within noise']);
 });
 
 test('law: the report and the rules say the same of a change measured by another person: cannot say', () => {
