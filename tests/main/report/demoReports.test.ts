@@ -15,6 +15,9 @@ import { composeReport, placeReport } from '../../../shared/report/compose.ts';
 import { textOf } from '../../../shared/report/runs.ts';
 import { writeMarkdown } from '../../../shared/report/writeMarkdown.ts';
 import { writeDocx } from '../../../main/report/writeDocx.ts';
+import { boundsOf, marksOf } from '../../../shared/report/placed.ts';
+import { isOfTheCase, numbersOfCase, printedNumbers } from '../../support/printedNumbers.ts';
+import { bodyOf } from '../../support/readPages.ts';
 import { SAMPLE_CREATED_AT } from '../../support/sampleCase.ts';
 
 /** What the eleven invented cases come to on paper. */
@@ -91,6 +94,102 @@ test('law: an equation to be solved is never set equal to its answer, and a heig
   expect(solved.length).toBeGreaterThan(0);
   for (const { inputs } of solved) expect(inputs).toEqual([]);
   expect(JSON.stringify(blocks)).toContain('Centre of mass, above the floor');
+});
+
+describe('numbers', () => {
+  const KINDS = ['client', 'study', 'referral'] as const;
+  const printed = () =>
+    files.flatMap((file) =>
+      KINDS.map((kind) => {
+        const request = requestFor(file, SAMPLE_CREATED_AT, { kind, paper: 'a4' });
+        return {
+          named: `${file.athlete.name}, ${kind}`,
+          printed: printedNumbers(placeReport(request)),
+          known: numbersOfCase(file, request.assessment),
+        };
+      }),
+    );
+
+  test('law: every number with a unit in every report is in the case, or in what was made of it, to the printed digits', () => {
+    const all = printed();
+    expect(all.reduce((sum, one) => sum + one.printed.length, 0)).toBeGreaterThan(1000);
+    for (const one of all) {
+      const strangers = one.printed.filter((number) => !isOfTheCase(number, one.known));
+      const unexplained = strangers.filter(({ unit, around }) => unit !== '%' || !SHARE.test(around));
+      expect(
+        unexplained.map(({ around }) => around),
+        one.named,
+      ).toEqual([]);
+    }
+  });
+
+  test('a wrong last digit of three or more is noticed three times in four at least (else it is another number of the case)', () => {
+    const planted = printed().flatMap(({ printed, known }) =>
+      printed
+        .filter(({ digits }) => digits.replace('.', '').length >= 3)
+        .map((number) => ({
+          ...number,
+          digits: number.digits.slice(0, -1) + ((Number(number.digits.at(-1)) + 3) % 10),
+        }))
+        .map((number) => !isOfTheCase(number, known)),
+    );
+    const noticed = planted.filter(Boolean).length / planted.length;
+    expect(noticed).toBeGreaterThan(0.75);
+  });
+});
+
+/** The share of a part in an uncertainty stands right behind that part, and is worked out on the page. */
+const SHARE = /[\d.]+ ?[^\s\d%]+\s*\d+\s?%/;
+
+/** Text without white space, as PDF readers place that as they see fit. */
+const dense = (text: string) => text.replace(/\s+/g, '');
+
+test.skipIf(spawnSync('pdftotext', ['-v']).error !== undefined)(
+  'ISO 32000-1, 14.8.2.3: text comes out in the order of the structure, page by page, in all three kinds',
+  async () => {
+    for (const file of files.slice(0, 3)) {
+      for (const kind of ['client', 'study', 'referral'] as const) {
+        const { bytes, report } = await makeReport(file, SAMPLE_CREATED_AT, { kind, paper: 'a4' });
+        const pdf = path.join(folder, 'order.pdf');
+        fs.writeFileSync(pdf, bytes);
+        const pages = execFileSync('pdftotext', ['-raw', pdf, '-'], { encoding: 'utf8' }).split('\f');
+        for (const page of report.pages) {
+          const drawn = dense(pages[page.number - 1] ?? '').normalize('NFKC');
+          let at = 0;
+          for (const element of bodyOf(page).filter(({ role }) => role !== 'Figure')) {
+            for (const mark of marksOf(element)) {
+              if (mark.mark !== 'text' || mark.actual !== undefined) continue;
+              const words = dense(mark.text).normalize('NFKC');
+              // What is raised or lowered, such as one sign of a symbol, goes to the line the reader thinks nearest.
+              if (words.length < 4) continue;
+              const found = drawn.indexOf(words, at);
+              expect(
+                found,
+                `${file.athlete.name}, ${kind}, page ${page.number}: “${mark.text}”`,
+              ).toBeGreaterThanOrEqual(0);
+              at = found + words.length;
+            }
+          }
+        }
+      }
+    }
+  },
+);
+
+test('law: down a page, no paragraph, heading, list or table begins above the one before it', () => {
+  for (const file of files) {
+    for (const kind of ['client', 'study', 'referral'] as const) {
+      for (const page of placeReport(requestFor(file, SAMPLE_CREATED_AT, { kind, paper: 'letter' })).pages) {
+        const tops = bodyOf(page).map(boundsOf);
+        tops.forEach(({ top, left }, i) => {
+          const before = tops[i - 1];
+          // Side by side is read from the left.
+          if (before === undefined || left >= before.right) return;
+          expect(top, `${file.athlete.name}, ${kind}, page ${page.number}`).toBeGreaterThanOrEqual(before.top - 1);
+        });
+      }
+    }
+  }
 });
 
 describe('de-identified', () => {
