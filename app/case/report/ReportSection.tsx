@@ -90,8 +90,7 @@ export function ReportSection() {
             ))}
           </select>
         </label>
-        <fieldset className="report-ticks">
-          <legend className="visually-hidden">How it is made</legend>
+        <fieldset className="report-ticks" aria-label="How it is made">
           <Tick isOn={deidentify} onTurn={(on) => setNames(on ? 'without' : 'with')}>
             Without names
           </Tick>

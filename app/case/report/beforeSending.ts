@@ -1,6 +1,6 @@
 import type { Assessment } from '../../../shared/assess/assessment.ts';
 import type { CaseFile } from '../../../shared/model/records.ts';
-import { beforeYouSend } from '../../../shared/report/beforeYouSend.ts';
+import { beforeYouSend, referralEssentials } from '../../../shared/report/beforeYouSend.ts';
 import type { ReportKind } from '../../../shared/report/compose.ts';
 
 export interface OpenMatter {
@@ -15,9 +15,12 @@ export function beforeSending(
   kind: ReportKind,
   deidentify: boolean,
 ): readonly OpenMatter[] {
+  const lacking = kind === 'referral' ? referralEssentials(file) : [];
+  const all = beforeYouSend(file, assessment, kind, deidentify);
   return [
     { heading: 'Stop and be seen', items: assessment.stops.map((stop) => stop.words) },
     { heading: 'Missing', items: assessment.missing },
-    { heading: 'To see to', items: beforeYouSend(file, assessment, kind, deidentify) },
+    { heading: 'To see to', items: all.filter((one) => !lacking.includes(one)) },
+    { heading: 'The letter lacks', items: lacking },
   ].filter((matter) => matter.items.length > 0);
 }
