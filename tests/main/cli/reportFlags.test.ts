@@ -14,13 +14,14 @@ const report = (...words: string[]) => caseframe('report', number, ...words, '--
 const has = (tool: string) => spawnSync(tool, ['-v']).error === undefined;
 
 /** A PDF as general-purpose programs see it. */
-const make = (name: string, ...words: string[]) => {
+function make(name: string, ...words: string[]) {
   expect(report('--out', at(name), ...words)).toMatchObject({ code: 0, err: '' });
   return {
     text: execFileSync('pdftotext', [at(name), '-'], { encoding: 'utf8' }),
     about: execFileSync('pdfinfo', [at(name)], { encoding: 'utf8' }),
     inside: execFileSync('pdfdetach', ['-list', at(name)], { encoding: 'utf8' }),
   };
+}
 
 beforeAll(() => {
   const from = at('case.json');
@@ -36,7 +37,6 @@ afterAll(() => fs.rmSync(folder, { recursive: true, force: true }));
 test.skipIf(!has('pdftotext'))(
   '--paper, --deidentify, --with-names and --attach-case each show in the PDF',
   () => {
-    };
     const plain = make('plain.pdf');
     expect(plain.text).toContain('Ingrid');
     expect(plain.about).toContain('(A4)');
