@@ -241,7 +241,7 @@ function mathOf(node: FormulaNode, values: Substitution): MathComponent[] {
 
 /** A clear PNG of one pixel (ISO/IEC 15948), for programs that draw no vector figure; the words beside it still say the finding. */
 const NOTHING = Buffer.from(
-  'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNkYPhfDwAChwGA60e6kgAAAABJRU5ErkJggg==',
+  'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAAC0lEQVR42mNgAAIAAAUAAen63NgAAAAASUVORK5CYII=',
   'base64',
 );
 

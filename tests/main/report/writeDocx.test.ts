@@ -2,6 +2,7 @@ import { execFileSync, spawnSync } from 'node:child_process';
 import { mkdtempSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { createCanvas, loadImage } from '@napi-rs/canvas';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { requestFor } from '../../../main/report/makeReport.ts';
 import { setZipDates } from '../../../main/report/setZipDates.ts';
@@ -30,6 +31,13 @@ describe.skipIf(!hasUnzip)('unzip, a general-purpose program', () => {
     const day = SAMPLE_CREATED_AT.slice(0, 10);
     const dates = execFileSync('unzip', ['-l', path], { encoding: 'utf8' }).match(/\d{4}-\d\d-\d\d/g) ?? [];
     expect(new Set(dates)).toEqual(new Set([day]));
+  });
+
+  test('ISO/IEC 15948, by another decoder: what stands in for a vector figure is one clear pixel, not a coloured one', async () => {
+    const png = execFileSync('unzip', ['-p', path, 'word/media/*.png']);
+    const canvas = createCanvas(1, 1);
+    canvas.getContext('2d').drawImage(await loadImage(png), 0, 0);
+    expect([...canvas.getContext('2d').getImageData(0, 0, 1, 1).data]).toEqual([0, 0, 0, 0]);
   });
 
   test('ECMA-376: headings, table heads, equations and figures with words are what they are, and no paragraph is lost', () => {
