@@ -15,6 +15,8 @@ import { rosterImport } from './rosterImport.ts';
 import { rulesCheck } from './rulesCheck.ts';
 import { rulesEvaluate } from './rulesEvaluate.ts';
 import { rulesExplain } from './rulesExplain.ts';
+import { rulesExport, rulesImport } from './rulesPack.ts';
+import { rulesUpdate } from './rulesUpdate.ts';
 import { runExport, runMerge } from './runMerge.ts';
 import { screenImport } from './screenImport.ts';
 import { smooth } from './smooth.ts';
@@ -38,6 +40,9 @@ export const COMMANDS: readonly Command[] = [
   rulesEvaluate,
   rulesCheck,
   rulesExplain,
+  rulesExport,
+  rulesImport,
+  rulesUpdate,
   report,
   reportAll,
   verify,

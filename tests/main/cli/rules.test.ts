@@ -150,3 +150,26 @@ test('rules evaluate with a pack judges by it too, and refuses a pack that must 
   expect((json['findings'] as { ruleId: string }[]).map(({ ruleId }) => ruleId)).toContain(own.id);
   expect(judged('refused.json', { sources: [] }).code).toBe(4);
 });
+
+describe('rules for every case, and updates', () => {
+  const store = path.join(folder, 'store');
+  const run = (...words: string[]) => caseframe('rules', ...words, '--folder', store, '--json');
+
+  test('a pack goes in, comes out with its SHA-256, and a tampered copy is refused', () => {
+    const file = write('own.json', pack());
+    expect(run('import', file)).toMatchObject({ code: 0, json: { rules: 1, sha256: null } });
+    const out = path.join(folder, 'out.json');
+    const written = run('export', '--out', out);
+    expect(written).toMatchObject({ code: 0, json: { file: out } });
+    expect(caseframe('rules', 'check', out, '--json')).toMatchObject({ code: 0 });
+    const tampered = path.join(folder, 'tampered.json');
+    fs.writeFileSync(tampered, fs.readFileSync(out, 'utf8').replace('"threshold": 40', '"threshold": 4'));
+    const other = path.join(folder, 'other');
+    expect(caseframe('rules', 'import', tampered, '--folder', other, '--json')).toMatchObject({ code: 4 });
+    expect(caseframe('rules', 'export', '--out', out, '--folder', other, '--json').code).toBe(3);
+  }, 60_000);
+
+  test('an update that waits for nothing says so', () => {
+    expect(run('update')).toMatchObject({ code: 0, json: { waiting: 0, cases: [], accepted: false } });
+  }, 30_000);
+});
