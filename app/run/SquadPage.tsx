@@ -4,7 +4,8 @@ import { counted, formatDate } from '../../shared/format/number.ts';
 import type { CaseFile } from '../../shared/model/records.ts';
 import { GRADES } from '../../shared/model/screening.ts';
 import { GRADE_WORDS, SIDE_WORDS } from '../../shared/report/words.ts';
-import { useMakeReportMutation } from '../api.ts';
+import { reportDoor, useMakeReportMutation } from '../api.ts';
+import { newId } from '../case/newRecord.ts';
 import { resultOf } from '../case/screening/results.ts';
 import { Button } from '../parts/Button.tsx';
 import { hrefOf, type RunKey } from '../workbench/route.ts';
@@ -163,6 +164,7 @@ function AllReports({ files }: { files: readonly CaseFile[] }) {
     state: 'running' | 'stopped' | 'finished';
   } | null>(null);
   const isCancelled = useRef(false);
+  const jobId = useRef('');
   const run = async () => {
     isCancelled.current = false;
     const failed: string[] = [];
@@ -170,9 +172,11 @@ function AllReports({ files }: { files: readonly CaseFile[] }) {
     for (const file of files) {
       if (isCancelled.current) break;
       setProgress({ done, failed: [...failed], state: 'running' });
-      const answer = await make({ caseId: file.case.id, kind: 'client', paper: 'a4' });
+      jobId.current = newId();
+      const answer = await make({ caseId: file.case.id, kind: 'client', paper: 'a4', jobId: jobId.current });
       if (answer.error === undefined) done += 1;
-      else failed.push(`${athleteName(file)}: ${'message' in answer.error ? answer.error.message : 'not made'}`);
+      else if (!isCancelled.current)
+        failed.push(`${athleteName(file)}: ${'message' in answer.error ? answer.error.message : 'not made'}`);
     }
     setProgress({ done, failed, state: isCancelled.current ? 'stopped' : 'finished' });
   };
@@ -186,11 +190,13 @@ function AllReports({ files }: { files: readonly CaseFile[] }) {
         <Button
           onClick={() => {
             isCancelled.current = true;
+            void reportDoor.cancel(jobId.current);
           }}
         >
-          Stop after this one
+          Stop, and keep those made
         </Button>
       )}
+      {isRunning && <progress aria-label="Reports made" max={files.length} value={progress.done} />}
       {progress !== null && (
         <output>
           {progress.done} of {counted(files.length, 'report')} made

@@ -73,6 +73,10 @@ async function begin(page: Page, host: Host): Promise<void> {
 /** The cases as the store has them, by athlete. */
 async function stored(page: Page): Promise<ReadonlyMap<string, CaseFile>> {
   await expect(page.getByText('All saved')).toBeVisible();
+  return casesOf(page);
+}
+
+async function casesOf(page: Page): Promise<ReadonlyMap<string, CaseFile>> {
   const { rows } = await ask<{ rows: { caseId: string }[] }>(page, 'shelf.list', {
     search: '',
     archived: false,
@@ -149,6 +153,27 @@ test('a squad of 20 by every item, by keyboard alone: every value in the store i
   await strip.focus();
   await page.keyboard.press('End');
   await expect(strip).toHaveAttribute('aria-valuetext', /^Athlete 20, 17\.5/);
+});
+
+test('the reports of a squad in one go: stopped part of the way those made are kept, and all of them at last', async ({
+  page,
+  host,
+}) => {
+  test.setTimeout(180_000);
+  await begin(page, host);
+  await page.getByRole('link', { name: 'Squad page' }).click();
+  const made = async () => [...(await casesOf(page)).values()].reduce((sum, { reports }) => sum + reports.length, 0);
+  await page.getByRole('button', { name: 'Make a client report for each athlete' }).click();
+  await page.getByRole('button', { name: 'Stop, and keep those made' }).click();
+  const said = page.getByText(/^\d+ of 20\sreports made, then stopped\./);
+  await expect(said).toBeVisible();
+  const kept = Number.parseInt(await said.innerText(), 10);
+  expect(kept).toBeLessThan(20);
+  expect(await made()).toBe(kept);
+
+  await page.getByRole('button', { name: 'Make a client report for each athlete' }).click();
+  await expect(page.getByText(/^20 of 20\sreports made\./)).toBeVisible({ timeout: 120_000 });
+  expect(await made()).toBe(kept + 20);
 });
 
 test('pain and a positive clearing test say stop and be seen at the keystroke, in the row and apart on top', async ({
