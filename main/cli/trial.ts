@@ -14,13 +14,13 @@ import { blankAthlete, blankCase } from '../../shared/model/blank.ts';
 import { emptyCaseFile } from '../../shared/model/caseLists.ts';
 import type { Unknown } from '../../shared/quantity.ts';
 import { convert } from '../../shared/units.ts';
-import { choiceFrom, type Command, optionalPositive, readText, UsageError } from './command.ts';
+import { choiceFrom, type Command, optionalNumber, optionalPositive, readText, UsageError } from './command.ts';
 import { readingsToJson, readingsToLines, type Row } from './readings.ts';
 
 export const trial: Command = {
   name: 'trial',
-  usage: `FILE.json|--schema [--mass KG] [--stature M] [--sex ${REFERENCE_SEXES.join('|')}]`,
-  does: 'phases, measures, centre of mass, angles and checks of one filmed trial; --schema: JSON Schema of the file',
+  usage: `FILE.json|--schema [--mass KG] [--stature M] [--sex ${REFERENCE_SEXES.join('|')}] [--frame N]`,
+  does: 'phases, measures, centre of mass, angles and checks of one filmed trial; --frame: one more frame for the static moments; --schema: JSON Schema of the file',
   words: 0,
   mayFollow: 1,
   options: {
@@ -28,6 +28,7 @@ export const trial: Command = {
     mass: { type: 'string' },
     stature: { type: 'string' },
     sex: { type: 'string' },
+    frame: { type: 'string' },
   },
   run({ words: [name], options }) {
     if (options['schema'] === true) {
@@ -101,7 +102,7 @@ export const trial: Command = {
         measures: measures.map(({ row, ...where }) => ({ ...where, ...readingsToJson([row]) })),
         calibration: { kind: file.calibration?.kind ?? null, residualsM: found.residualsM },
         atEvents: 'unknown' in view ? [] : eventKinematics(view).map(inJson),
-        ...loadsInJson('unknown' in view ? view : trialLoads(view, input)),
+        ...loadsInJson('unknown' in view ? view : trialLoads(view, input, frameOf(options['frame']))),
         centreOfMass: found.centreOfMass.map(({ frame, timeS, x, y }) => ({ frame, timeS, xM: x, yM: y })),
         angles: found.series.filter(({ unit }) => unit === 'rad').map(inDegrees),
         curves: found.series.filter(({ unit }) => unit !== 'rad'),
@@ -135,6 +136,12 @@ function inJson({ event, time, angles, speeds }: EventKinematics) {
       ...readingsToJson([{ key: 'speed', label: 'Speed', reading: speed }]),
     })),
   };
+}
+
+function frameOf(option: string | boolean | undefined): number | null {
+  const frame = optionalNumber(option, '--frame');
+  if (frame === null || (Number.isInteger(frame) && frame >= 0)) return frame;
+  throw new DomainError('input-out-of-range', `trial needs --frame as a whole number of 0 or more, got ${frame}.`);
 }
 
 /** Loads by models; null with the reason where there are none. */

@@ -1,4 +1,4 @@
-import { useMemo, useState } from 'react';
+import { useDeferredValue, useMemo, useState } from 'react';
 import { type JointMoment, trialLoads } from '../../../shared/kernel/trial/trialLoads.ts';
 import type { MovementTrial } from '../../../shared/model/trial.ts';
 import { CellChoice } from '../../parts/CellChoice.tsx';
@@ -10,10 +10,12 @@ const STANCES = [
   { value: 'two legs', label: 'standing on both legs alike' },
 ] as const satisfies readonly { value: JointMoment['carries']; label: string }[];
 
-/** Forces by work, energy and impulse, and what each joint would hold if the body stood still as it is at an event. */
-export function TrialLoads({ trial }: { trial: MovementTrial }) {
+/** Forces by work, energy and impulse, and what each joint would hold if the body stood still as it is at an event or in the frame shown. */
+export function TrialLoads({ trial, frame }: { trial: MovementTrial; frame: number }) {
   const scene = useScene(trial);
-  const loads = useMemo(() => (scene === null ? null : trialLoads(scene.view, scene.input)), [scene]);
+  // The playhead does not wait for the loads.
+  const atFrame = useDeferredValue(frame);
+  const loads = useMemo(() => (scene === null ? null : trialLoads(scene.view, scene.input, atFrame)), [scene, atFrame]);
   const [event, setEvent] = useState<string | null>(null);
   const [stance, setStance] = useState<JointMoment['carries'] | null>(null);
   if (loads === null) return <p className="quiet">Give the true capture rate first.</p>;

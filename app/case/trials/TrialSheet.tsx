@@ -89,7 +89,7 @@ export function TrialSheet({ trial, title }: { trial: MovementTrial; title: stri
             <OpenedDetails title="Angles and speeds at each event">
               {() => <EventKinematics trial={trial} />}
             </OpenedDetails>
-            <OpenedDetails title="Loads, by models">{() => <TrialLoads trial={trial} />}</OpenedDetails>
+            <OpenedDetails title="Loads, by models">{() => <TrialLoads trial={trial} frame={frame} />}</OpenedDetails>
           </>
         )}
       </section>

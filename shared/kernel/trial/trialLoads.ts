@@ -57,58 +57,74 @@ const HOLDS: readonly { readonly joint: Joint; readonly carries: readonly JointL
  * of push-off and of landing by work and energy, mean force on the ball by impulse and momentum. None is a load on a
  * tissue, and in a fast movement the static moment is not the moment.
  *
+ * @param atFrame a frame to take the static moments of besides the events, under the event `frame`; absent: none
  * @returns unknown where nothing can be said at all: no mass, no metres
  * @source staticJointMoment, meanPushOffForce, meanLandingForce, meanForceByImpulse
  */
-export function trialLoads(view: Scene, input: TrialInput): TrialLoads | Unknown {
+export function trialLoads(view: Scene, input: TrialInput, atFrame: number | null = null): TrialLoads | Unknown {
   if (view.noMetres !== null) return { unknown: view.noMetres };
   if (input.massKg === null) return { unknown: 'the body mass is not entered' };
   const mass = measured('m_b', 'Body mass', input.massKg, 'kg', input.massUKg ?? 'its uncertainty is not recorded');
   const flight = bodyFlight(view);
   return {
-    moments: momentsOf(view, input, mass),
+    moments: instantsOf(view, atFrame).flatMap((instant) => momentsAt(view, input, mass, instant)),
     meanPushOffForce: pushOff(view, mass, flight),
     meanLandingForce: landing(view, mass, flight),
     meanBallForce: onBall(view, input),
   };
 }
 
-function momentsOf(view: Scene, input: TrialInput, bodyMass: Quantity<'kg'>): JointMoment[] {
-  const table = segmentTableFor(input.referenceSex);
-  return view.movement.events.flatMap(({ id, label }) => {
-    const time = view.eventAt(id);
-    if (!isKnown(time)) return [];
-    // Forward is +x, whichever way the person faces.
-    const points: BodyPoints = Object.fromEntries(
-      LANDMARKS.flatMap((name) => {
-        const at = pointAt(view.points.get(name)?.smooth, time.value, view.rateHz);
-        return at === null ? [] : [[name, { x: view.facing * at.x, y: at.y }]];
-      }),
-    );
-    const held = heldAt(view, input, id, time.value);
-    return HOLDS.flatMap(({ joint, carries }) =>
-      (['left', 'right'] as const)
-        .filter((side) => points[`${joint}-${side}`] !== undefined)
-        .flatMap((side) =>
-          carries.map((how): JointMoment => {
-            const inHand =
-              how === 'hanging' && (joint === 'hip' || joint === 'knee' || side !== view.side) ? null : held;
-            const load = { points, table, bodyMass, joint, side, carries: how, held: inHand, pointU: view.pointU };
-            const moment = readingOr(() => staticJointMoment(load));
-            return { event: id, label, joint, side, carries: how, withBall: inHand !== null, moment };
-          }),
-        ),
-    );
-  });
+interface Instant {
+  readonly event: string;
+  readonly label: string;
+  readonly timeS: number;
 }
 
-/** The ball while it is still held: up to the event of its release. */
-function heldAt(view: Scene, { trial }: TrialInput, event: string, timeS: number): JointLoad['held'] {
-  const order = view.movement.events.map(({ id }) => id);
+function instantsOf(view: Scene, atFrame: number | null): Instant[] {
+  const events = view.movement.events.flatMap(({ id, label }): Instant[] => {
+    const time = view.eventAt(id);
+    return isKnown(time) ? [{ event: id, label, timeS: time.value }] : [];
+  });
+  return atFrame === null
+    ? events
+    : [...events, { event: 'frame', label: `Frame ${atFrame}`, timeS: atFrame / view.rateHz }];
+}
+
+function momentsAt(
+  view: Scene,
+  input: TrialInput,
+  bodyMass: Quantity<'kg'>,
+  { event, label, timeS }: Instant,
+): JointMoment[] {
+  const table = segmentTableFor(input.referenceSex);
+  // Forward is +x, whichever way the person faces.
+  const points: BodyPoints = Object.fromEntries(
+    LANDMARKS.flatMap((name) => {
+      const at = pointAt(view.points.get(name)?.smooth, timeS, view.rateHz);
+      return at === null ? [] : [[name, { x: view.facing * at.x, y: at.y }]];
+    }),
+  );
+  const held = heldAt(view, input, timeS);
+  return HOLDS.flatMap(({ joint, carries }) =>
+    (['left', 'right'] as const)
+      .filter((side) => points[`${joint}-${side}`] !== undefined)
+      .flatMap((side) =>
+        carries.map((how): JointMoment => {
+          const inHand = how === 'hanging' && (joint === 'hip' || joint === 'knee' || side !== view.side) ? null : held;
+          const load = { points, table, bodyMass, joint, side, carries: how, held: inHand, pointU: view.pointU };
+          const moment = readingOr(() => staticJointMoment(load));
+          return { event, label, joint, side, carries: how, withBall: inHand !== null, moment };
+        }),
+      ),
+  );
+}
+
+/** The ball while it is still held: up to its release. */
+function heldAt(view: Scene, { trial }: TrialInput, timeS: number): JointLoad['held'] {
   const at = pointAt(view.points.get(BALL)?.smooth, timeS, view.rateHz);
   const ball = trial.ballId === null ? null : ballById(trial.ballId);
-  const releasedAt = order.indexOf('release');
-  if (at === null || ball === null || releasedAt < 0 || order.indexOf(event) > releasedAt) return null;
+  const release = view.eventAt('release');
+  if (at === null || ball === null || !isKnown(release) || timeS > release.value) return null;
   return { mass: ballMass(ball), at: { x: view.facing * at.x, y: at.y } };
 }
 

@@ -189,6 +189,7 @@ describe('trial', () => {
     const file = write(JSON.stringify(good));
     expect((await refused(['trial', file, '--mass', '0'])).message).toContain('got 0');
     expect((await refused(['trial', file, '--stature=-1.8'])).message).toContain('got -1.8');
+    expect((await refused(['trial', file, '--frame', '1.5'])).message).toContain('got 1.5');
   });
   test('--schema prints the JSON Schema of the file; without a file it is usage', () => {
     const { code, json } = caseframe('trial', '--schema', '--json');

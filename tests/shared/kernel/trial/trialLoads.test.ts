@@ -18,6 +18,7 @@ const known = (reading: Reading | null | undefined) => {
   return reading;
 };
 const input: TrialInput = { ...inventedTrial(), massKg: 80, massUKg: 0.1, referenceSex: 'no-reference' };
+const scenery = scene(input);
 const loads = loadsOf(input);
 const moment = (of: TrialLoads, event: string, joint: string, side: string, carries = 'hanging') =>
   of.moments.find((one) => one.event === event && one.joint === joint && one.side === side && one.carries === carries);
@@ -40,6 +41,17 @@ describe('static moments', () => {
     expect(full?.withBall).toBe(true);
     expect(known(full?.moment).value).toBeGreaterThan(empty + 1);
     expect(moment(loads, 'landing', 'elbow', input.trial.side)?.withBall).toBe(false);
+  });
+
+  test('any frame can be asked: that of take-off gives the moments of take-off; one out of the clip gives none', () => {
+    if ('unknown' in scenery) throw new Error(scenery.unknown);
+    const asked = trialLoads(scenery, input, FRAMES.takeoff);
+    if ('unknown' in asked) throw new Error(asked.unknown);
+    const [there, same] = ['frame', 'take-off'].map((event) => asked.moments.filter((one) => one.event === event));
+    expect(there?.map(({ moment: one }) => known(one).value)).toEqual(same?.map(({ moment: one }) => known(one).value));
+    expect(there?.[0]?.label).toBe(`Frame ${FRAMES.takeoff}`);
+    const beyond = trialLoads(scenery, input, 100_000);
+    expect('unknown' in beyond ? [] : beyond.moments.filter(({ event }) => event === 'frame')).toEqual([]);
   });
 
   test('law: seen from the other side, the same moments', () => {
