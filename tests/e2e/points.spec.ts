@@ -152,7 +152,7 @@ const samplesOf = (tracks: readonly LandmarkTrack[]) =>
   tracks.find(({ origin }) => origin === 'tracked')?.samples ?? [];
 
 test.describe('a film long enough to be ended in its middle', () => {
-  const FRAMES = 900;
+  const FRAMES = 2400;
   const TURNS = 120;
   /** Where the marker is in a frame. */
   const placeIn = (frame: number) => {

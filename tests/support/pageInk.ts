@@ -40,14 +40,18 @@ function inkOf(pgm: Buffer): string {
   return Array.from(sums, (sum, i) => Math.min(35, Math.round(sum / (counts[i] ?? 1) / STEP)).toString(36)).join('');
 }
 
+const levelAt = (ink: string, cell: number) => Number.parseInt(ink[cell] ?? '0', 36);
+
 /** Pages that look different, counted from 1; one that came or went counts too. */
 export function changedPages(before: readonly string[], now: readonly string[]): number[] {
   const pages = Array.from({ length: Math.max(before.length, now.length) }, (_, i) => i);
   return pages
     .filter((i) => {
       const [a, b] = [before[i] ?? '', now[i] ?? ''];
-      const level = (text: string, at: number) => Number.parseInt(text[at] ?? '0', 36);
-      return a.length !== b.length || [...a].some((_, at) => Math.abs(level(a, at) - level(b, at)) >= OTHER);
+      return (
+        a.length !== b.length ||
+        Array.from(a, (_, at) => Math.abs(levelAt(a, at) - levelAt(b, at))).some((steps) => steps >= OTHER)
+      );
     })
     .map((i) => i + 1);
 }

@@ -9,7 +9,7 @@ import { HistoryTable } from './HistoryTable.tsx';
 export function FieldHistory({ of }: { of: HistoryOf }) {
   const [isOpen, setOpen] = useState(false);
   return (
-    <details open={isOpen} onToggle={(event) => setOpen(event.currentTarget.open)}>
+    <details className="field-history" open={isOpen} onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>History of this field</summary>
       {isOpen && <Rows of={of} />}
     </details>

@@ -1,7 +1,7 @@
 import type { FontMetrics } from '../metrics.ts';
 import type { Mark, Placed } from '../page.ts';
 import { element, mergeSame, shiftMark, shiftPlaced } from '../placed.ts';
-import { plain, type Runs } from '../runs.ts';
+import { plain, type Runs, textOf } from '../runs.ts';
 import { STYLES, type TypeStyle } from '../sheet.ts';
 import { breakLines, type Line, widestWord, widthOf } from '../steps/breakLines.ts';
 import { keepTogether, type Setting, type Strip, strip } from './block.ts';
@@ -106,7 +106,8 @@ function rowStrips(
       const marks =
         line === undefined ? [] : alignLine(line, x, width, columns[c]?.align ?? 'left', style, metrics, padTop);
       x += width + COLUMN_GAP;
-      const isHead = part === 'head' || c === 0;
+      // A row that goes on with the one above leaves its first cell empty: it heads nothing.
+      const isHead = part === 'head' || (c === 0 && textOf(cells[c] ?? []) !== '');
       return element(
         isHead ? 'TH' : 'TD',
         `${id}.c${c}`,

@@ -79,8 +79,10 @@ test('law: half a picture keeps the mean of each two by two, and drops an odd ed
   expect(halve(image)).toEqual({ width: 2, height: 1, stride: 2, data: Uint8Array.from([6, 25]) });
   const large = picture({ marker: { x: 100, y: 100 } });
   const [whole, part] = [halve(large), halve(large, { x: 61.5, y: 230 }, 20)];
-  const isNear = (i: number) => Math.abs(2 * (i % 160) - 61) < 20 && Math.abs(2 * Math.floor(i / 160) - 230) < 20;
-  part.data.forEach((value, i) => expect(isNear(i) ? value : 0).toBe(isNear(i) ? whole.data[i] : 0));
+  part.data.forEach((value, i) => {
+    const isNear = Math.abs(2 * (i % 160) - 61) < 20 && Math.abs(2 * Math.floor(i / 160) - 230) < 20;
+    expect(isNear ? value : 0).toBe(isNear ? whole.data[i] : 0);
+  });
 });
 
 describe('a marker moved by known parts of a pixel', () => {
