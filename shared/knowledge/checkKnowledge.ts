@@ -3,6 +3,8 @@ import type { Source } from '../quantity.ts';
 import { UNITS } from '../units.ts';
 import type { ConditionEntry } from './condition.ts';
 import { CONDITION_ENTRIES } from './conditions/index.ts';
+import type { Drill } from './drills/drill.ts';
+import { DRILLS } from './drills/index.ts';
 import type { Measure } from './measure.ts';
 import { MEASURES } from './measures/index.ts';
 import type { Movement } from './movement.ts';
@@ -16,6 +18,7 @@ export interface Knowledge {
   readonly measures: readonly Measure[];
   readonly conditions: readonly ConditionEntry[];
   readonly items: readonly BatteryItem[];
+  readonly drills: readonly (Drill & { readonly id: string })[];
   readonly sources: readonly Source[];
 }
 
@@ -24,6 +27,7 @@ export const SHIPPED_KNOWLEDGE: Knowledge = {
   measures: MEASURES,
   conditions: CONDITION_ENTRIES,
   items: BATTERIES.flatMap((battery) => battery.items),
+  drills: Object.entries(DRILLS).map(([id, drill]) => ({ ...drill, id })),
   sources: Object.values(SOURCES),
 };
 
@@ -36,7 +40,14 @@ export interface KnowledgeProblem {
 }
 
 /** Everything that must not be in the knowledge, with the file it stands in. Empty: it may be used. */
-export function checkKnowledge({ movements, measures, conditions, items, sources }: Knowledge): KnowledgeProblem[] {
+export function checkKnowledge({
+  movements,
+  measures,
+  conditions,
+  items,
+  drills,
+  sources,
+}: Knowledge): KnowledgeProblem[] {
   const known = new Map(measures.map((measure) => [measure.id, measure]));
   return [
     ...listed(
@@ -67,6 +78,12 @@ export function checkKnowledge({ movements, measures, conditions, items, sources
       ({ id }) => id,
       () => 'screening/',
       (one) => itemProblems(one, known),
+    ),
+    ...listed(
+      drills,
+      ({ id }) => id,
+      () => 'drills/',
+      drillProblems,
     ),
     ...listed(
       sources,
@@ -173,6 +190,11 @@ function itemProblems(item: BatteryItem, measures: ReadonlyMap<string, Measure>)
     JSON.stringify([item.possible, item.plausible]) === JSON.stringify([measure.possible, measure.plausible]);
   if (!sameRanges) problems.push('its ranges are not those of its measure');
   return problems;
+}
+
+function drillProblems({ label, dose, progression, source }: Drill): string[] {
+  const missing = Object.entries({ label, dose, progression }).filter(([, words]) => words.trim() === '');
+  return [...missing.map(([name]) => `it has no ${name}`), ...sourceProblems(source)];
 }
 
 function sourceProblems({ cite }: Source): string[] {

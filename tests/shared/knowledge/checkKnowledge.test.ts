@@ -68,6 +68,9 @@ describe('a broken copy is refused with its file and the reason', () => {
     ['a test without instructions', broken('items', { instructions: [] }), 'screening/', /how it is done/],
     ['a test without a caution', broken('items', { caution: '' }), 'screening/', /no caution/],
     ['a test left without its source', broken('items', { source: silent }), 'screening/', /source says nothing/],
+    ['a drill without a dose', broken('drills', { dose: ' ' }), 'drills/', /no dose/],
+    ['a drill that never gets harder', broken('drills', { progression: '' }), 'drills/', /no progression/],
+    ['a drill left without its source', broken('drills', { source: silent }), 'drills/', /source says nothing/],
     ['a source that says nothing', broken('sources', { cite: '' }), 'sources/index.ts', /source says nothing/],
   ])('%s', (_, knowledge, file, reason) => {
     const problems = checkKnowledge(knowledge);
@@ -75,7 +78,7 @@ describe('a broken copy is refused with its file and the reason', () => {
     for (const one of problems) expect(one.file.startsWith(file)).toBe(true);
   });
 
-  test.each(['movements', 'measures', 'conditions', 'items', 'sources'] as const)(
+  test.each(['movements', 'measures', 'conditions', 'items', 'drills', 'sources'] as const)(
     '%s: an entry that stands there twice',
     (kind) => {
       const doubled = {
