@@ -1,3 +1,4 @@
+import { usualRange } from '../../../shared/assess/usualRange.ts';
 import type { BatteryItem } from '../../../shared/knowledge/screening/battery.ts';
 import type { SideOrNone } from '../../../shared/model/parts.ts';
 import { GRADES, type ScreeningResult, type ScreeningSession } from '../../../shared/model/screening.ts';
@@ -76,7 +77,7 @@ export function ItemRow(props: { session: ScreeningSession; item: BatteryItem; r
             </p>
           )}
           {gradesDiffer(left, right) && <p>Sides: graded differently. Grades have no error figure; look again.</p>}
-          <ItemDetails item={item} />
+          <ItemDetails item={item} range={usualRange(item, file.athlete, session.heldOn)} />
         </td>
       </tr>
     </tbody>
@@ -165,8 +166,8 @@ function rangesSi({ unit, displayUnit, possible, plausible, source }: BatteryIte
 }
 
 /** How to do the item, its written standard, its caution and its usual range: there when asked for. */
-function ItemDetails({ item }: { item: BatteryItem }) {
-  const { standard, reference, displayUnit } = item;
+function ItemDetails({ item, range }: { item: BatteryItem; range: BatteryItem['reference'] }) {
+  const { standard, displayUnit } = item;
   return (
     <details className="item-details">
       <summary>How to do it, and cautions</summary>
@@ -188,12 +189,15 @@ function ItemDetails({ item }: { item: BatteryItem }) {
       <p>
         <strong>Caution.</strong> {item.caution}
       </p>
-      {reference !== null && (
+      {range !== null && (
         <p>
           Usual range, never a pass mark:{' '}
-          {withUnit(`${reference.low} to ${reference.high}`, displayUnit === null ? '' : UNITS[displayUnit].label)} (
-          {reference.group}; {reference.source.status}: {reference.source.cite}).
+          {withUnit(`${range.low} to ${range.high}`, displayUnit === null ? '' : UNITS[displayUnit].label)} (
+          {range.group}; {range.source.status}: {range.source.cite}).
         </p>
+      )}
+      {range === null && item.reference !== null && (
+        <p>The usual range on file is of others than this athlete ({item.reference.group}), so it is not shown.</p>
       )}
       <p className="source">
         {item.source.status}: {item.source.cite}

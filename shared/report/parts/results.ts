@@ -1,5 +1,5 @@
 import type { Fact } from '../../assess/assessment.ts';
-import { ageOn, leastAge, notOfReferenceAge } from '../../format/age.ts';
+import { usualRange } from '../../assess/usualRange.ts';
 import { counted, formatDate, quantityText, type Quantified } from '../../format/number.ts';
 import type { Unit } from '../../units.ts';
 import { forceRecord } from '../figures/forceRecord.ts';
@@ -37,7 +37,7 @@ export function testFigures({ file, assessment }: Writing, title: string): Block
       pairsOf(
         file.screeningResults.filter((result) => result.sessionId === id),
         assessment.facts,
-        (item) => rangeFor(item, file.athlete, heldOn),
+        (item) => usualRange(item, file.athlete, heldOn),
       ),
     ),
   ];
@@ -222,7 +222,7 @@ function oneSession(
     ? [paragraph(quiet(`${caption} · no results recorded`))]
     : [
         table(caption, ['Test', 'Side', right('Result'), right('Pain of 10'), 'Note'], rows),
-        ...pairsOf(results, facts, (item) => rangeFor(item, athlete, session.heldOn)),
+        ...pairsOf(results, facts, (item) => usualRange(item, athlete, session.heldOn)),
       ];
 }
 
@@ -264,17 +264,6 @@ function pairsOf(
     `Left and right with the standard uncertainty, each test on its own axis from zero.${ground}`,
   );
   return drawn === null ? [] : [drawn];
-}
-
-/**
- * The usual range of a test for those it was taken from: one of men is none for women, nor for whom no values are chosen,
- * and one of adults is none for the young and the old.
- */
-function rangeFor({ reference }: BatteryItem, athlete: Athlete, on: string): BatteryItem['reference'] {
-  const { birthDate, ageBand, referenceSex } = athlete;
-  const age = birthDate === null ? leastAge(ageBand) : ageOn(birthDate, on);
-  const isOfOthers = reference !== null && reference.sex !== null && reference.sex !== referenceSex;
-  return isOfOthers || notOfReferenceAge(age) !== null ? null : reference;
 }
 
 function quantityOf(result: ScreeningResult, item: BatteryItem, unit: Unit, facts: readonly Fact[]): Quantified {
