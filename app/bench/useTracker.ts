@@ -3,7 +3,7 @@ import { counted } from '../../shared/format/number.ts';
 import type { Place } from '../../shared/kernel/track/image.ts';
 import type { LandmarkTrack } from '../../shared/model/trial.ts';
 import { newId } from '../case/newRecord.ts';
-import { useCaseNow, useEdit } from '../case/useEdit.ts';
+import { useCaseNow, useEdit, useIsTurning } from '../case/useEdit.ts';
 import { follow } from './follow.ts';
 import { putSamples } from './pointEdits.ts';
 import { pointLabel } from './pointNames.ts';
@@ -32,6 +32,7 @@ export function useTracker(
 ) {
   const caseNow = useCaseNow();
   const edit = useEdit();
+  const isTurning = useIsTurning();
   const [words, setWords] = useState<string | null>(null);
   const [outcome, setOutcome] = useState<string | null>(null);
   const stop = useRef<(() => void) | null>(null);
@@ -88,7 +89,8 @@ export function useTracker(
       if ('end' in report) return finish(report.end ?? arrived);
       const [at, x, y] = report.sample;
       fresh.push([at, Math.round(x * 1000) / 1000, Math.round(y * 1000) / 1000]);
-      const why = performance.now() - storedAtMs < STORE_EVERY_MS ? null : store();
+      // An undo on its way may be taking back what is tracked: whether it does shows once it is through.
+      const why = performance.now() - storedAtMs < STORE_EVERY_MS || isTurning() ? null : store();
       if (why !== null) return finish(why);
       // Words for every frame would cost more than the tracking.
       const done = count + fresh.length;

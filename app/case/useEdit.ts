@@ -46,6 +46,27 @@ export function useCaseNow(): () => CaseFile {
   return () => api.endpoints.openCase.select(file.case.id)(store.getState()).data?.file ?? file;
 }
 
+interface Asked {
+  readonly status?: unknown;
+  readonly endpointName?: string;
+}
+
+function isPending(of: Asked | undefined, names: readonly string[]): boolean {
+  return of?.status === 'pending' && names.includes(of.endpointName ?? '');
+}
+
+/** Whether the case is being undone, redone or read anew at this moment: what is on screen is then about to be another. */
+export function useIsTurning(): () => boolean {
+  const store = useAppStore();
+  return () => {
+    const { mutations, queries } = store.getState()[api.reducerPath];
+    return (
+      Object.values(mutations).some((one) => isPending(one, ['undo', 'redo'])) ||
+      Object.values(queries).some((one) => isPending(one, ['openCase']))
+    );
+  };
+}
+
 /** One patch, with its fields checked against its kind. */
 export function patch<K extends Kind>(kind: K, id: string, fields: Partial<Omit<RecordOf<K>, 'id'>>): Edit {
   return { op: 'patch', kind, id, fields };
