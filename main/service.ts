@@ -6,7 +6,7 @@ import { appHandlers } from './handlers/appHandlers.ts';
 import { caseHandlers } from './handlers/caseHandlers.ts';
 import type { Context, Handlers } from './handlers/context.ts';
 import type { KeptRules } from '../shared/ports/ruleStore.ts';
-import { judgeAll } from './handlers/judged.ts';
+import { judgeOutdated } from './handlers/judged.ts';
 import { jumpHandlers } from './handlers/jumpHandlers.ts';
 import { leaveFilms, mediaHandlers } from './handlers/mediaHandlers.ts';
 import { reportHandlers } from './handlers/reportHandlers.ts';
@@ -121,10 +121,9 @@ export async function openService(options: ServiceOptions): Promise<Service> {
     },
   };
 
-  // A program that was ended between an edit and its judging left the old cautions on the shelf.
-  const judgeLeftBehind = async () => judgeAll(context, await store.unjudged());
   await store.rules.use(rules).catch(orGiveBack);
-  await judgeLeftBehind().catch(orGiveBack);
+  // A program that was ended between an edit and its judging left the old cautions on the shelf.
+  await judgeOutdated(context).catch(orGiveBack);
 
   async function answer(channel: unknown, request: unknown): Promise<unknown> {
     if (isClosing) throw new DomainError('cancelled', 'The program is closing; nothing was changed.');

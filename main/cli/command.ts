@@ -58,6 +58,16 @@ export function readJson(file: string): unknown {
   return parseJson(readText(file), file);
 }
 
+/** @throws DomainError 'store-unwritable' if the file cannot be written, in words that go on from those given */
+export function writing(file: string, work: () => void, before = ''): void {
+  try {
+    work();
+  } catch (thrown) {
+    const { code } = thrown as NodeJS.ErrnoException;
+    throw new DomainError('store-unwritable', `${before}${file} cannot be written (${code}).`);
+  }
+}
+
 /** A number given as an option or a word. @throws UsageError if it is none */
 export function numberFrom(text: string | boolean | undefined, name: string): number {
   const value = typeof text === 'string' && text.trim() !== '' ? Number(text) : Number.NaN;

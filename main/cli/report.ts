@@ -5,7 +5,7 @@ import { DomainError } from '../../shared/errors.ts';
 import { PAPERS, REPORT_KINDS } from '../../shared/model/outcome.ts';
 import type { Service } from '../service.ts';
 import { ask } from './ask.ts';
-import { choiceFrom, type Command, UsageError } from './command.ts';
+import { choiceFrom, type Command, UsageError, writing } from './command.ts';
 import { findCase } from './findCase.ts';
 
 const FORMATS = ['pdf', 'docx', 'md'] as const;
@@ -67,7 +67,7 @@ export async function writeReport(
   const { reportId, pdfSha256 } = await ask(service, 'report.make', request);
   const kept = service.mediaFile(pdfSha256);
   if (kept === null) throw new DomainError('store-corrupt', 'The report was made but is not in the media store.');
-  writing(out, 'The report is kept with the case, but', () => fs.copyFileSync(kept, out));
+  writing(out, () => fs.copyFileSync(kept, out), 'The report is kept with the case, but ');
   return { reportId, pdfSha256 };
 }
 
@@ -80,21 +80,13 @@ async function writeText(
   const { files } = await ask(service, 'report.text', request);
   const [text, ...figures] = files.map(({ name, base64 }) => ({ name, bytes: Buffer.from(base64, 'base64') }));
   const folder = path.dirname(out);
-  writing(out, 'Nothing was written:', () => {
+  const write = () => {
     for (const { name, bytes } of figures) {
       fs.mkdirSync(path.join(folder, path.dirname(name)), { recursive: true });
       fs.writeFileSync(path.join(folder, name), bytes);
     }
     fs.writeFileSync(out, text?.bytes ?? '');
-  });
+  };
+  writing(out, write, 'Nothing was written: ');
   return { figures: figures.map(({ name }) => path.join(folder, name)) };
-}
-
-function writing(out: string, before: string, work: () => void): void {
-  try {
-    work();
-  } catch (thrown) {
-    const { code } = thrown as NodeJS.ErrnoException;
-    throw new DomainError('store-unwritable', `${before} ${out} cannot be written (${code}).`);
-  }
 }

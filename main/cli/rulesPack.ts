@@ -1,8 +1,7 @@
 import fs from 'node:fs';
-import { DomainError } from '../../shared/errors.ts';
 import { counted } from '../../shared/format/number.ts';
 import { ask } from './ask.ts';
-import { type Command, readText, UsageError } from './command.ts';
+import { type Command, readText, UsageError, writing } from './command.ts';
 
 export const rulesExport: Command = {
   name: 'rules export',
@@ -14,12 +13,7 @@ export const rulesExport: Command = {
     if (typeof out !== 'string' || out === '') throw new UsageError('--out needs the file to write.');
     const title = typeof name === 'string' && name.trim() !== '' ? name : 'Own rules';
     const { text, sha256 } = await ask(await openStore(), 'rules.export', { caseId: null, name: title });
-    try {
-      fs.writeFileSync(out, text);
-    } catch (thrown) {
-      const { code } = thrown as NodeJS.ErrnoException;
-      throw new DomainError('store-unwritable', `${out} cannot be written (${code}).`);
-    }
+    writing(out, () => fs.writeFileSync(out, text));
     return {
       json: { file: out, name: title, sha256 },
       lines: [`Written to ${out}`, `SHA-256 of the content: ${sha256}`],

@@ -1,8 +1,7 @@
 import fs from 'node:fs';
-import { DomainError } from '../../shared/errors.ts';
 import { counted } from '../../shared/format/number.ts';
 import { ask } from './ask.ts';
-import { choiceFrom, type Command, readText, UsageError } from './command.ts';
+import { choiceFrom, type Command, readText, UsageError, writing } from './command.ts';
 
 export const runExport: Command = {
   name: 'run export',
@@ -16,12 +15,7 @@ export const runExport: Command = {
     if (typeof out !== 'string' || out === '') throw new UsageError('--out needs the file to write.');
     const [heldOn = '', batteryId = 'general'] = run.split('/');
     const { text } = await ask(await openStore(), 'run.export', { heldOn, batteryId });
-    try {
-      fs.writeFileSync(out, text);
-    } catch (thrown) {
-      const { code } = thrown as NodeJS.ErrnoException;
-      throw new DomainError('store-unwritable', `${out} cannot be written (${code}).`);
-    }
+    writing(out, () => fs.writeFileSync(out, text));
     return { json: { heldOn, batteryId, file: out }, lines: [`The run of ${heldOn} written to ${out}`] };
   },
 };

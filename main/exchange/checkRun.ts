@@ -3,7 +3,7 @@ import type { RunEntry, RunFile } from '../../shared/exchange/runFile.ts';
 import { possibleRangeSi } from '../../shared/knowledge/measures/index.ts';
 import type { Battery, BatteryItem } from '../../shared/knowledge/screening/battery.ts';
 import { convert } from '../../shared/units.ts';
-import { personName, samePerson } from './samePerson.ts';
+import { mayShareBirth, personName } from './samePerson.ts';
 
 /**
  * Refuses a run that no laptop can have taken: a result that its test cannot give, or one that stands in it twice.
@@ -15,14 +15,15 @@ export function checkRun({ athletes }: RunFile, battery: Battery, fileName: stri
   for (const [i, athlete] of athletes.entries()) {
     const name = personName(athlete.name);
     const others = named.get(name) ?? [];
-    if (others.some((one) => samePerson(one, athlete))) {
+    if (others.some((one) => mayShareBirth(one, athlete))) {
       throw new DomainError(
         'conflict',
         `${fileName} holds ${athlete.name} twice. Nothing was stored.`,
         `athletes.${i}.name`,
       );
     }
-    named.set(name, [...others, athlete]);
+    others.push(athlete);
+    named.set(name, others);
     const seen = new Set<string>();
     for (const [j, entry] of athlete.results.entries()) {
       const place = `athletes.${i}.results.${j}`;

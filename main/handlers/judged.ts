@@ -30,6 +30,11 @@ export async function judgeAll({ store, emit }: Context, caseIds: readonly strin
   }
 }
 
+/** Every case of which the shelf still says what other rules said, or what an earlier edit of it left. */
+export async function judgeOutdated(context: Context): Promise<void> {
+  await judgeAll(context, await context.store.unjudged());
+}
+
 /** The edit is stored by now: what cannot be judged is said on the shelf, and never answered as a failed edit. */
 function summaryOf(file: CaseFile): CaseSummary {
   try {

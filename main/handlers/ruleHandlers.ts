@@ -11,9 +11,8 @@ import type { Rule } from '../../shared/rules/rule.ts';
 import { parseJson } from '../exchange/parseJson.ts';
 import { checkSignature, writePackFile } from '../exchange/packFile.ts';
 import type { Context, Handlers } from './context.ts';
-import { judged } from './judged.ts';
+import { judged, judgeOutdated } from './judged.ts';
 import { openCases } from './openCases.ts';
-import { judgeOutdated } from './sharedRuleHandlers.ts';
 
 export const ruleHandlers: Handlers<'rules.preview' | 'rules.export' | 'rules.import'> = {
   'rules.preview': async ({ store }, { caseId, rule: body }) => {

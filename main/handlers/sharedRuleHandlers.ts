@@ -7,7 +7,7 @@ import { readOwnRule } from '../../shared/rules/ownRules.ts';
 import type { Rule } from '../../shared/rules/rule.ts';
 import { RULES_VERSION } from '../../shared/versions.ts';
 import type { Context, Handlers } from './context.ts';
-import { judgeAll } from './judged.ts';
+import { judgeOutdated } from './judged.ts';
 import { openCases } from './openCases.ts';
 
 type SharedChannel =
@@ -65,11 +65,6 @@ export const sharedRuleHandlers: Handlers<SharedChannel> = {
 async function judgeAndAnswer(context: Context): Promise<Answer<'rules.shared'>> {
   await judgeOutdated(context);
   return sharedRules(context);
-}
-
-/** Every case whose rules are others now, one after the other. */
-export async function judgeOutdated(context: Context): Promise<void> {
-  await judgeAll(context, await context.store.unjudged());
 }
 
 async function sharedRules({ store }: Context): Promise<Answer<'rules.shared'>> {
