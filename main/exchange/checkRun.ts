@@ -3,7 +3,7 @@ import type { RunEntry, RunFile } from '../../shared/exchange/runFile.ts';
 import { possibleRangeSi } from '../../shared/knowledge/measures/index.ts';
 import type { Battery, BatteryItem } from '../../shared/knowledge/screening/battery.ts';
 import { convert } from '../../shared/units.ts';
-import { mayShareBirth, personName } from './samePerson.ts';
+import { peopleOf } from './samePerson.ts';
 
 /**
  * Refuses a run that no laptop can have taken: a result that its test cannot give, or one that stands in it twice.
@@ -11,19 +11,16 @@ import { mayShareBirth, personName } from './samePerson.ts';
  *   'input-malformed' or 'input-out-of-range' for a result, each with its place in the file
  */
 export function checkRun({ athletes }: RunFile, battery: Battery, fileName: string): void {
-  const named = new Map<string, RunFile['athletes'][number][]>();
+  const people = peopleOf<RunFile['athletes'][number]>([], (athlete) => athlete);
   for (const [i, athlete] of athletes.entries()) {
-    const name = personName(athlete.name);
-    const others = named.get(name) ?? [];
-    if (others.some((one) => mayShareBirth(one, athlete))) {
+    if (people.same(athlete).length > 0) {
       throw new DomainError(
         'conflict',
         `${fileName} holds ${athlete.name} twice. Nothing was stored.`,
         `athletes.${i}.name`,
       );
     }
-    others.push(athlete);
-    named.set(name, others);
+    people.add(athlete);
     const seen = new Set<string>();
     for (const [j, entry] of athlete.results.entries()) {
       const place = `athletes.${i}.results.${j}`;

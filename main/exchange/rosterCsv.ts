@@ -17,7 +17,7 @@ import { plausibleRangeSi, possibleRangeSi } from '../../shared/knowledge/measur
 import { convert, type Unit, UNITS } from '../../shared/units.ts';
 import { columnHead, unitNamed } from './columnHead.ts';
 import { type DelimitedRow, readDelimited } from './delimited.ts';
-import { mayShareBirth, personName } from './samePerson.ts';
+import { peopleOf, personName } from './samePerson.ts';
 
 export interface RosterOptions {
   /** Decisions about columns; columns not named here are recognised by their head. */
@@ -310,13 +310,10 @@ function readSide(cell: string): Typed<RosterAthlete['dominantSide']> {
 
 /** The same person twice is either the same row again, which is left out, or a contradiction that only a person can settle. */
 function withRepeats(rows: readonly Row[], problems: Problem[]): RosterRow[] {
-  const byName = new Map<string, Row[]>();
+  const people = peopleOf<Row>([], ({ athlete }) => athlete);
   return rows.map((row) => {
-    const name = personName(row.athlete.name);
-    const named = byName.get(name) ?? [];
-    const first = named.find(({ athlete }) => mayShareBirth(athlete, row.athlete));
-    named.push(row);
-    byName.set(name, named);
+    const [first] = people.same(row.athlete);
+    people.add(row);
     if (first === undefined) return { ...row, repeats: null };
     if (JSON.stringify(first.athlete) !== JSON.stringify({ ...row.athlete, name: first.athlete.name })) {
       problems.push({

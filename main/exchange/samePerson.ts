@@ -8,12 +8,29 @@ export function personName(name: string): string {
   return name.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase().replaceAll(/\s+/g, ' ').trim();
 }
 
-/** Whether two entries may be one person: one name, and no dates of birth that tell them apart. */
-export function samePerson(a: Person, b: Person): boolean {
-  return personName(a.name) === personName(b.name) && mayShareBirth(a, b);
+export interface People<T> {
+  add(one: T): void;
+  /** Those who may be this person, in the order they were added: one name, and no dates of birth that tell them apart. */
+  same(person: Person): T[];
 }
 
-/** The same of two entries already known to share the name. */
-export function mayShareBirth(a: Pick<Person, 'birthDate'>, b: Pick<Person, 'birthDate'>): boolean {
-  return a.birthDate === null || b.birthDate === null || a.birthDate === b.birthDate;
+/** People by their names, which are read once each: a squad is compared with a squad. */
+export function peopleOf<T>(all: Iterable<T>, person: (one: T) => Person): People<T> {
+  const byName = new Map<string, T[]>();
+  const add = (one: T) => {
+    const name = personName(person(one).name);
+    const named = byName.get(name);
+    if (named === undefined) byName.set(name, [one]);
+    else named.push(one);
+  };
+  for (const one of all) add(one);
+  return {
+    add,
+    same: ({ name, birthDate }) =>
+      (byName.get(personName(name)) ?? []).filter((one) => mayShareBirth(person(one).birthDate, birthDate)),
+  };
+}
+
+function mayShareBirth(a: string | null, b: string | null): boolean {
+  return a === null || b === null || a === b;
 }

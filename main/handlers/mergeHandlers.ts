@@ -14,7 +14,7 @@ import { parseInput } from '../../shared/model/parseInput.ts';
 import type { CaseFile } from '../../shared/model/records.ts';
 import { checkRun } from '../exchange/checkRun.ts';
 import { parseJson } from '../exchange/parseJson.ts';
-import { samePerson } from '../exchange/samePerson.ts';
+import { peopleOf } from '../exchange/samePerson.ts';
 import type { Context, Handlers } from './context.ts';
 import { judgeAll } from './judged.ts';
 
@@ -118,9 +118,9 @@ interface Compared {
 
 /** Each athlete of the file beside the one case of this run that is theirs. */
 async function compare(context: Context, theirs: RunFile): Promise<Compared[]> {
-  const files = await casesOf(context, theirs);
+  const people = peopleOf(await casesOf(context, theirs), ({ athlete }) => athlete);
   return theirs.athletes.map(({ name, birthDate, results }) => {
-    const same = files.filter(({ athlete }) => samePerson(athlete, { name, birthDate }));
+    const same = people.same({ name, birthDate });
     const [file] = same;
     const session = file === undefined ? null : sessionOfRun(file, theirs);
     const reason =

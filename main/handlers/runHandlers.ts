@@ -7,7 +7,7 @@ import { blankAthlete, blankCase } from '../../shared/model/blank.ts';
 import type { Edit } from '../../shared/model/edit.ts';
 import { numberAfter } from '../../shared/ports/numberAfter.ts';
 import { readRosterCsv } from '../exchange/rosterCsv.ts';
-import { mayShareBirth, personName } from '../exchange/samePerson.ts';
+import { peopleOf } from '../exchange/samePerson.ts';
 import type { Context, Handlers } from './context.ts';
 import { judgeAll } from './judged.ts';
 import { remember, remembered } from './remembered.ts';
@@ -122,11 +122,10 @@ async function readRoster(
   const kept = await remembered(context, 'roster', heads, z.array(rosterColumn));
   const mapping = decided.length === 0 && kept !== null ? kept : decided;
   const roster = mapping === decided ? recognised : read(mapping);
-  const people = Map.groupBy(await store.people(), ({ name }) => personName(name));
+  const people = peopleOf(await store.people(), (person) => person);
   const problems = [...roster.problems];
   const rows = roster.rows.map((row): Preview['rows'][number] => {
-    const named = people.get(personName(row.athlete.name)) ?? [];
-    const same = named.filter((person) => mayShareBirth(person, row.athlete));
+    const same = people.same(row.athlete);
     const athleteIds = new Set(same.map(({ athleteId }) => athleteId));
     if (athleteIds.size > 1) {
       problems.push({
