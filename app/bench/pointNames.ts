@@ -1,9 +1,10 @@
+import { sentenceCase } from '../../shared/format/letterCase.ts';
+import { pointWords } from '../../shared/kernel/trial/trialCurves.ts';
 import { BALL, LANDMARKS, type LandmarkTrack } from '../../shared/model/trial.ts';
 
 /** A point's name as people read it. */
 export function pointLabel(point: string): string {
-  const words = point.replace(/-(left|right)$/, ', $1').replaceAll('-', ' ');
-  return `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
+  return sentenceCase(pointWords(point));
 }
 
 /** The body, the ball, and whatever else was named in this trial. */

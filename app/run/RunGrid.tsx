@@ -1,4 +1,5 @@
 import { type KeyboardEvent, memo, useCallback, useMemo, useState } from 'react';
+import { stopReason } from '../../shared/assess/stopWords.ts';
 import type { Battery, BatteryItem } from '../../shared/knowledge/screening/battery.ts';
 import { counted, formatDate } from '../../shared/format/number.ts';
 import type { CaseFile } from '../../shared/model/records.ts';
@@ -159,7 +160,7 @@ function StopList({
             {stopped.map(({ file, stops }) => (
               <li key={file.case.id}>
                 <a href={hrefOf({ screen: 'case', caseId: file.case.id, section: 'screening' })}>{athleteName(file)}</a>{' '}
-                {stops.map(({ words }) => words.replace(/^Stop and be seen: /, '')).join('; ')}
+                {stops.map(({ words }) => stopReason(words)).join('; ')}
               </li>
             ))}
           </ul>

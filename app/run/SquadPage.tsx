@@ -1,4 +1,5 @@
 import { useRef, useState } from 'react';
+import { stopReason } from '../../shared/assess/stopWords.ts';
 import type { Battery, BatteryItem } from '../../shared/knowledge/screening/battery.ts';
 import { counted, formatDate } from '../../shared/format/number.ts';
 import type { CaseFile } from '../../shared/model/records.ts';
@@ -50,7 +51,7 @@ export function SquadPage({ run, battery, files }: { run: RunKey; battery: Batte
                   <a href={hrefOf({ screen: 'case', caseId: file.case.id, section: 'screening' })}>
                     {athleteName(file)}
                   </a>{' '}
-                  {stops.map(({ words }) => words.replace(/^Stop and be seen: /, '')).join('; ')}
+                  {stops.map(({ words }) => stopReason(words)).join('; ')}
                 </li>
               ))}
             </ul>

@@ -1,3 +1,5 @@
+import { stopWords } from '../../shared/assess/stopWords.ts';
+import { lowerFirst } from '../../shared/format/letterCase.ts';
 import { regionGroup } from '../../shared/knowledge/regions.ts';
 import { batteryItem } from '../../shared/knowledge/screening/index.ts';
 import type { CaseFile } from '../../shared/model/records.ts';
@@ -22,7 +24,7 @@ export function runStops(file: CaseFile, sessionId: string): readonly RunStop[] 
     const { itemId } = result;
     if (judged.length > 0) return judged.map(({ words }) => ({ words, itemId }));
     const words = wordsOf(result);
-    return words === null ? [] : [{ words: `Stop and be seen: ${words}`, itemId }];
+    return words === null ? [] : [{ words: stopWords(words), itemId }];
   });
   const ids = results.map(({ id }) => id);
   const others = stops.filter(({ about }) => !ids.some((id) => about.includes(id)));
@@ -32,7 +34,7 @@ export function runStops(file: CaseFile, sessionId: string): readonly RunStop[] 
 
 function wordsOf({ itemId, side, painNrs, isPositive }: ScreeningResult): string | null {
   const item = batteryItem(itemId);
-  const where = `${item === null ? itemId : item.label.charAt(0).toLowerCase() + item.label.slice(1)}${side === 'none' ? '' : `, ${side}`}`;
+  const where = `${item === null ? itemId : lowerFirst(item.label)}${side === 'none' ? '' : `, ${side}`}`;
   if (painNrs !== null && painNrs > 0) return `pain ${painNrs} of 10 in ${where}`;
   if (isPositive === true) return `${where} brings on pain${item === null ? '' : ` (${regionGroup(item.region)})`}`;
   return null;

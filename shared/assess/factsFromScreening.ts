@@ -1,4 +1,5 @@
 import type { Fact } from './assessment.ts';
+import { lowerFirst } from '../format/letterCase.ts';
 import type { BatteryItem } from '../knowledge/screening/battery.ts';
 import { batteryById, batteryItem } from '../knowledge/screening/index.ts';
 import { measureById } from '../knowledge/measures/index.ts';
@@ -38,17 +39,12 @@ function factsOfResult(result: ScreeningResult, session: ScreeningSession): Fact
         measure: `pain.${regionGroup(item?.region ?? 'whole-body')}`,
         // The item keeps pain in one test from standing for pain in another.
         phase: result.itemId,
-        label: `Pain in ${inWords(item?.label ?? result.itemId)}`,
+        label: `Pain in ${lowerFirst(item?.label ?? result.itemId)}`,
         value: computed(() => measured('NRS', 'pain', nrs, '{score}', 'a rating given by the athlete')),
       }),
     );
   }
   return facts;
-}
-
-/** `Single-leg squat` → `single-leg squat`. */
-function inWords(label: string): string {
-  return label.charAt(0).toLowerCase() + label.slice(1);
 }
 
 function valueOf(result: ScreeningResult, item: BatteryItem): FactParts['value'] | null {
@@ -95,7 +91,7 @@ function gradesTogether(results: readonly ScreeningResult[], session: ScreeningS
         ...base,
         measure: 'grade.sidesDiffer',
         phase: item.id,
-        label: `Sides graded differently: ${inWords(item.label)}`,
+        label: `Sides graded differently: ${lowerFirst(item.label)}`,
         value: { kind: 'flag', flag: new Set(grades).size > 1 },
       }),
     );
@@ -110,7 +106,7 @@ function gradesTogether(results: readonly ScreeningResult[], session: ScreeningS
       value:
         lowest !== undefined && isSettled
           ? { kind: 'grade', grade: lowest }
-          : unknown(`not graded yet: ${missing.map(({ item }) => inWords(item.label)).join(', ')}`),
+          : unknown(`not graded yet: ${missing.map(({ item }) => lowerFirst(item.label)).join(', ')}`),
     }),
   ];
 }

@@ -1,6 +1,8 @@
+import { lowerFirst } from '../format/letterCase.ts';
 import { numberWords } from '../rules/checks/words.ts';
 import { isKnown } from '../quantity.ts';
 import type { Assessment, Fact, Finding } from './assessment.ts';
+import { stopWords } from './stopWords.ts';
 
 /** `Stop and be seen` notices: one for each referral that the findings hold, naming the number that asks for it. */
 export function stopNotices(findings: readonly Finding[], facts: readonly Fact[]): Assessment['stops'] {
@@ -8,7 +10,7 @@ export function stopNotices(findings: readonly Finding[], facts: readonly Fact[]
     .filter((finding) => finding.outcome === 'referral')
     .map((finding) => {
       const fact = facts.find(({ key }) => key === finding.tests[0]?.factKey);
-      return { words: `Stop and be seen: ${reason(finding, fact)}`, about: fact?.key ?? finding.key };
+      return { words: stopWords(reason(finding, fact)), about: fact?.key ?? finding.key };
     });
 }
 
@@ -17,12 +19,8 @@ function reason(finding: Finding, fact: Fact | undefined): string {
   if (fact?.value.kind === 'number' && isKnown(fact.value.reading) && fact.measure.startsWith('pain.')) {
     const { value, unit } = fact.value.reading;
     const words = numberWords(value, unit);
-    const label = lower(fact.label);
+    const label = lowerFirst(fact.label);
     return `${label.startsWith('pain ') ? label.replace('pain', `pain ${words}`) : `${label}: ${words}`}${side}`;
   }
-  return `${lower(finding.finding).replace(/\.$/, '')}${side}`;
-}
-
-function lower(text: string): string {
-  return text.charAt(0).toLowerCase() + text.slice(1);
+  return `${lowerFirst(finding.finding).replace(/\.$/, '')}${side}`;
 }

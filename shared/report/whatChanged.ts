@@ -1,4 +1,5 @@
 import { canonicalJson } from '../canonicalJson.ts';
+import { sentenceCase } from '../format/letterCase.ts';
 import { counted } from '../format/number.ts';
 import { fieldWords, KIND_WORDS } from '../model/words.ts';
 import { type CaseData, DATA_KINDS, dataOf, type Fields } from './caseData.ts';
@@ -25,14 +26,10 @@ export function whatChanged(before: CaseData, now: CaseData): string[] {
         ? []
         : [`${changed.length === 1 ? label : counted(changed.length, label)} changed (${fields.join(', ')})`]),
     ];
-    return parts.length === 0 ? [] : [sentence(parts.join(', '))];
+    return parts.length === 0 ? [] : [`${sentenceCase(parts.join(', '))}.`];
   });
 }
 
 function changedFields(was: Fields, is: Fields): string[] {
   return Object.keys(is).filter((field) => canonicalJson(was[field] ?? null) !== canonicalJson(is[field] ?? null));
-}
-
-function sentence(text: string): string {
-  return `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
 }

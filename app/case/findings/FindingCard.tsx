@@ -2,6 +2,7 @@ import { useId } from 'react';
 import type { Finding } from '../../../shared/assess/assessment.ts';
 import { standingOf } from '../../../shared/assess/standing.ts';
 import { BASIS_WORDS, EVIDENCE_WORDS } from '../../../shared/assess/words.ts';
+import { sentenceCase } from '../../../shared/format/letterCase.ts';
 import { addDays, counted, formatDate } from '../../../shared/format/number.ts';
 import { conditionEntry } from '../../../shared/knowledge/conditions/index.ts';
 import { adviceHead } from '../../../shared/report/parts/findings.ts';
@@ -55,7 +56,7 @@ export function FindingCard({ finding }: { finding: Finding }) {
         <p className="finding-grounds">
           {isOwnRule(finding.ruleId) && <strong>{OWN_RULE_WORDS}. </strong>}
           {finding.evidence !== finding.basis && `Evidence ${EVIDENCE_WORDS[finding.evidence]}. `}
-          {capital(BASIS_WORDS[finding.basis])}.
+          {sentenceCase(BASIS_WORDS[finding.basis])}.
           {finding.defersTo.length > 0 && ` Decides in the end: ${finding.defersTo.join('; ')}.`}
         </p>
         <details className="finding-why">
@@ -139,8 +140,4 @@ function History({ finding }: { finding: Finding }) {
       )}
     </div>
   );
-}
-
-function capital(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
 }

@@ -5,6 +5,7 @@ import type { Injury } from '../../../shared/model/injury.ts';
 import type { SideOrNone } from '../../../shared/model/parts.ts';
 import type { ScreeningResult, ScreeningSession } from '../../../shared/model/screening.ts';
 import type { Edit } from '../../../shared/model/edit.ts';
+import { sentenceCase } from '../../../shared/format/letterCase.ts';
 import { quantityText } from '../../../shared/format/number.ts';
 import { liftedBy } from '../../../shared/rules/effects/liftedBy.ts';
 import { convert } from '../../../shared/units.ts';
@@ -72,12 +73,8 @@ export function reasonsToSkip(item: BatteryItem, injuries: readonly Injury[], da
     .map(({ condition, side }) => {
       const entry = conditionEntry(condition);
       const sided = side === 'none' ? '' : `, ${side}`;
-      return `${entry.label}${sided}, is on file and not cleared. ${sentence(entry.clears)} can clear it.`;
+      return `${entry.label}${sided}, is on file and not cleared. ${sentenceCase(entry.clears)} can clear it.`;
     });
-}
-
-function sentence(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
 }
 
 export interface SideDifference {

@@ -8,7 +8,7 @@ import { bodyScatter } from './bodyScatter.ts';
 import { pointAt, SHORTEST_SMOOTHED } from './pointSeries.ts';
 import { readingOr } from './readingOr.ts';
 import { type Scene, scaleOf } from './scene.ts';
-import { angleCurves, BODY, words } from './trialCurves.ts';
+import { angleCurves, BODY, pointWords } from './trialCurves.ts';
 
 /** How the body moves at one event. */
 export interface EventKinematics {
@@ -73,7 +73,7 @@ function speedsAt(view: Scene, timeS: number): EventKinematics['speeds'] {
   ];
   return paths.flatMap(({ point, path, plane }) => {
     if (pointAt(path, timeS, view.rateHz) === null) return [];
-    const label = words(point);
+    const label = pointWords(point);
     const three = around(view, timeS, (at) => pointAt(path, at, view.rateHz));
     const speed: Reading<'m/s'> =
       'unknown' in three

@@ -41,13 +41,18 @@ export function curveChoices(view: Scene): readonly CurveChoice[] {
     ...moving.map(
       (point): CurveChoice => ({
         id: `height:${point}`,
-        label: `Height, ${words(point)}`,
+        label: `Height, ${pointWords(point)}`,
         unit: 'm',
         group: 'Heights',
       }),
     ),
     ...moving.map(
-      (point): CurveChoice => ({ id: `speed:${point}`, label: `Speed, ${words(point)}`, unit: 'm/s', group: 'Speeds' }),
+      (point): CurveChoice => ({
+        id: `speed:${point}`,
+        label: `Speed, ${pointWords(point)}`,
+        unit: 'm/s',
+        group: 'Speeds',
+      }),
     ),
     ...(view.body.smooth.size > 0
       ? [{ id: 'rising:', label: 'Vertical velocity, centre of mass', unit: 'm/s', group: 'Speeds' } as const]
@@ -77,7 +82,12 @@ export function betweenId(a: string, b: string, c: string): string {
 function betweenChoice(id: string): CurveChoice | null {
   const [kind, a, b, c] = id.split(':');
   if (kind !== 'between' || a === undefined || b === undefined || c === undefined) return null;
-  return { id, label: `Angle at ${words(b)}, from ${words(a)} to ${words(c)}`, unit: 'rad', group: 'Angles' };
+  return {
+    id,
+    label: `Angle at ${pointWords(b)}, from ${pointWords(a)} to ${pointWords(c)}`,
+    unit: 'rad',
+    group: 'Angles',
+  };
 }
 
 /** A label as it stands inside a sentence. */
@@ -86,7 +96,7 @@ function inside(label: string): string {
 }
 
 /** A point by its id as read: `hip-left` is hip, left. */
-export function words(point: string): string {
+export function pointWords(point: string): string {
   return point.replace(/-(left|right)$/, ', $1').replaceAll('-', ' ');
 }
 

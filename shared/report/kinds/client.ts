@@ -1,5 +1,6 @@
 import type { Finding, Outcome } from '../../assess/assessment.ts';
 import { groupFindings } from '../../assess/groupFindings.ts';
+import { stopReason } from '../../assess/stopWords.ts';
 import { ageOn } from '../../format/age.ts';
 import { counted, formatDate } from '../../format/number.ts';
 import { conditionEntry } from '../../knowledge/conditions/index.ts';
@@ -16,13 +17,14 @@ import { howMadeInShort } from '../parts/closing.ts';
 import { adviceHead } from '../parts/findings.ts';
 import { adviceOf, firstSteps, forAthlete } from '../parts/firstSteps.ts';
 import { asOf } from '../../assess/asOf.ts';
+import { sentenceCase } from '../../format/letterCase.ts';
 import { liftedBy } from '../../rules/effects/liftedBy.ts';
 import { isTold } from '../parts/limits.ts';
 import { outlineOf, titleBlock } from '../parts/opening.ts';
 import { progressPart } from '../parts/progressPart.ts';
 import { stillsOf } from '../parts/stills.ts';
 import { testFigures } from '../parts/results.ts';
-import { ANCHORS, sentenceCase, type Writing } from '../parts/writing.ts';
+import { ANCHORS, type Writing } from '../parts/writing.ts';
 import { plain, quiet, type Runs, strong, textOf } from '../runs.ts';
 import { SIDE_WORDS } from '../words.ts';
 
@@ -81,7 +83,7 @@ function stopFirst(writing: Writing): Block[] {
     paragraph('Something you told us or felt must be looked at before you train on. See a doctor or physiotherapist.'),
     list(
       asked.length === 0
-        ? stops.map((stop) => strong(sentenceCase(stop.words.replace(/^Stop and be seen: /, ''))))
+        ? stops.map((stop) => strong(sentenceCase(stopReason(stop.words))))
         : asked.map((finding) => {
             const advice = adviceOf(writing, finding);
             return [...strong(withSide(finding)), ...plain(advice === null ? '' : ` ${forAthlete(finding, advice)}`)];

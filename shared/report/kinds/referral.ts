@@ -1,6 +1,8 @@
 import type { Finding } from '../../assess/assessment.ts';
+import { stopReason } from '../../assess/stopWords.ts';
 import type { Composition } from '../compose.ts';
 import { ageOn } from '../../format/age.ts';
+import { lowerFirst, sentenceCase } from '../../format/letterCase.ts';
 import { counted, formatDate } from '../../format/number.ts';
 import { referralEssentials } from '../beforeYouSend.ts';
 import { beside } from '../blocks/beside.ts';
@@ -31,7 +33,7 @@ import {
   questionnaires,
   redFlags,
 } from '../parts/shoulder.ts';
-import { collectSources, lowerFirst, sentenceCase, type Writing } from '../parts/writing.ts';
+import { collectSources, type Writing } from '../parts/writing.ts';
 import { dotted, plain, quiet, type Runs, strong } from '../runs.ts';
 import { SIDE_WORDS, URGENCY_WORDS } from '../words.ts';
 
@@ -78,7 +80,7 @@ export function composeReferral(whole: Writing): Composition {
         ...(assessment.stops.length > 0
           ? [
               beside('Stop and be seen', [
-                list(assessment.stops.map((stop) => strong(sentenceCase(stop.words.replace(STOP_WORDS, ''))))),
+                list(assessment.stops.map((stop) => strong(sentenceCase(stopReason(stop.words))))),
               ]),
             ]
           : []),
@@ -137,8 +139,6 @@ export function composeReferral(whole: Writing): Composition {
     ],
   };
 }
-
-const STOP_WORDS = /^Stop and be seen: /;
 
 /** A stop says already what its referral found. */
 function shownFindings({ assessment }: Writing): Finding[] {

@@ -2,6 +2,7 @@ import { movementOf } from '../../assess/movementOf.ts';
 import type { Composition } from '../compose.ts';
 import { doseWords, OUTCOME_WORDS } from '../../assess/words.ts';
 import { OUTCOMES } from '../../assess/assessment.ts';
+import { sentenceCase } from '../../format/letterCase.ts';
 import { addDays, counted, formatDate } from '../../format/number.ts';
 import { conditionEntry } from '../../knowledge/conditions/index.ts';
 import { beside } from '../blocks/beside.ts';
@@ -22,7 +23,7 @@ import { jumps, screening } from '../parts/results.ts';
 import { safetyFirst } from '../parts/safety.ts';
 import { timeline } from '../parts/timeline.ts';
 import { workingAppendix } from '../parts/working.ts';
-import { sentenceCase, type Writing } from '../parts/writing.ts';
+import { type Writing } from '../parts/writing.ts';
 import { quiet, type Runs } from '../runs.ts';
 
 /** Sections and checklist follow the topics of the CARE case-report checklist (2013), in our words. */

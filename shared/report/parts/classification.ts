@@ -1,5 +1,6 @@
 import { type InstabilityClass, classifyInstability, unstableShoulders } from '../../assess/classifyInstability.ts';
 import { judgeShoulder } from '../../assess/judgeShoulder.ts';
+import { lowerFirst } from '../../format/letterCase.ts';
 import { quantityText } from '../../format/number.ts';
 import { URGENCY_TIERS, type UrgencyTier } from '../../kernel/shoulder/referralUrgency.ts';
 import { REASON_WORDS, TIER_WORDS } from '../../knowledge/shoulder/words.ts';
@@ -12,7 +13,7 @@ import { list } from '../blocks/list.ts';
 import { paragraph } from '../blocks/paragraph.ts';
 import { plain, quiet, type Runs, strong } from '../runs.ts';
 import { SIDE_WORDS } from '../words.ts';
-import { cite, lowerFirst, type Writing } from './writing.ts';
+import { cite, type Writing } from './writing.ts';
 
 /** What is worked out from the record of an unstable shoulder, each with what it rests on. Totals, never advice. */
 

@@ -1,4 +1,5 @@
 import { EVIDENCE_WORDS } from '../../assess/words.ts';
+import { sentenceCase } from '../../format/letterCase.ts';
 import type { Source } from '../../quantity.ts';
 import { APP_VERSION } from '../../versions.ts';
 import { formatDate } from '../../format/number.ts';
@@ -9,7 +10,7 @@ import { list } from '../blocks/list.ts';
 import { paragraph } from '../blocks/paragraph.ts';
 import { CAUTIONS, SOURCE_STATUS_WORDS } from '../words.ts';
 import { plain, quiet } from '../runs.ts';
-import { ANCHORS, sentenceCase, type Writing } from './writing.ts';
+import { ANCHORS, type Writing } from './writing.ts';
 
 /** Sources by number, each with how sure we are of it. */
 export function sourcesList({ sources }: Writing): Block[] {

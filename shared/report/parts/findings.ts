@@ -3,6 +3,7 @@ import { GROUND_WORDS, groundOf } from '../../assess/groundOf.ts';
 import { groupFindings, type TrialFindings } from '../../assess/groupFindings.ts';
 import { standingOf } from '../../assess/standing.ts';
 import { BASIS_WORDS, doseWords, OUTCOME_WORDS } from '../../assess/words.ts';
+import { lowerFirst, sentenceCase } from '../../format/letterCase.ts';
 import { addDays, counted, formatDate, formatQuantity, type Quantified, withUnit } from '../../format/number.ts';
 import type { Athlete } from '../../model/athlete.ts';
 import type { FindingDecision } from '../../model/outcome.ts';
@@ -23,7 +24,7 @@ import { DECISION_WORDS, SIDE_WORDS } from '../words.ts';
 import { adviceOf } from './firstSteps.ts';
 import { whyHeldBack } from './limits.ts';
 import { stillsOf } from './stills.ts';
-import { ANCHORS, cite, sentenceCase, type Writing } from './writing.ts';
+import { ANCHORS, cite, type Writing } from './writing.ts';
 
 /** What was found in each filmed trial, phase by phase in the order of the movement. */
 export function trialFindings(writing: Writing): Block[] {
@@ -169,7 +170,7 @@ function adviceBlocks(finding: Finding, advice: string | null): Block[] {
       paragraph([
         ...strong('Held back: '),
         ...plain(
-          `what is usually suggested here. Reason: ${lower(held.because)}. Cleared only by ${lower(held.clears)}.`,
+          `what is usually suggested here. Reason: ${lowerFirst(held.because)}. Cleared only by ${lowerFirst(held.clears)}.`,
         ),
       ]),
     );
@@ -197,7 +198,10 @@ function adviceBlocks(finding: Finding, advice: string | null): Block[] {
     const { label, afterDays } = finding.retest;
     const when = finding.takenOn === null ? '' : `, on or after ${formatDate(addDays(finding.takenOn, afterDays))}`;
     blocks.push(
-      paragraph([...strong('Test again: '), ...plain(`${lower(label)} after ${counted(afterDays, 'day')}${when}.`)]),
+      paragraph([
+        ...strong('Test again: '),
+        ...plain(`${lowerFirst(label)} after ${counted(afterDays, 'day')}${when}.`),
+      ]),
     );
   }
   return blocks;
@@ -256,8 +260,4 @@ function grounds(writing: Writing, finding: Finding): Runs {
     ...cite(writing, finding.sources),
     { text: `.${defers}` },
   ];
-}
-
-function lower(label: string): string {
-  return label.charAt(0).toLowerCase() + label.slice(1);
 }

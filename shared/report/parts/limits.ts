@@ -1,6 +1,7 @@
 import type { Finding } from '../../assess/assessment.ts';
 import { NO_RULES } from '../../assess/checkRuled.ts';
 import { movementOf, movementsOf } from '../../assess/movementOf.ts';
+import { lowerFirst, sentenceCase } from '../../format/letterCase.ts';
 import { quantityText } from '../../format/number.ts';
 import { conditionEntry } from '../../knowledge/conditions/index.ts';
 import { beside } from '../blocks/beside.ts';
@@ -11,7 +12,7 @@ import { paragraph } from '../blocks/paragraph.ts';
 import { table } from '../blocks/table.ts';
 import { plain, quiet } from '../runs.ts';
 import { SIDE_WORDS } from '../words.ts';
-import { ANCHORS, cite, lowerFirst, sentenceCase, type Writing } from './writing.ts';
+import { ANCHORS, cite, type Writing } from './writing.ts';
 
 /** What the history held back: how much, where, why, and who must clear it. Never what it was. */
 export function heldBack({ file, assessment }: Writing): Block[] {

@@ -1,4 +1,5 @@
 import { ageOn } from '../../format/age.ts';
+import { sentenceCase } from '../../format/letterCase.ts';
 import { formatDate, quantityText } from '../../format/number.ts';
 import { conditionEntry } from '../../knowledge/conditions/index.ts';
 import { beside } from '../blocks/beside.ts';
@@ -10,7 +11,7 @@ import { bodyOutline } from '../figures/bodyOutline.ts';
 import type { Injury } from '../../model/injury.ts';
 import { dotted, strong } from '../runs.ts';
 import { INJURY_STATUS_WORDS, PURPOSE_WORDS, REGION_WORDS, SIDE_WORDS } from '../words.ts';
-import { sentenceCase, type Writing } from './writing.ts';
+import { type Writing } from './writing.ts';
 
 /** Name, case number, date, who assessed, what for. */
 export function titleBlock({ file, createdAt }: Writing, title: string): Block[] {

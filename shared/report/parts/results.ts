@@ -1,5 +1,6 @@
 import type { Fact } from '../../assess/assessment.ts';
 import { usualRange } from '../../assess/usualRange.ts';
+import { lowerFirst } from '../../format/letterCase.ts';
 import { counted, formatDate, quantityText, type Quantified } from '../../format/number.ts';
 import type { Unit } from '../../units.ts';
 import { forceRecord } from '../figures/forceRecord.ts';
@@ -18,7 +19,7 @@ import { paragraph } from '../blocks/paragraph.ts';
 import { type Column, right, table } from '../blocks/table.ts';
 import { dotted, plain, quantityRuns, quiet, type Runs } from '../runs.ts';
 import { ARMS_WORDS, GRADE_WORDS, JUMP_KIND_WORDS, JUMP_METHOD_WORDS, SIDE_WORDS } from '../words.ts';
-import { lowerFirst, type Writing } from './writing.ts';
+import { type Writing } from './writing.ts';
 
 const NOT_RECORDED = quiet('not recorded');
 

@@ -1,5 +1,6 @@
 import { unstableShoulders } from '../../assess/classifyInstability.ts';
 import { judgeShoulder, type ShoulderJudgement } from '../../assess/judgeShoulder.ts';
+import { lowerFirst, sentenceCase } from '../../format/letterCase.ts';
 import { formatDate, NO_BREAK_SPACE, quantityText } from '../../format/number.ts';
 import { FLAG_WORDS, NERVE_WORDS, PROVOCATION_WORDS, QUESTIONNAIRE_WORDS } from '../../knowledge/shoulder/words.ts';
 import type { Injury } from '../../model/injury.ts';
@@ -21,7 +22,7 @@ import { table } from '../blocks/table.ts';
 import { dotted, plain, quiet, type Runs, strong } from '../runs.ts';
 import { forTheSurgeon } from './classification.ts';
 import { conditionWords } from './opening.ts';
-import { lowerFirst, sentenceCase, type Writing } from './writing.ts';
+import { type Writing } from './writing.ts';
 
 /** What a letter says of unstable shoulders, as recorded by whoever examined; nothing here says how to examine. */
 

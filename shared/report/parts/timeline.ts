@@ -1,11 +1,12 @@
 import { movementOf } from '../../assess/movementOf.ts';
+import { sentenceCase } from '../../format/letterCase.ts';
 import { formatDate } from '../../format/number.ts';
 import { conditionEntry } from '../../knowledge/conditions/index.ts';
 import { table } from '../blocks/table.ts';
 import type { Block } from '../blocks/block.ts';
 import { paragraph } from '../blocks/paragraph.ts';
 import { JUMP_KIND_WORDS, SIDE_WORDS } from '../words.ts';
-import { sentenceCase, type Writing } from './writing.ts';
+import { type Writing } from './writing.ts';
 
 /** Everything on file that has a date, in order; a year sorts before its months. */
 export function timeline({ file }: Writing): Block[] {

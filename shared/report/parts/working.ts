@@ -1,4 +1,5 @@
 import type { Fact } from '../../assess/assessment.ts';
+import { sentenceCase } from '../../format/letterCase.ts';
 import { quantityText } from '../../format/number.ts';
 import type { Quantity } from '../../quantity.ts';
 import { isKnown } from '../../quantity.ts';
@@ -11,7 +12,7 @@ import { paragraph } from '../blocks/paragraph.ts';
 import { table } from '../blocks/table.ts';
 import { plain, quantityRuns, type Runs, strong, symbolRuns } from '../runs.ts';
 import { SIDE_WORDS, statusWords } from '../words.ts';
-import { cite, sentenceCase, type Writing } from './writing.ts';
+import { cite, type Writing } from './writing.ts';
 
 /** Every computed number with its equation and the numbers put in; every recorded one in a table. Each once. */
 export function workingAppendix(writing: Writing): Block[] {
