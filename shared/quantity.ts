@@ -78,6 +78,11 @@ export function measured<U extends Unit>(
   };
 }
 
+/** The standard uncertainty of a quantity as `measured` takes it: a number, or why there is none. */
+export function uOf({ u, uReason }: Quantity): number | string {
+  return u ?? uReason ?? 'it has none';
+}
+
 /** The form in which a quantity leaves the program (CLI, contract, files). Unknown is null with a reason beside it. */
 export const quantityJson = z.strictObject({
   value: z.number(),

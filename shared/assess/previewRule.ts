@@ -2,8 +2,8 @@ import type { CaseFile } from '../model/records.ts';
 import { evaluateRules } from '../rules/evaluate.ts';
 import type { Rule } from '../rules/rule.ts';
 import type { Outcome } from './assessment.ts';
-import { asOf } from './asOf.ts';
 import { collectFacts } from './collectFacts.ts';
+import { judgedAs } from './judgedAs.ts';
 import { movementNamed, movementsOf } from './movementOf.ts';
 
 /** What one rule alone would say of one case; null: nothing. `not-assessed` where a value it needs is missing. */
@@ -20,9 +20,7 @@ export interface RulePreview {
 export function previewRule(rule: Rule, file: CaseFile): RulePreview | null {
   const movement = rule.movement === 'any' ? 'any' : movementNamed(rule.movement, movementsOf(file))?.id;
   if (movement === undefined) return null;
-  const { referenceSex, birthDate, ageBand } = file.athlete;
-  const who = { referenceSex, birthDate, ageBand, asOf: asOf(file) };
-  const said = evaluateRules([{ ...rule, movement }], collectFacts(file), file.injuries, who);
+  const said = evaluateRules([{ ...rule, movement }], collectFacts(file), file.injuries, judgedAs(file));
   const first = said.find(({ outcome }) => outcome !== 'not-assessed') ?? said[0];
   if (first === undefined) return null;
   const { outcome, finding, intervention } = first;

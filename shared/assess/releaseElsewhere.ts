@@ -6,11 +6,12 @@ import { derive } from '../kernel/quantity/derive.ts';
 import { bodyFlight } from '../kernel/trial/bodyFlight.ts';
 import { readingOr } from '../kernel/trial/readingOr.ts';
 import type { Scene } from '../kernel/trial/scene.ts';
+import { trialTarget } from '../kernel/trial/trialTarget.ts';
 import { ballById, targetOf } from '../knowledge/balls/index.ts';
 import type { MovementTrial } from '../model/trial.ts';
 import { isKnown, measured, type Quantity, type Unknown } from '../quantity.ts';
 import type { Fact } from './assessment.ts';
-import { readingOf } from './checkedFacts.ts';
+import { releaseOf } from './releaseOf.ts';
 
 /** What a coach may want to change alone: the height of release, m, or its instant, s. */
 export interface Elsewhere {
@@ -30,27 +31,21 @@ export function releaseElsewhere(
   view: Scene,
   { higherM, laterS }: Elsewhere,
 ): { readonly higher: MovedRelease | Unknown; readonly later: MovedRelease | Unknown } {
-  const { targetDistanceM, targetHeightM, ballId } = trial;
-  if (targetDistanceM === null || targetHeightM === null)
-    return missing('no target: its distance or its height is not entered');
-  const own = facts.filter(({ from }) => from.id === trial.id);
-  const speed = readingOf(own, 'ball.releaseSpeed', 'm/s');
-  const angle = readingOf(own, 'ball.releaseAngle', 'rad');
-  const height = readingOf(own, 'ball.releaseHeight', 'm');
-  if (!isKnown(speed) || !isKnown(angle) || !isKnown(height))
-    return missing('speed, angle or height of the release is not known');
-  const why = 'entered without one';
-  const ball = ballId === null ? null : ballById(ballId);
-  const target = targetOf(ball);
+  const target = trialTarget(trial);
+  if ('unknown' in target) return { higher: target, later: target };
+  const release = releaseOf(trial, facts);
+  if ('unknown' in release) return { higher: release, later: release };
+  const ball = trial.ballId === null ? null : ballById(trial.ballId);
+  const aimedAt = targetOf(ball);
   const moved = (move: Parameters<typeof movedRelease>[3]) =>
     readingOr(() =>
       movedRelease(
-        { speed, angle, height },
-        measured('d', 'Distance to the target', targetDistanceM, 'm', trial.targetDistanceUM ?? why),
-        measured('y_t', 'Height of the target', targetHeightM, 'm', trial.targetHeightUM ?? why),
+        release,
+        target.distance,
+        target.height,
         move,
         { ...NO_AIR, drag: ball === null ? null : dragFactor(ball) },
-        target === null ? targetHeightM > height.value : target.shape.kind === 'ring',
+        aimedAt === null ? target.height.value > release.height.value : aimedAt.shape.kind === 'ring',
       ),
     );
   const body = bodyAtRelease(view);
@@ -59,8 +54,6 @@ export function releaseElsewhere(
     later: 'unknown' in body ? body : moved({ kind: 'later', by: measured('δt', 'Later by', laterS, 's', 0), ...body }),
   };
 }
-
-const missing = (unknown: string) => ({ higher: { unknown }, later: { unknown } });
 
 /** How the body moves in the air when the ball leaves it. */
 function bodyAtRelease(view: Scene): { bodyUp: Quantity<'m/s'>; bodyForward: Quantity<'m/s'> } | Unknown {

@@ -4,8 +4,8 @@ import { evaluateRules } from '../rules/evaluate.ts';
 import { heldRules, ruleBook } from '../rules/ownRules.ts';
 import type { Rule } from '../rules/rule.ts';
 import type { Finding, Outcome } from './assessment.ts';
-import { asOf } from './asOf.ts';
 import { collectFacts } from './collectFacts.ts';
+import { judgedAs } from './judgedAs.ts';
 import { readsAs } from './standing.ts';
 
 /** What a finding says before an update of the rules and after it; null: there it is not found. */
@@ -30,9 +30,9 @@ export function whatUpdateChanges(file: CaseFile): FindingChange[] {
   const earlier = heldRules(file);
   if (earlier === null) return [];
   const facts = collectFacts(file);
-  const { referenceSex, birthDate, ageBand } = file.athlete;
+  const who = judgedAs(file);
   const judge = (rules: readonly Rule[]): ReadonlyMap<string, Said> => {
-    const found = evaluateRules(rules, facts, file.injuries, { referenceSex, birthDate, ageBand, asOf: asOf(file) });
+    const found = evaluateRules(rules, facts, file.injuries, who);
     return new Map(found.filter(({ outcome }) => outcome !== 'not-assessed').map((one) => [one.key, said(one)]));
   };
   const { shared } = file.judgedBy;

@@ -15,6 +15,7 @@ import { dragFactor } from './dragFactor.ts';
  */
 export function liftFactor(ball: Ball, coefficient: Quantity<'1'>): Quantity<'/m'> {
   const { coefficient: drag, u, source } = ball.drag;
+  const k = dragFactor(ball);
   return derive(
     {
       symbol: 'l',
@@ -24,16 +25,15 @@ export function liftFactor(ball: Ball, coefficient: Quantity<'1'>): Quantity<'/m
       variant: 'constant coefficient, spin that does not fade',
       source: { cite: 'F_M = ρ C_L A v^2 / 2 over m v^2', status: 'derived' },
     },
-    { k: dragFactor(ball), C_L: coefficient, C_d: measured('C_d', 'Drag coefficient', drag, '1', u, source) },
+    { k, C_L: coefficient, C_d: measured('C_d', 'Drag coefficient', drag, '1', u, source) },
     (p) => (p.k * p.C_L) / p.C_d,
     // The drag factor was made from the same coefficient.
-    { 'C_d|k': dragShare(ball) },
+    { 'C_d|k': dragShare(ball, k) },
   );
 }
 
 /** How much of the relative uncertainty of k comes from C_d. */
-function dragShare(ball: Ball): number {
-  const k = dragFactor(ball);
+function dragShare({ drag }: Ball, k: Quantity<'/m'>): number {
   if (k.u === null || k.u === 0 || k.value === 0) return 0;
-  return Math.min(1, ball.drag.u / ball.drag.coefficient / (k.u / k.value));
+  return Math.min(1, drag.u / drag.coefficient / (k.u / k.value));
 }

@@ -11,6 +11,7 @@ import { derive } from '../quantity/derive.ts';
 import { flightFrames } from './flightFrames.ts';
 import { readingOr } from './readingOr.ts';
 import { scaleOf, type Scene } from './scene.ts';
+import { trialTarget } from './trialTarget.ts';
 
 /** Everything a ball's flight says about its release, by measure id. */
 export const BALL_MEASURES = [
@@ -116,18 +117,13 @@ interface Target {
 
 function aimOf(trial: MovementTrial, height: Reading<'m'>): Target | Unknown {
   if (!isKnown(height)) return height;
-  if (trial.targetDistanceM === null || trial.targetHeightM === null) {
-    return { unknown: 'no target: its distance or its height is not entered' };
-  }
-  const why = 'entered without one';
+  const target = trialTarget(trial);
+  if ('unknown' in target) return target;
   return {
-    distance: measured('d', 'Distance to the target', trial.targetDistanceM, 'm', trial.targetDistanceUM ?? why),
+    distance: target.distance,
     rise: derive(
       { symbol: 'Δh', name: 'Target above release', unit: 'm', formula: 'Δh = y_t - y_r', source: DEFINITION },
-      {
-        y_t: measured('y_t', 'Height of the target', trial.targetHeightM, 'm', trial.targetHeightUM ?? why),
-        y_r: height,
-      },
+      { y_t: target.height, y_r: height },
       (p) => p.y_t - p.y_r,
     ),
   };

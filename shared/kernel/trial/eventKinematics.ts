@@ -1,5 +1,5 @@
 import { BALL } from '../../model/trial.ts';
-import { isKnown, type Quantity, type Reading, type Unknown } from '../../quantity.ts';
+import { isKnown, type Quantity, type Reading, type Unknown, uOf } from '../../quantity.ts';
 import { angularRate } from '../kinematics/angularRate.ts';
 import { pointSpeed } from '../kinematics/pointSpeed.ts';
 import type { Point, PointU } from '../plane/point.ts';
@@ -54,7 +54,7 @@ function anglesAt(view: Scene, curve: AngleCurve, time: Quantity<'s'>): EventKin
   const here = curve.at(time.value);
   if (!isKnown(angle) || !isKnown(here)) return [];
   const three = around(view, time.value, (timeS) => curve.valueAt(timeS));
-  const angleU: PointU = here.u ?? here.uReason ?? 'it has none';
+  const angleU: PointU = uOf(here);
   const rate = <O extends 1 | 2>(order: O) =>
     'unknown' in three
       ? three
