@@ -2,6 +2,7 @@ import { useExportRulesMutation, useImportRulesMutation } from '../api.ts';
 import { failureWords } from '../failureWords.ts';
 import { Button } from '../parts/Button.tsx';
 import { FileDoor } from '../parts/FileDoor.tsx';
+import { saveBlob } from '../parts/saveBlob.ts';
 
 /** Own rules out of a case, or of those for every case, and into it, as one file. */
 export function RulePacks({ caseId, hasOwn }: { caseId: string | null; hasOwn: boolean }) {
@@ -16,7 +17,7 @@ export function RulePacks({ caseId, hasOwn }: { caseId: string | null; hasOwn: b
             onClick={() =>
               void write({ caseId, name: 'Own rules' })
                 .unwrap()
-                .then(({ fileName, text }) => save(fileName, text))
+                .then(({ fileName, text }) => saveBlob(fileName, new Blob([text], { type: 'application/json' })))
                 .catch(() => undefined)
             }
           >
@@ -48,12 +49,4 @@ export function RulePacks({ caseId, hasOwn }: { caseId: string | null; hasOwn: b
       {failure !== undefined && <p role="alert">{failureWords(failure)}</p>}
     </>
   );
-}
-
-function save(fileName: string, text: string): void {
-  const link = document.createElement('a');
-  link.href = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
-  link.download = fileName;
-  link.click();
-  URL.revokeObjectURL(link.href);
 }

@@ -9,6 +9,7 @@ import { failureWords } from '../failureWords.ts';
 import { Button } from '../parts/Button.tsx';
 import { CellChoice } from '../parts/CellChoice.tsx';
 import { FileDoor } from '../parts/FileDoor.tsx';
+import { saveBlob } from '../parts/saveBlob.ts';
 import { type Column, Table } from '../parts/Table.tsx';
 import type { RunKey } from '../workbench/route.ts';
 
@@ -26,12 +27,7 @@ export function MergeDoor({ run, battery }: { run: RunKey; battery: Battery }) {
 
   const save = async () => {
     const { data } = await exportRun({ heldOn: run.heldOn, batteryId: run.batteryId });
-    if (data === undefined) return;
-    const link = document.createElement('a');
-    link.href = URL.createObjectURL(new Blob([data.text], { type: 'application/json' }));
-    link.download = data.fileName;
-    link.click();
-    URL.revokeObjectURL(link.href);
+    if (data !== undefined) saveBlob(data.fileName, new Blob([data.text], { type: 'application/json' }));
   };
   const look = (next: { fileName: string; text: string }) => {
     setFile(next);
