@@ -5,7 +5,7 @@ import type { Answer } from '../../shared/contract/channels.ts';
 import type { Movement } from '../../shared/knowledge/movement.ts';
 import type { Edit } from '../../shared/model/edit.ts';
 import type { RuleBody } from '../../shared/model/ownRule.ts';
-import { readOwnRule } from '../../shared/rules/ownRules.ts';
+import { readOwnRule, readOwnRules } from '../../shared/rules/ownRules.ts';
 import { parsePack, packBodies } from '../../shared/rules/rulePack.ts';
 import type { Rule } from '../../shared/rules/rule.ts';
 import { parseJson } from '../exchange/parseJson.ts';
@@ -97,14 +97,8 @@ async function ownRulesOf(
 
 /** Those that are on and may judge, each with the form it was written in. */
 function soundOf(own: Own, movements: readonly Movement[]): { readonly body: RuleBody; readonly rule: Rule }[] {
-  const sound: { body: RuleBody; rule: Rule }[] = [];
-  for (const { rule: body } of own.filter(({ isOn }) => isOn)) {
-    const { rule, problems } = readOwnRule(
-      body,
-      sound.map((one) => one.rule),
-      movements,
-    );
-    if (rule !== null && problems.length === 0) sound.push({ body, rule });
-  }
-  return sound;
+  const on = own.filter(({ isOn }) => isOn);
+  return readOwnRules(on, movements).flatMap(({ of, sound }) =>
+    sound === null ? [] : [{ body: of.rule, rule: sound }],
+  );
 }

@@ -3,8 +3,7 @@ import { movementsOf, ownMovementName } from '../../shared/assess/movementOf.ts'
 import { whatUpdateChanges } from '../../shared/assess/whatUpdateChanges.ts';
 import type { Answer } from '../../shared/contract/channels.ts';
 import { MOVEMENTS } from '../../shared/knowledge/movements/index.ts';
-import { readOwnRule } from '../../shared/rules/ownRules.ts';
-import type { Rule } from '../../shared/rules/rule.ts';
+import { readOwnRules } from '../../shared/rules/ownRules.ts';
 import { RULES_VERSION } from '../../shared/versions.ts';
 import type { Context, Handlers } from './context.ts';
 import { judgeOutdated } from './judged.ts';
@@ -78,11 +77,6 @@ async function sharedRules({ store }: Context): Promise<Answer<'rules.shared'>> 
         { id: ownMovementName(label), label, phases: phases.map(({ id, label: name }) => ({ id, label: name })) },
       ]),
   );
-  const sound: Rule[] = [];
-  const checked = rules.map((one) => {
-    const { rule, problems } = readOwnRule(one.rule, sound, movements);
-    if (rule !== null && problems.length === 0 && one.isOn) sound.push(rule);
-    return { ...one, problems: [...problems] };
-  });
+  const checked = readOwnRules(rules, movements).map(({ of, problems }) => ({ ...of, problems: [...problems] }));
   return { rules: checked, movements: [...own.values()], canUndo, canRedo };
 }

@@ -35,14 +35,14 @@ export function ruleBook(file: Judging, base: readonly Rule[] = baseRules(file))
   const from = JSON.stringify([on, file.ownMovements]);
   const known = made.get(base);
   if (known?.from === from) return known.book;
-  const refused = new Map<string, readonly OwnRuleProblem[]>();
-  const sound: Rule[] = [];
-  for (const record of on) {
-    const { rule, problems } = readOwnRule(record.rule, sound, movementsOf(file));
-    if (rule === null || problems.length > 0) refused.set(record.id, problems);
-    else sound.push(rule);
-  }
-  const book = { rules: beside(sound, base), refused };
+  const read = readOwnRules(on, movementsOf(file));
+  const book = {
+    rules: beside(
+      read.flatMap(({ sound }) => sound ?? []),
+      base,
+    ),
+    refused: new Map(read.flatMap(({ of, sound, problems }) => (sound === null ? [[of.id, problems]] : []))),
+  };
   made.set(base, { from, book });
   return book;
 }
@@ -121,6 +121,27 @@ export function readOwnRule(
     const { message, path } = toFailure(thrown);
     return { rule: null, problems: [{ part: PART_OF_FIELD[path?.split('.')[0] ?? ''] ?? 'name', words: message }] };
   }
+}
+
+export interface ReadOwnRule<T> {
+  readonly of: T;
+  /** Null: it judges nothing, for these problems. */
+  readonly sound: Rule | null;
+  readonly problems: readonly OwnRuleProblem[];
+}
+
+/** Own rules one after the other, each as beside those before it that are on and sound. */
+export function readOwnRules<T extends { readonly isOn: boolean; readonly rule: unknown }>(
+  own: readonly T[],
+  movements: readonly Movement[],
+): ReadOwnRule<T>[] {
+  const before: Rule[] = [];
+  return own.map((of) => {
+    const { rule, problems } = readOwnRule(of.rule, before, movements);
+    const sound = problems.length > 0 ? null : rule;
+    if (sound !== null && of.isOn) before.push(sound);
+    return { of, sound, problems };
+  });
 }
 
 /** Rules of the program with own ones beside them, or in place of those they name. */
