@@ -111,72 +111,74 @@ const NEEDED = [
 
 /** What would reach the same target from a little higher, and from a little later in the same jump. Nothing is stored. */
 function SameFromElsewhere({ trial }: { trial: MovementTrial }) {
-  const { facts } = useCase().assessment;
-  const scene = useScene(trial);
   // The two changes a coach asks about first; any others can be typed.
   const [higherM, setHigherM] = useState<number | null>(0.05);
   const [laterS, setLaterS] = useState<number | null>(0.04);
+  return (
+    <OpenedDetails title="The same target from higher, or later">
+      {() => (
+        <>
+          <div className="form">
+            <NumberField
+              label="Higher by"
+              unit="m"
+              entry={['cm', 'm']}
+              possible={[-2, 2]}
+              value={higherM}
+              onChange={setHigherM}
+            />
+            <NumberField
+              label="Later by"
+              unit="s"
+              entry={['ms', 's']}
+              possible={[-1, 1]}
+              value={laterS}
+              onChange={setLaterS}
+            />
+          </div>
+          {higherM !== null && laterS !== null && <Moved trial={trial} higherM={higherM} laterS={laterS} />}
+        </>
+      )}
+    </OpenedDetails>
+  );
+}
+
+function Moved({ trial, higherM, laterS }: { trial: MovementTrial; higherM: number; laterS: number }) {
+  const { facts } = useCase().assessment;
+  const scene = useScene(trial);
   const found = useMemo(
-    () =>
-      scene === null || higherM === null || laterS === null
-        ? null
-        : releaseElsewhere(trial, facts, scene.view, { higherM, laterS }),
+    () => (scene === null ? null : releaseElsewhere(trial, facts, scene.view, { higherM, laterS })),
     [trial, facts, scene, higherM, laterS],
   );
-  const columns =
-    found === null
-      ? []
-      : ([
-          ['Higher', found.higher],
-          ['Later', found.later],
-        ] as const);
+  if (found === null) return null;
+  const columns = [
+    ['Higher', found.higher],
+    ['Later', found.later],
+  ] as const;
   return (
-    <details className="trial-details">
-      <summary>The same target from higher, or later</summary>
-      <div className="form">
-        <NumberField
-          label="Higher by"
-          unit="m"
-          entry={['cm', 'm']}
-          possible={[-2, 2]}
-          value={higherM}
-          onChange={setHigherM}
-        />
-        <NumberField
-          label="Later by"
-          unit="s"
-          entry={['ms', 's']}
-          possible={[-1, 1]}
-          value={laterS}
-          onChange={setLaterS}
-        />
-      </div>
-      {columns.length > 0 && (
-        <table className="table rate-table">
-          <caption className="only-heard">The release that reaches the same target</caption>
-          <thead>
-            <tr>
-              <th scope="col">Release</th>
-              {columns.map(([label]) => (
-                <th key={label} scope="col">
-                  {label}
-                </th>
-              ))}
-            </tr>
-          </thead>
-          <tbody>
-            {NEEDED.map(([key, label]) => (
-              <tr key={key}>
-                <th scope="row">{label}</th>
-                {columns.map(([of, moved]) => (
-                  <WorkedCell key={of} reading={'unknown' in moved ? moved : moved[key]} />
-                ))}
-              </tr>
+    <table className="table rate-table">
+      <caption className="only-heard">The release that reaches the same target</caption>
+      <thead>
+        <tr>
+          <th scope="col">Release</th>
+          {columns.map(([label]) => (
+            <th key={label} scope="col">
+              {label}
+            </th>
+          ))}
+        </tr>
+      </thead>
+      <tbody>
+        {NEEDED.map(([key, label]) => (
+          <tr key={key}>
+            <th scope="row">{label}</th>
+            {columns.map(([of, moved]) => (
+              <WorkedCell key={of} reading={'unknown' in moved ? moved : moved[key]} />
             ))}
-          </tbody>
-        </table>
-      )}
-    </details>
+          </tr>
+        ))}
+      </tbody>
+    </table>
   );
 }
 

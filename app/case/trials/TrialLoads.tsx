@@ -1,5 +1,6 @@
 import { useDeferredValue, useMemo, useState } from 'react';
-import { type JointMoment, trialLoads } from '../../../shared/kernel/trial/trialLoads.ts';
+import { type JointMoment, staticMoments } from '../../../shared/kernel/trial/staticMoments.ts';
+import { trialLoads } from '../../../shared/kernel/trial/trialLoads.ts';
 import type { MovementTrial } from '../../../shared/model/trial.ts';
 import { CellChoice } from '../../parts/CellChoice.tsx';
 import { useScene } from './useScene.ts';
@@ -15,15 +16,22 @@ export function TrialLoads({ trial, frame }: { trial: MovementTrial; frame: numb
   const scene = useScene(trial);
   // The playhead does not wait for the loads.
   const atFrame = useDeferredValue(frame);
-  const loads = useMemo(() => (scene === null ? null : trialLoads(scene.view, scene.input, atFrame)), [scene, atFrame]);
+  const loads = useMemo(() => (scene === null ? null : trialLoads(scene.view, scene.input)), [scene]);
+  const moments = useMemo(
+    () =>
+      scene === null || loads === null || 'unknown' in loads
+        ? []
+        : [...loads.moments, ...staticMoments(scene.view, scene.input, loads.bodyMass, atFrame)],
+    [scene, loads, atFrame],
+  );
   const [event, setEvent] = useState<string | null>(null);
   const [stance, setStance] = useState<JointMoment['carries'] | null>(null);
   if (loads === null) return <p className="quiet">Give the true capture rate first.</p>;
   if ('unknown' in loads) return <p className="reading-unknown">not known: {loads.unknown}</p>;
-  const events = [...new Map(loads.moments.map((one) => [one.event, one.label]))];
+  const events = [...new Map(moments.map((one) => [one.event, one.label]))];
   const [first, ...others] = events;
   const shown = others.find(([id]) => id === event) ?? first;
-  const rows = loads.moments.filter(
+  const rows = moments.filter(
     ({ event: at, joint, carries }) =>
       at === shown?.[0] && (joint === 'shoulder' || joint === 'elbow' || carries === (stance ?? 'hanging')),
   );

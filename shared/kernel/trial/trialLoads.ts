@@ -1,37 +1,24 @@
 import { ballById } from '../../knowledge/balls/index.ts';
-import type { Side } from '../../model/parts.ts';
-import { BALL, LANDMARKS } from '../../model/trial.ts';
+import { BALL } from '../../model/trial.ts';
 import { isKnown, measured, type Quantity, type Reading, type Unknown } from '../../quantity.ts';
-import type { BodyPoints } from '../anthropometry/segmentCentres.ts';
 import { ballMass } from '../flight/ballMass.ts';
 import { weight } from '../force/weight.ts';
 import { meanLandingForce } from '../jump/meanLandingForce.ts';
 import { meanPushOffForce } from '../jump/meanPushOffForce.ts';
 import { meanForceByImpulse } from '../load/meanForceByImpulse.ts';
-import { type Joint, type JointLoad, staticJointMoment } from '../load/staticJointMoment.ts';
 import { derive } from '../quantity/derive.ts';
 import { noiseLeft } from '../signal/noiseLeft.ts';
 import { ballMeasures } from './ballMeasures.ts';
 import { type BodyFlight, bodyFlight } from './bodyFlight.ts';
 import { bodyScatter } from './bodyScatter.ts';
-import { segmentTableFor } from './centreOfMassFrames.ts';
 import { pointAt } from './pointSeries.ts';
 import { readingOr } from './readingOr.ts';
 import type { Scene, TrialInput } from './scene.ts';
-
-export interface JointMoment {
-  readonly event: string;
-  readonly label: string;
-  readonly joint: Joint;
-  readonly side: Side;
-  /** What the joint holds up; which of the three is true of a leg, the film's reader sees. */
-  readonly carries: JointLoad['carries'];
-  /** Whether the ball is counted with the hand that holds it. */
-  readonly withBall: boolean;
-  readonly moment: Reading<'N.m'>;
-}
+import { type JointMoment, staticMoments } from './staticMoments.ts';
 
 export interface TrialLoads {
+  /** Of the body, as every load here takes it. */
+  readonly bodyMass: Quantity<'kg'>;
   readonly moments: readonly JointMoment[];
   readonly meanPushOffForce: Reading<'N'>;
   readonly meanLandingForce: Reading<'N'>;
@@ -45,13 +32,6 @@ const DRAWN_BACK = ['cocked', 'set-point'];
 /** Over less than this the low-pass decides how far the body moved, not the body. Convention. */
 const LEAST_PATH_M = 0.05;
 
-const HOLDS: readonly { readonly joint: Joint; readonly carries: readonly JointLoad['carries'][] }[] = [
-  { joint: 'shoulder', carries: ['hanging'] },
-  { joint: 'elbow', carries: ['hanging'] },
-  { joint: 'hip', carries: ['hanging', 'one leg', 'two legs'] },
-  { joint: 'knee', carries: ['hanging', 'one leg', 'two legs'] },
-];
-
 /**
  * Loads of a filmed trial, each by a model that anyone can redo on paper: static joint moments at every event, mean force
  * of push-off and of landing by work and energy, mean force on the ball by impulse and momentum. None is a load on a
@@ -64,68 +44,18 @@ const HOLDS: readonly { readonly joint: Joint; readonly carries: readonly JointL
 export function trialLoads(view: Scene, input: TrialInput, atFrame: number | null = null): TrialLoads | Unknown {
   if (view.noMetres !== null) return { unknown: view.noMetres };
   if (input.massKg === null) return { unknown: 'the body mass is not entered' };
-  const mass = measured('m_b', 'Body mass', input.massKg, 'kg', input.massUKg ?? 'its uncertainty is not recorded');
+  const bodyMass = measured('m_b', 'Body mass', input.massKg, 'kg', input.massUKg ?? 'its uncertainty is not recorded');
   const flight = bodyFlight(view);
   return {
-    moments: instantsOf(view, atFrame).flatMap((instant) => momentsAt(view, input, mass, instant)),
-    meanPushOffForce: pushOff(view, mass, flight),
-    meanLandingForce: landing(view, mass, flight),
+    bodyMass,
+    moments: [
+      ...staticMoments(view, input, bodyMass, 'events'),
+      ...(atFrame === null ? [] : staticMoments(view, input, bodyMass, atFrame)),
+    ],
+    meanPushOffForce: pushOff(view, bodyMass, flight),
+    meanLandingForce: landing(view, bodyMass, flight),
     meanBallForce: onBall(view, input),
   };
-}
-
-interface Instant {
-  readonly event: string;
-  readonly label: string;
-  readonly timeS: number;
-}
-
-function instantsOf(view: Scene, atFrame: number | null): Instant[] {
-  const events = view.movement.events.flatMap(({ id, label }): Instant[] => {
-    const time = view.eventAt(id);
-    return isKnown(time) ? [{ event: id, label, timeS: time.value }] : [];
-  });
-  return atFrame === null
-    ? events
-    : [...events, { event: 'frame', label: `Frame ${atFrame}`, timeS: atFrame / view.rateHz }];
-}
-
-function momentsAt(
-  view: Scene,
-  input: TrialInput,
-  bodyMass: Quantity<'kg'>,
-  { event, label, timeS }: Instant,
-): JointMoment[] {
-  const table = segmentTableFor(input.referenceSex);
-  // Forward is +x, whichever way the person faces.
-  const points: BodyPoints = Object.fromEntries(
-    LANDMARKS.flatMap((name) => {
-      const at = pointAt(view.points.get(name)?.smooth, timeS, view.rateHz);
-      return at === null ? [] : [[name, { x: view.facing * at.x, y: at.y }]];
-    }),
-  );
-  const held = heldAt(view, input, timeS);
-  return HOLDS.flatMap(({ joint, carries }) =>
-    (['left', 'right'] as const)
-      .filter((side) => points[`${joint}-${side}`] !== undefined)
-      .flatMap((side) =>
-        carries.map((how): JointMoment => {
-          const inHand = how === 'hanging' && (joint === 'hip' || joint === 'knee' || side !== view.side) ? null : held;
-          const load = { points, table, bodyMass, joint, side, carries: how, held: inHand, pointU: view.pointU };
-          const moment = readingOr(() => staticJointMoment(load));
-          return { event, label, joint, side, carries: how, withBall: inHand !== null, moment };
-        }),
-      ),
-  );
-}
-
-/** The ball while it is still held: up to its release. */
-function heldAt(view: Scene, { trial }: TrialInput, timeS: number): JointLoad['held'] {
-  const at = pointAt(view.points.get(BALL)?.smooth, timeS, view.rateHz);
-  const ball = trial.ballId === null ? null : ballById(trial.ballId);
-  const release = view.eventAt('release');
-  if (at === null || ball === null || !isKnown(release) || timeS > release.value) return null;
-  return { mass: ballMass(ball), at: { x: view.facing * at.x, y: at.y } };
 }
 
 function pushOff(view: Scene, mass: Quantity<'kg'>, flight: BodyFlight | Unknown): Reading<'N'> {
