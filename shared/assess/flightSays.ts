@@ -1,18 +1,21 @@
+import type { FlightSample } from '../kernel/flight/fitRelease.ts';
 import { type GravityCheck, gravityCheck } from '../kernel/flight/gravityCheck.ts';
 import { tiltFromFlight } from '../kernel/flight/tiltFromFlight.ts';
+import { ballDrag } from '../kernel/trial/ballDrag.ts';
 import { flightFrames } from '../kernel/trial/flightFrames.ts';
+import { readingOr } from '../kernel/trial/readingOr.ts';
 import { scene } from '../kernel/trial/scene.ts';
 import type { CaseFile } from '../model/records.ts';
 import { BALL, type Calibration, type MovementTrial } from '../model/trial.ts';
-import { isKnown, type Quantity, type Unknown } from '../quantity.ts';
+import { isKnown, type Reading, type Unknown } from '../quantity.ts';
 import { DomainError } from '../errors.ts';
 import { movementOf } from './movementOf.ts';
 
 export interface FlightSays {
   readonly of: 'ball' | 'body';
   readonly check: GravityCheck;
-  /** What the picture's down is turned by if free fall points truly down. */
-  readonly tilt: Quantity<'rad'>;
+  /** What the picture's down is turned by if free fall points truly down; or why this flight does not tell. */
+  readonly tilt: Reading<'rad'>;
 }
 
 /** Rates cameras are usually set to, Hz. A convention: what is found close to one of them is taken for it. */
@@ -38,13 +41,24 @@ export function flightSays(file: CaseFile, trial: MovementTrial): FlightSays | U
     // Errors of the points average out in a centre of mass, so its own scatter says how exact it is.
     const check =
       of === 'ball'
-        ? gravityCheck(flight.samples, view.ball.pointU, view.ball.scaleU)
+        ? gravityCheck(flight.samples, view.ball.pointU, view.ball.scaleU, ballDrag(trial))
         : gravityCheck(flight.samples, 'its scatter about the fitted flight is used', view.scaleU);
-    return { of, check, tilt: tiltFromFlight(unturned.samples) };
+    return { of, check, tilt: tiltSaid(of, unturned.samples, trial) };
   } catch (thrown) {
     if (thrown instanceof DomainError) return { unknown: thrown.message };
     throw thrown;
   }
+}
+
+/** A tilt known worse than this is better taken from a plumb line: a convention. */
+const COARSEST_TILT_U = (2 * Math.PI) / 180;
+
+function tiltSaid(of: FlightSays['of'], samples: readonly FlightSample[], trial: MovementTrial): Reading<'rad'> {
+  const drag = of === 'ball' ? ballDrag(trial) : null;
+  if (of === 'ball' && drag === null) return { unknown: 'air turns a ball’s path too, and no ball is named' };
+  const tilt = readingOr(() => tiltFromFlight(samples, drag));
+  if (!isKnown(tilt) || (tilt.u ?? 0) <= COARSEST_TILT_U) return tilt;
+  return { unknown: `this flight tells it only to ± ${((2 * (tilt.u ?? 0) * 180) / Math.PI).toFixed(0)}°` };
 }
 
 function untilted(calibration: Calibration | null): Calibration | null {

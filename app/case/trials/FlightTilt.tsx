@@ -2,6 +2,7 @@ import { useMemo } from 'react';
 import { flightSays } from '../../../shared/assess/flightSays.ts';
 import { quantityText } from '../../../shared/format/number.ts';
 import type { MovementTrial } from '../../../shared/model/trial.ts';
+import { isKnown } from '../../../shared/quantity.ts';
 import { Button } from '../../parts/Button.tsx';
 import { useCase } from '../useCase.ts';
 import { clampTilt } from './calibrationEdits.ts';
@@ -11,9 +12,11 @@ export function FlightTilt({ trial, onTilt }: { trial: MovementTrial; onTilt: (t
   const { file } = useCase();
   const says = useMemo(() => flightSays(file, trial), [file, trial]);
   if ('unknown' in says) return null;
+  const { tilt } = says;
+  if (!isKnown(tilt)) return <span className="quiet">No tilt from the free flight: {tilt.unknown}.</span>;
   return (
-    <Button onClick={() => onTilt(clampTilt((says.tilt.value * 180) / Math.PI))}>
-      Take the tilt of the {says.of === 'ball' ? 'ball’s' : 'body’s'} free flight, {quantityText(says.tilt, 'deg')}
+    <Button onClick={() => onTilt(clampTilt((tilt.value * 180) / Math.PI))}>
+      Take the tilt of the {says.of === 'ball' ? 'ball’s' : 'body’s'} free flight, {quantityText(tilt, 'deg')}
     </Button>
   );
 }

@@ -33,7 +33,12 @@ export const GravityCheck = memo(function GravityCheck({ trial }: { trial: Movem
           In the air the centre of mass falls with <ReadingText reading={says.check.gravity} unit="m/s2" />.
         </p>
       )}
-      {!('unknown' in says) && <p>{says.check.sentence}</p>}
+      {!('unknown' in says) && (
+        <p>
+          {says.check.sentence}
+          {says.of === 'ball' && trial.ballId === null && ' No drag is taken off: choose the ball, then it is.'}
+        </p>
+      )}
       {proposal !== null && trial.captureRateHz !== null && (
         <div className="row-of-buttons">
           <Button onClick={() => edit(rateEdits(trial, eventsOfFrames(file, trial), proposal.rateHz, 'free-flight'))}>

@@ -86,21 +86,16 @@ export function fitRelease(
   }
   const releaseT = options.releaseAt?.t ?? (samples[0] as FlightSample).t;
   const after = samples.map(({ t, x, y }) => ({ t: t - releaseT, x, y }));
-  const air = drag === null ? VACUUM : { drag: drag.k, lift: 0 };
-  const free = pathFit(after, air, null);
-  const used = options.gravity === 'standard' ? pathFit(after, air, standardGravity.value) : free;
-
-  // One standard uncertainty more of drag, and the velocity at release that the same path then asks for.
-  const dragU = drag?.u ?? 0;
-  const heavier =
-    dragU === 0
-      ? used
-      : pathFit(
-          after,
-          { ...air, drag: air.drag + dragU },
-          options.gravity === 'standard' ? standardGravity.value : null,
-        );
-  const byDrag = { x: heavier.vx - used.vx, y: heavier.vy - used.vy };
+  const fitsWith = (k: number) => {
+    const air = { ...VACUUM, drag: k };
+    const free = pathFit(after, air, null);
+    return { free, used: options.gravity === 'standard' ? pathFit(after, air, standardGravity.value) : free };
+  };
+  const [k, dragU] = [drag?.k ?? 0, drag?.u ?? 0];
+  const { free, used } = fitsWith(k);
+  // One standard uncertainty more of drag, and the velocity at release and the gravity that the same path then asks for.
+  const heavier = dragU === 0 ? { free, used } : fitsWith(k + dragU);
+  const byDrag = { x: heavier.used.vx - used.vx, y: heavier.used.vy - used.vy, g: heavier.free.g - free.g };
 
   const digitising = typeof pointU === 'number' ? pointU : 0;
   const sigma = (f: PathFit) => Math.max(digitising, f.scatter);
@@ -115,7 +110,7 @@ export function fitRelease(
     se: number,
     formula: string,
   ) => {
-    const fittedSymbol = symbol.includes('_') ? `${symbol}f` : `${symbol}_f`;
+    const fittedSymbol = withIndex(symbol, 'f');
     const fitted: Quantity<U> = {
       value: at,
       unit,
@@ -146,14 +141,9 @@ export function fitRelease(
       (p) => (p[fittedSymbol] as number) * p.s,
     );
   };
-  const gravity = value(
-    'g',
-    'Gravity found',
-    'm/s2',
-    free,
-    free.g,
-    free.seG,
-    'least squares: y = y_0 + v_y t - g t^2 / 2',
+  const gravity = withDrag(
+    value('g', 'Gravity found', 'm/s2', free, free.g, free.seG, 'least squares: y = y_0 + v_y t - g t^2 / 2'),
+    byDrag.g,
   );
   const velocityX = withDrag(
     value('v_x', 'Horizontal velocity at release', 'm/s', used, used.vx, used.seVx, 'least squares: x = x_0 + v_x t'),
@@ -258,25 +248,31 @@ export function fitRelease(
   };
 }
 
-/** A velocity with what the uncertainty of the drag factor adds to its own. */
-function withDrag(velocity: Quantity<'m/s'>, change: number): Quantity<'m/s'> {
-  if (change === 0) return velocity;
-  const { symbol, name } = velocity.working;
+/** What is fitted with what the uncertainty of the drag factor adds to its own. */
+function withDrag<U extends Unit>(fitted: Quantity<U>, change: number): Quantity<U> {
+  if (change === 0) return fitted;
+  const { unit, working } = fitted;
+  const { symbol, name } = working;
+  const asGiven = withIndex(symbol, 'k');
   return derive(
     {
       symbol,
       name,
-      unit: 'm/s',
-      formula: `${symbol} = ${symbol}k + δ_k`,
+      unit,
+      formula: `${symbol} = ${asGiven} + δ_k`,
       variant: 'δ_k: what one standard uncertainty of the drag factor changes',
       source: SOURCE,
     },
     {
-      [`${symbol}k`]: { ...velocity, working: { ...velocity.working, symbol: `${symbol}k` } },
-      δ_k: measured('δ_k', 'Change with the drag factor', 0, 'm/s', Math.abs(change)),
+      [asGiven]: { ...fitted, working: { ...working, symbol: asGiven } },
+      δ_k: measured('δ_k', 'Change with the drag factor', 0, unit, Math.abs(change)),
     },
-    (p) => (p[`${symbol}k`] as number) + p.δ_k,
+    (p) => (p[asGiven] as number) + p.δ_k,
   );
+}
+
+function withIndex(symbol: string, index: string): string {
+  return symbol.includes('_') ? `${symbol}${index}` : `${symbol}_${index}`;
 }
 
 interface Components {

@@ -2,7 +2,7 @@ import type { Quantity, Reading } from '../../quantity.ts';
 import { standardGravity } from '../constants/standardGravity.ts';
 import type { PointU } from '../plane/point.ts';
 import { derive } from '../quantity/derive.ts';
-import { type FlightSample, fitRelease, type ReleaseFit } from './fitRelease.ts';
+import { type DragGiven, type FlightSample, fitRelease, type ReleaseFit } from './fitRelease.ts';
 
 export interface GravityCheck {
   readonly gravity: Quantity<'m/s2'>;
@@ -14,14 +14,21 @@ export interface GravityCheck {
 
 /**
  * Does something in free flight (a ball, a body's centre of mass) fall with g on this clip's clock and scale?
- * Slowed seconds show as g/k², so k = √(9.80665/g_found) when the scale is trusted.
+ * Slowed seconds show as g/k², so k = √(9.80665/g_found) when the scale is trusted. Drag holds whatever the clock: it
+ * grows with the square of a speed, which slowed seconds shrink as they shrink g.
  *
  * @param samples, pointU as for fitRelease
+ * @param drag of the ball, /m; null: none, as for a body, or none known
  * @throws as fitRelease
  * @source free fall; standard gravity
  */
-export function gravityCheck(samples: readonly FlightSample[], pointU: PointU, scaleU?: PointU): GravityCheck {
-  const fit = fitRelease(samples, pointU, null, scaleU === undefined ? {} : { scaleU });
+export function gravityCheck(
+  samples: readonly FlightSample[],
+  pointU: PointU,
+  scaleU?: PointU,
+  drag: DragGiven | null = null,
+): GravityCheck {
+  const fit = fitRelease(samples, pointU, drag, scaleU === undefined ? {} : { scaleU });
   const { gravity, verdict } = fit;
   const reason = fit.reasons.join('; ');
   if (verdict !== 'questioned') {

@@ -16,6 +16,8 @@ export interface PathFit {
   readonly seY0: number;
   readonly seVy: number;
   readonly seG: number;
+  /** The samples with what the air bent taken off. */
+  readonly withoutAir: readonly FlightSample[];
   readonly rms: number;
   /** Standard deviation of one coordinate about the fit. */
   readonly scatter: number;
@@ -49,9 +51,10 @@ export function pathFit(samples: readonly FlightSample[], air: Air, knownG: numb
     const start = { t: 0, x: x0, y: y0, vx, vy };
     const isVacuum = air.drag === 0;
     if (isVacuum || Math.abs(Math.hypot(vx, vy) - before) < 1e-11) {
-      const squares = samples.reduce((sum, { t, x, y }, i) => {
-        const dx = x - (bend[i]?.x ?? 0) - x0 - vx * t;
-        const dy = y - (bend[i]?.y ?? 0) - y0 - vy * t + (g * t * t) / 2;
+      const withoutAir = samples.map(({ t, x, y }, i) => ({ t, x: x - (bend[i]?.x ?? 0), y: y - (bend[i]?.y ?? 0) }));
+      const squares = withoutAir.reduce((sum, { t, x, y }) => {
+        const dx = x - x0 - vx * t;
+        const dy = y - y0 - vy * t + (g * t * t) / 2;
         return sum + dx * dx + dy * dy;
       }, 0);
       const [seX0 = 0, seVx = 0] = standardErrors(across);
@@ -68,6 +71,7 @@ export function pathFit(samples: readonly FlightSample[], air: Air, knownG: numb
         seY0,
         seVy,
         seG,
+        withoutAir,
         rms: Math.sqrt(squares / (2 * n)),
         scatter: Math.sqrt(squares / freedom),
       };

@@ -1,4 +1,3 @@
-import type { Ball } from '../../knowledge/balls/ball.ts';
 import { ballById } from '../../knowledge/balls/index.ts';
 import type { MovementTrial } from '../../model/trial.ts';
 import { isKnown, measured, type Quantity, type Reading, type Unknown } from '../../quantity.ts';
@@ -8,6 +7,7 @@ import { forwardFlight } from '../flight/forwardFlight.ts';
 import { leastSpeed } from '../flight/leastSpeed.ts';
 import { leastSpeedAngle } from '../flight/leastSpeedAngle.ts';
 import { derive } from '../quantity/derive.ts';
+import { ballDrag } from './ballDrag.ts';
 import { flightFrames } from './flightFrames.ts';
 import { readingOr } from './readingOr.ts';
 import { scaleOf, type Scene } from './scene.ts';
@@ -94,20 +94,14 @@ function flightFit(view: Scene, trial: MovementTrial): ReleaseFit | Unknown {
   const flight = flightFrames(view, 'ball');
   if ('unknown' in flight) return flight;
   const { samples, begin } = flight;
-  const ball = trial.ballId === null ? null : ballById(trial.ballId);
   return readingOr(() =>
     fitRelease(
       samples.map(({ t, x, y }) => ({ t, x: view.facing * x, y })),
       view.ball.pointU,
-      ball === null ? null : dragOf(ball),
+      ballDrag(trial),
       { releaseAt: { t: begin.value, u: begin.u ?? 0 }, scaleU: view.ball.scaleU, gravity: 'standard' },
     ),
   );
-}
-
-function dragOf(ball: Ball): { k: number; u: number } {
-  const { value, u } = dragFactor(ball);
-  return { k: value, u: u ?? 0 };
 }
 
 interface Target {

@@ -80,9 +80,10 @@ describe('a camera that leans by 6° and is turned away by 20°', () => {
     const { calibration } = byStick.trial;
     if (calibration === null) throw new Error('the stick is gone');
     expect(planeAdvice(calibration, null, null).advice.join(' ')).toContain('which way is down');
-    // And the flight itself says how far the picture is turned.
-    const { tilt } = saysOf(byStick);
-    expect(Math.abs(tilt.value)).toBeGreaterThan(3 * (tilt.u ?? Infinity));
+    // A throw this fast is slowed by air as much as it falls: it does not say how far the picture is turned.
+    expect(saysOf(byStick).tilt).toEqual({
+      unknown: expect.stringMatching(/air slows this ball by \d\.\d of gravity/),
+    });
   });
 
   test('the plane by its marks is right', () => {

@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { tiltFromFlight } from '../../../../shared/kernel/flight/tiltFromFlight.ts';
 import { planeFromCalibration } from '../../../../shared/kernel/plane/planeFromCalibration.ts';
 import { tiltFromPlumbLine } from '../../../../shared/kernel/plane/tiltFromPlumbLine.ts';
+import { flown } from '../../../support/flown.ts';
 
 const radians = (deg: number) => (deg * Math.PI) / 180;
 
@@ -40,6 +41,19 @@ test('law: free flight in a rolled picture gives the same tilt', () => {
     return { t, x: seen.x / 100, y: -seen.y / 100 };
   });
   expect(tiltFromFlight(samples).value).toBeCloseTo(radians(5), 9);
+});
+
+test('law: a light ball in air, by Runge-Kutta, in a picture rolled by 5°: the same tilt once its drag is taken off', () => {
+  const samples = flown(10, 0.3, 0.02, 40, 100).map(({ t, x, y }) => {
+    const seen = filmed(5, x, y);
+    return { t, x: seen.x / 100, y: -seen.y / 100 };
+  });
+  expect(tiltFromFlight(samples, { k: 0.02 }).value).toBeCloseTo(radians(5), 4);
+  // Drag of 0.02 /m at 10 m/s slows by 0.2 g: a tilt of many degrees more, if nothing is said of it.
+  expect(tiltFromFlight(samples).value).toBeGreaterThan(radians(10));
+  const [less, more] = [0.018, 0.022].map((k) => tiltFromFlight(samples, { k }).value);
+  const half = Math.abs((more ?? 0) - (less ?? 0)) / 2;
+  expect(tiltFromFlight(samples, { k: 0.02, u: 0.002 }).u).toBeCloseTo(half, 2);
 });
 
 test('refuses a line without length and a flight of five frames', () => {
