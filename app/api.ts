@@ -52,10 +52,10 @@ export const filmDoor = {
   cancel: (request: Request<'media.cancel'>) => invoke('media.cancel', request),
 };
 
-/** A report under way: how far it is, and the way to stop it. */
+/** A report or preview under way: how far it is, and the way to stop it. */
 export const reportDoor = {
   cancel: (jobId: string) => invoke('report.cancel', { jobId }),
-  onPage: (listener: (progress: EventPayload<'report.progress'>) => void) => bridge.on('report.progress', listener),
+  onPart: (listener: (progress: EventPayload<'report.progress'>) => void) => bridge.on('report.progress', listener),
 };
 
 /** Ties a channel to the request it takes. */
@@ -158,6 +158,8 @@ export const api = createApi({
     }),
     reportPreview: build.query<Answer<'report.preview'>, Request<'report.preview'>>({
       query: call('report.preview'),
+      // The same pages whoever asks.
+      serializeQueryArgs: ({ queryArgs: { jobId: _ours, ...asked } }) => asked,
       providesTags: (_answer, _failure, { caseId }) => [{ type: 'Case', id: caseId }],
     }),
     reportText: build.mutation<Answer<'report.text'>, Request<'report.text'>>({ query: call('report.text') }),

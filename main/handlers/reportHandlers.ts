@@ -5,14 +5,12 @@ import type { CaseFile } from '../../shared/model/records.ts';
 import { rulesVersionOf } from '../../shared/rules/ownRules.ts';
 import { referralEssentials } from '../../shared/report/beforeYouSend.ts';
 import { caseData, type CaseData } from '../../shared/report/caseData.ts';
-import { isWithoutNames, placeReport } from '../../shared/report/compose.ts';
+import { isWithoutNames } from '../../shared/report/compose.ts';
 import { whatChanged } from '../../shared/report/whatChanged.ts';
-import { writeMarkdown } from '../../shared/report/writeMarkdown.ts';
 import { APP_VERSION, KERNEL_VERSION } from '../../shared/versions.ts';
 import { loadEvidence } from '../report/loadEvidence.ts';
-import { makeInThread, type ReportBytes, type WhileMaking } from '../report/makeInThread.ts';
-import { caseJson, requestFor, type Replaced } from '../report/makeReport.ts';
-import { writeDocx } from '../report/writeDocx.ts';
+import { type As, type MadeAs, makeInThread, type ReportBytes } from '../report/makeInThread.ts';
+import { caseJson, type Replaced, type ReportOptions } from '../report/makeReport.ts';
 import type { Context, Handlers } from './context.ts';
 import { judged } from './judged.ts';
 import { keepFile } from './keepFile.ts';
@@ -21,17 +19,16 @@ export const reportHandlers: Handlers<'report.preview' | 'report.make' | 'report
   'report.preview': async (context, request) => {
     const { file, createdAt, given } = await openFor(context, request);
     // Placed pages are JSON: numbers, texts and lists.
-    return { report: placeReport(requestFor(file, createdAt, { ...request, ...given })) as unknown as Json };
+    return { report: (await making(context, 'pages', request, { file, createdAt, ...given })) as unknown as Json };
   },
   'report.text': async (context, request) => {
     const { file, createdAt, given } = await openFor(context, request);
-    const asked = requestFor(file, createdAt, { ...request, ...given });
     const base = fileBase(file, request.kind);
     if (request.as === 'docx') {
-      const bytes = await writeDocx(asked);
+      const bytes = await making(context, 'docx', request, { file, createdAt, ...given });
       return { files: [{ name: `${base}.docx`, mediaType: DOCX, base64: Buffer.from(bytes).toString('base64') }] };
     }
-    const { markdown, figures } = writeMarkdown(asked);
+    const { markdown, figures } = await making(context, 'md', request, { file, createdAt, ...given });
     const texts = [
       { name: `${base}.md`, mediaType: 'text/markdown', text: markdown },
       ...figures.map(({ fileName, svg }) => ({ name: `figures/${fileName}`, mediaType: 'image/svg+xml', text: svg })),
@@ -43,11 +40,7 @@ export const reportHandlers: Handlers<'report.preview' | 'report.make' | 'report
   'report.make': async (context, request) => {
     const { file, createdAt, given } = await context.inTurn(() => openFor(context, request));
     refuseUnfinished(file, request);
-    const made = await making(context, request.jobId, (watched) => {
-      const { kind, paper, deidentify, isFinal, attachCase } = request;
-      const options = { kind, paper, deidentify, isFinal, attachCase, ...given };
-      return makeInThread({ file, createdAt, options }, watched);
-    });
+    const made = await making(context, 'pdf', request, { file, createdAt, ...given });
     return context.inTurn(() => keepReport(context, request, file, given.replaced, made));
   },
   'report.cancel': async (_context, { jobId }) => {
@@ -59,22 +52,36 @@ export const reportHandlers: Handlers<'report.preview' | 'report.make' | 'report
 /** Reports under way that someone may stop. */
 const underWay = new Map<string, AbortController>();
 
-async function making<T>(
+/** Makes a report beside all else, heard of and stopped under the id of its job, where it has one. */
+async function making<A extends As>(
   { emit }: Context,
-  jobId: string | undefined,
-  make: (watched: WhileMaking) => Promise<T>,
-): Promise<T> {
-  if (jobId === undefined) return make({});
-  if (underWay.has(jobId)) throw new DomainError('conflict', 'A report is being made under this id already.');
+  as: A,
+  {
+    jobId,
+    kind,
+    paper,
+    deidentify,
+    isFinal,
+    attachCase,
+  }: Request<'report.preview'> & { attachCase?: boolean | undefined },
+  { file, createdAt, ...given }: { readonly file: CaseFile; readonly createdAt: string } & Partial<ReportOptions>,
+): Promise<MadeAs[A]> {
+  const job = { file, createdAt, options: { kind, paper, deidentify, isFinal, attachCase, ...given } };
+  if (jobId === undefined) return makeInThread(as, job);
+  const before = underWay.get(jobId);
+  if (before !== undefined && as !== 'pages')
+    throw new DomainError('conflict', 'A report is being made under this id already.');
+  // Pages that something else was chosen over are waited for by nobody.
+  before?.abort();
   const stop = new AbortController();
   underWay.set(jobId, stop);
   try {
-    return await make({
+    return await makeInThread(as, job, {
       signal: stop.signal,
-      onPage: (done, of) => emit('report.progress', { jobId, done, of }),
+      onPart: (done, of) => emit('report.progress', { jobId, done, of }),
     });
   } finally {
-    underWay.delete(jobId);
+    if (underWay.get(jobId) === stop) underWay.delete(jobId);
   }
 }
 

@@ -2,13 +2,15 @@ import path from 'node:path';
 import { Worker } from 'node:worker_threads';
 import { DomainError, type Failure } from '../../shared/errors.ts';
 import type { CaseFile } from '../../shared/model/records.ts';
+import type { PlacedReport } from '../../shared/report/page.ts';
+import type { EditableReport } from '../../shared/report/writeMarkdown.ts';
 import type { ReportOptions } from './makeReport.ts';
 
-/** What the thread is asked to make. */
+/** What a report is made from. */
 export interface ReportJob {
   readonly file: CaseFile;
   readonly createdAt: string;
-  readonly options: Omit<ReportOptions, 'onPage'>;
+  readonly options: Omit<ReportOptions, 'onPart'>;
 }
 
 export interface ReportBytes {
@@ -17,16 +19,26 @@ export interface ReportBytes {
   readonly caseSha256: string;
 }
 
-/** What the thread says: pages drawn so far, and at last the report or why there is none. */
+/** What becomes of a report, by what it is asked for as. */
+export interface MadeAs {
+  readonly pdf: ReportBytes;
+  readonly pages: PlacedReport;
+  readonly docx: Uint8Array;
+  readonly md: EditableReport;
+}
+export type As = keyof MadeAs;
+
+/** What the thread says: how far it is, and at last the report or why there is none. */
 export type ThreadSays =
-  | { readonly say: 'page'; readonly done: number; readonly of: number }
-  | { readonly say: 'made'; readonly made: ReportBytes }
+  | { readonly say: 'part'; readonly done: number; readonly of: number }
+  | { readonly say: 'made'; readonly made: MadeAs[As] }
   | { readonly say: 'failed'; readonly failure: Failure };
 
 export interface WhileMaking {
   /** Ends the thread; nothing of the report is left. */
   readonly signal?: AbortSignal | undefined;
-  readonly onPage?: ((done: number, of: number) => void) | undefined;
+  /** Told after each page of a PDF, and now and then of the paragraphs, tables and figures of the others. */
+  readonly onPart?: ((done: number, of: number) => void) | undefined;
 }
 
 /** Beside this file, with its ending: TypeScript from source, JavaScript in the bundle. */
@@ -37,28 +49,33 @@ const IDLE_MS = 20_000;
 let idle: { readonly worker: Worker; readonly end: NodeJS.Timeout } | null = null;
 
 /**
- * A report as the bytes of a PDF, made in a thread of its own: the one that called goes on meanwhile. The thread is
+ * A report as what was asked for, made in a thread of its own: the one that called goes on meanwhile. The thread is
  * kept for the next report and ended when none comes.
- * @throws DomainError 'cancelled' when the signal says so; else whatever `makeReport` throws
+ * @throws DomainError 'cancelled' when the signal says so; else whatever the making throws
  */
-export async function makeInThread(job: ReportJob, { signal, onPage }: WhileMaking = {}): Promise<ReportBytes> {
+export async function makeInThread<A extends As>(
+  as: A,
+  job: ReportJob,
+  { signal, onPart }: WhileMaking = {},
+): Promise<MadeAs[A]> {
   refuseIfStopped(signal);
   const worker = takeThread();
   let isWhole = false;
   try {
-    return await new Promise<ReportBytes>((resolve, reject) => {
+    return await new Promise<MadeAs[A]>((resolve, reject) => {
       signal?.addEventListener('abort', () => reject(stopped()), { once: true });
       worker.on('error', reject);
       worker.on('exit', () => reject(new Error('The thread that makes reports ended.')));
       worker.on('message', (heard: ThreadSays) => {
-        if (heard.say === 'page') return onPage?.(heard.done, heard.of);
+        if (heard.say === 'part') return onPart?.(heard.done, heard.of);
         isWhole = true;
-        if (heard.say === 'made') return resolve(heard.made);
+        // The thread makes what it was asked for.
+        if (heard.say === 'made') return resolve(heard.made as MadeAs[A]);
         const { code, message, path: where } = heard.failure;
         return reject(new DomainError(code, message, where));
       });
       // oxlint-disable-next-line unicorn/require-post-message-target-origin -- a thread has no origin to name
-      worker.postMessage(job);
+      worker.postMessage({ as, job });
     });
   } finally {
     // By name: Node hears by listeners of its own whether anyone still listens.

@@ -24,7 +24,7 @@ export interface ReportOptions {
   /** What the final report before this one was made from; null: there is none. */
   readonly replaced?: Replaced | null;
   /** Told after each page that is drawn. */
-  readonly onPage?: ((done: number, of: number) => void) | undefined;
+  readonly onPart?: ((done: number, of: number) => void) | undefined;
 }
 
 export interface Replaced {
@@ -47,7 +47,7 @@ export async function makeReport(file: CaseFile, createdAt: string, options: Rep
   const report = placeReport(request);
   const attached = options.attachCase === true ? [attachedCase(file, createdAt, request)] : [];
   return {
-    bytes: await drawPdf(report, { attached, images: request.evidence?.images ?? {}, onPage: options.onPage }),
+    bytes: await drawPdf(report, { attached, images: request.evidence?.images ?? {}, onPage: options.onPart }),
     report,
     caseSha256: request.caseSha256,
   };

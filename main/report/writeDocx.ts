@@ -46,7 +46,10 @@ export async function writeDocx(request: ReportRequest): Promise<Uint8Array> {
   const sheet = sheetFor(request.paper);
   const images = request.evidence?.images ?? {};
   const desk: Desk = { width: sheet.room.width, metrics: request.metrics, images, drawings: 0, lists: 0 };
-  const children = composed.blocks.flatMap((block) => docxOf(block, desk));
+  const children = composed.blocks.flatMap((block, i) => {
+    request.onBlock?.(i + 1, composed.blocks.length);
+    return docxOf(block, desk);
+  });
   const { title } = composed;
   const author = composed.redact(request.file.case.practitioner);
   const running = runningWords(request, composed);

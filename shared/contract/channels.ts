@@ -40,6 +40,8 @@ const reportRequest = z.strictObject({
   /** A study is without names unless told otherwise, the others have them. */
   deidentify: z.boolean().optional(),
   isFinal: z.boolean().optional(),
+  /** Chosen by whoever asks, to hear how far it is and to stop it. */
+  jobId: id.optional(),
 });
 
 /** Samples thinned for a plot; the stored trace is whole. */
@@ -435,7 +437,7 @@ export const CHANNELS = {
     }),
   },
   'rules.acceptUpdate': { request: none, answer: none },
-  /** The very pages that would be written. */
+  /** The very pages that would be written. Asked again under one job id, the one under way is stopped. */
   'report.preview': {
     request: reportRequest,
     /** PlacedReport of shared/report/page.ts; produced by our own code, not read from outside. */
@@ -445,8 +447,6 @@ export const CHANNELS = {
     request: reportRequest.extend({
       /** Puts the case data into the PDF as an attached file. */
       attachCase: z.boolean().optional(),
-      /** Chosen by whoever asks, to hear how far it is and to stop it. */
-      jobId: id.optional(),
     }),
     answer: z.strictObject({
       reportId: id,
@@ -455,7 +455,7 @@ export const CHANNELS = {
       edits: editState,
     }),
   },
-  /** Stops a report under way: its making answers `cancelled` and nothing is kept. One that is made is left alone. */
+  /** Stops a report or preview under way: it answers `cancelled` and nothing is kept. One that is made is left alone. */
   'report.cancel': { request: z.strictObject({ jobId: id }), answer: none },
   /** The report as text that can be edited; not kept. The first file is the text, the others its figures. */
   'report.text': {

@@ -38,6 +38,8 @@ export interface ReportRequest {
   readonly isFinal?: boolean;
   /** The final report before this one and what it was made from; null: none. */
   readonly replaced?: { readonly madeAt: string; readonly data: CaseData } | null;
+  /** Told after each paragraph, table or figure that is laid out or written. */
+  readonly onBlock?: ((done: number, of: number) => void) | undefined;
 }
 
 /** A study is de-identified unless told otherwise. */
@@ -60,7 +62,7 @@ export function placeReport(request: ReportRequest): PlacedReport {
   const composed = composeReport(request);
   const { title, kindWords, blocks, draft, redact } = composed;
   const sheet = sheetFor(paper);
-  const strips = measure(blocks, { width: sheet.room.width, metrics, id: 'b' });
+  const strips = measure(blocks, { width: sheet.room.width, metrics, id: 'b' }, request.onBlock);
   const plans = paginate(strips, sheet.room.height);
   const furniture = runningFurniture(sheet, runningWords(request, composed), draft);
   return {

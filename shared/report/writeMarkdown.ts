@@ -19,9 +19,11 @@ export function writeMarkdown(request: ReportRequest): EditableReport {
   const { blocks } = composeReport(request);
   const figures: { fileName: string; svg: string }[] = [];
   const { width } = sheetFor(request.paper).room;
-  const parts = blocks.flatMap((block) =>
-    markdownOf(block, { width, metrics: request.metrics, figures, images: request.evidence?.images ?? {} }),
-  );
+  const desk: Desk = { width, metrics: request.metrics, figures, images: request.evidence?.images ?? {} };
+  const parts = blocks.flatMap((block, i) => {
+    request.onBlock?.(i + 1, blocks.length);
+    return markdownOf(block, desk);
+  });
   return { markdown: `${parts.filter((part) => part !== '').join('\n\n')}\n`, figures };
 }
 

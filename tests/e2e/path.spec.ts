@@ -109,12 +109,18 @@ test('a new user makes a case, sees findings change with an injury, exports the 
 
   await test.step('the report: the very pages on screen, then as a file', async () => {
     await section(page, 'Report').click();
-    await expect(page.getByRole('region', { name: 'Preview of the pages' })).toContainText('Player Heather');
-    await page.getByRole('button', { name: 'Make the PDF' }).click();
     // The thread has just begun: there is time to change one's mind, and nothing is kept.
+    await page.getByRole('button', { name: 'Stop composing' }).click();
+    await expect(page.getByText('Stopped before the pages were composed.')).toBeVisible();
+    await page.getByRole('button', { name: 'Make the PDF' }).click();
     await page.getByRole('button', { name: 'Stop making it' }).click();
     await expect(page.getByText('Stopped as asked; no report was made.')).toBeVisible();
     await expect(page.getByRole('region', { name: 'Reports made' })).toContainText('None yet');
+    await page.getByRole('button', { name: 'Compose the pages' }).click();
+    await expect(page.getByRole('region', { name: 'Preview of the pages' })).toContainText('Player Heather');
+    const written = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Save as a text document' }).click();
+    expect((await written).suggestedFilename()).toMatch(/-client\.docx$/);
     await page.getByRole('button', { name: 'Make the PDF' }).click();
     const download = page.waitForEvent('download');
     await page

@@ -5,14 +5,14 @@ import { counted, formatDate } from '../../../shared/format/number.ts';
 import type { Request } from '../../../shared/contract/channels.ts';
 import { referralEssentials } from '../../../shared/report/beforeYouSend.ts';
 import type { PlacedReport } from '../../../shared/report/page.ts';
-import { useReportPreviewQuery, useReportTextMutation } from '../../api.ts';
+import { reportDoor, useMakeReportMutation, useReportPreviewQuery, useReportTextMutation } from '../../api.ts';
 import { failureWords } from '../../failureWords.ts';
 import { Button } from '../../parts/Button.tsx';
 import { useCase } from '../useCase.ts';
 import { beforeSending } from './beforeSending.ts';
 import { saveFiles } from './saveFiles.ts';
 import { PagesPreview } from './PagesPreview.tsx';
-import { type Making, useMaking } from './useMaking.ts';
+import { type Parts, useJob } from './useJob.ts';
 import './report.css';
 
 type ReportKind = ReportRecord['kind'];
@@ -38,9 +38,9 @@ export function ReportSection() {
   const [isFinal, setIsFinal] = useState(false);
   const deidentify = names === null ? kind === 'study' : names === 'without';
   const request = { caseId: file.case.id, kind, paper, deidentify, isFinal };
-  const preview = useReportPreviewQuery(request);
-  const making = useMaking();
-  useRefetchAfterEdits(file, preview.refetch);
+  const { preview, parts, stop } = usePreview(request, file);
+  const [makeReport, made] = useMakeReportMutation();
+  const making = useJob();
   // The answer of an earlier choice must not stand as the pages of this one.
   const report = preview.currentData?.report as unknown as PlacedReport | undefined;
   const matters = beforeSending(file, assessment, kind, deidentify);
@@ -103,8 +103,8 @@ export function ReportSection() {
         </fieldset>
         <Button
           look="main"
-          disabled={making.made.isLoading || (isFinal && lacking.length > 0)}
-          onClick={() => making.make({ ...request, attachCase })}
+          disabled={made.isLoading || (isFinal && lacking.length > 0)}
+          onClick={() => void makeReport({ ...request, attachCase, jobId: making.begin() })}
         >
           Make the PDF
         </Button>
@@ -114,16 +114,23 @@ export function ReportSection() {
             A letter is final only when nothing is missing: {lacking.join(' ')} Save it as a draft.
           </p>
         )}
-        <MakingState {...making} />
+        <MakingState made={made} parts={making.parts} stop={making.stop} />
       </form>
 
       {report !== undefined && <PagesPreview report={report} />}
       <output className="report-state">
-        {preview.isFetching && <span className="appears-late">Composing the pages…</span>}
+        {preview.isFetching && (
+          <span className="appears-late">
+            Composing the pages… {partsWords(parts, 'laid out')} <Button onClick={stop}>Stop composing</Button>
+          </span>
+        )}
       </output>
-      {preview.isError && (
+      {preview.isError && !preview.isFetching && (
         <p className="failed" role="alert">
-          The pages could not be composed. {failureWords(preview.error)}
+          {preview.error?.code === 'cancelled'
+            ? 'Stopped before the pages were composed.'
+            : `The pages could not be composed. ${failureWords(preview.error)}`}{' '}
+          <Button onClick={preview.refetch}>Compose the pages</Button>
         </p>
       )}
 
@@ -142,13 +149,13 @@ export function ReportSection() {
 }
 
 /** How far the PDF is, with the way to stop it, and what became of it. */
-function MakingState({ made, pages, cancel }: Making) {
+function MakingState({ made, parts, stop }: MakingProps) {
   return (
     <>
       <output className="report-state">
         {made.isLoading && (
           <span className="appears-late">
-            {pages === null ? 'Composing the pages of the PDF…' : `Page ${pages.done} of ${pages.of} drawn…`}
+            {parts === null ? 'Composing the pages of the PDF…' : `Page ${parts.done} of ${parts.of} drawn…`}
           </span>
         )}
         {made.isSuccess && (
@@ -161,9 +168,19 @@ function MakingState({ made, pages, cancel }: Making) {
         )}
         {made.isError && <span className="failed">{failureWords(made.error)}</span>}
       </output>
-      {made.isLoading && <Button onClick={cancel}>Stop making it</Button>}
+      {made.isLoading && <Button onClick={stop}>Stop making it</Button>}
     </>
   );
+}
+
+interface MakingProps {
+  readonly made: ReturnType<typeof useMakeReportMutation>[1];
+  readonly parts: Parts | null;
+  readonly stop: () => void;
+}
+
+function partsWords(parts: Parts | null, done: string): string {
+  return parts === null ? '' : `${parts.done} of ${counted(parts.of, 'part')} ${done}.`;
 }
 
 interface TickProps {
@@ -184,8 +201,9 @@ function Tick({ isOn, onTurn, children }: TickProps) {
 /** The report as text to be edited: one document, or Markdown with its figures in an archive. */
 function EditableTexts({ request }: { request: Omit<Request<'report.text'>, 'as'> }) {
   const [write, written] = useReportTextMutation();
+  const { parts, begin, stop } = useJob();
   const save = async (as: 'docx' | 'md') => {
-    const { data } = await write({ ...request, as });
+    const { data } = await write({ ...request, as, jobId: begin() });
     if (data !== undefined) saveFiles(data.files);
   };
   return (
@@ -196,7 +214,11 @@ function EditableTexts({ request }: { request: Omit<Request<'report.text'>, 'as'
       <Button disabled={written.isLoading} onClick={() => void save('md')}>
         Save as Markdown
       </Button>
-      {written.isError && <span className="failed">{failureWords(written.error)}</span>}
+      {written.isLoading && <Button onClick={stop}>Stop writing it</Button>}
+      <output className="report-state">
+        {written.isLoading && <span className="appears-late">Writing the text… {partsWords(parts, 'written')}</span>}
+        {written.isError && <span className="failed">{failureWords(written.error)}</span>}
+      </output>
     </>
   );
 }
@@ -245,15 +267,21 @@ function fileName(report: ReportRecord, number: string): string {
   return encodeURIComponent(`${number} ${KIND_WORDS[report.kind].toLowerCase()} ${report.madeAt.slice(0, 10)}.pdf`);
 }
 
-/** Asks for the pages again when the case has changed and typing has paused. */
-function useRefetchAfterEdits(file: object, refetch: () => unknown): void {
+/** The pages, asked for again when the case has changed and typing has paused; stopped when nobody waits for them any more. */
+function usePreview(request: Omit<Request<'report.preview'>, 'jobId'>, file: object) {
+  const { jobId, parts, stop } = useJob();
+  const preview = useReportPreviewQuery({ ...request, jobId });
+  const { isFetching, refetch } = preview;
   const [asked, setAsked] = useState(file);
   useEffect(() => {
-    if (file === asked) return undefined;
+    // What is under way is not asked for twice: the change is seen to when it is done.
+    if (file === asked || isFetching) return undefined;
     const timer = setTimeout(() => {
       setAsked(file);
-      refetch();
+      void refetch();
     }, SETTLE_MS);
     return () => clearTimeout(timer);
-  }, [file, asked, refetch]);
+  }, [file, asked, isFetching, refetch]);
+  useEffect(() => () => void reportDoor.cancel(jobId), [jobId]);
+  return { preview, parts, stop };
 }

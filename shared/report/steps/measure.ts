@@ -8,15 +8,24 @@ import { layParagraph } from '../blocks/paragraph.ts';
 import { layTable } from '../blocks/table.ts';
 
 /** Blocks in, strips of known height out. Each block gets a name of its own, by its place. */
-export function measure(blocks: readonly Block[], setting: Omit<Setting, 'layAll'>): Strip[] {
+export function measure(
+  blocks: readonly Block[],
+  setting: Omit<Setting, 'layAll'>,
+  onBlock?: (done: number, of: number) => void,
+): Strip[] {
   const strips: Strip[] = [];
   let startsPage = false;
   blocks.forEach((block, i) => {
+    onBlock?.(i + 1, blocks.length);
     if (block.block === 'page-break') {
       startsPage = true;
       return;
     }
-    const laid = layOne(block, { ...setting, id: `${setting.id}.${i}`, layAll: measure });
+    const laid = layOne(block, {
+      ...setting,
+      id: `${setting.id}.${i}`,
+      layAll: (some, inside) => measure(some, inside),
+    });
     const isIntroduction =
       block.block === 'paragraph' && blocks[i - 1]?.block === 'heading' && introduces(blocks[i + 1]);
     const [first, ...rest] = isIntroduction ? keepLast(laid) : laid;

@@ -140,6 +140,25 @@ test('stopped while its pages are drawn, a report leaves no record and no file, 
   expect(fs.readdirSync(made.folder, { recursive: true })).toHaveLength(filesBefore);
 });
 
+test('texts and pages are stopped under the id of their job; pages asked for anew take the place of those under way', async () => {
+  const caseId = await enter(made);
+  const jobId = '00000000-0000-4000-8000-000000000778';
+  const asked = { caseId, kind: 'study', paper: 'a4', jobId } as const;
+  const stopAtFirst = ({ jobId: whose }: { jobId: string }) => {
+    if (whose === jobId) void made.ask('report.cancel', { jobId });
+  };
+  const forget = made.service.on('report.progress', stopAtFirst);
+  expect((await made.refusal('report.text', { ...asked, as: 'docx' })).code).toBe('cancelled');
+  expect((await made.refusal('report.text', { ...asked, as: 'md' })).code).toBe('cancelled');
+  expect((await made.refusal('report.preview', asked)).code).toBe('cancelled');
+  forget();
+
+  const first = made.refusal('report.preview', asked);
+  const second = made.ask('report.preview', { ...asked, kind: 'client' });
+  expect((await first).code).toBe('cancelled');
+  expect((await second).report).toMatchObject({ subject: expect.stringContaining('client report') as string });
+});
+
 test('changes are not held up by a report under way, which tells of the case as it was when it was asked for', async () => {
   const caseId = await enter(made);
   const { file } = await made.ask('case.open', { caseId });
