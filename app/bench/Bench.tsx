@@ -1,5 +1,6 @@
 import { type ReactNode, useCallback, useMemo, useRef, useState } from 'react';
 import { counted, toDecimals } from '../../shared/format/number.ts';
+import { frameClock } from '../../shared/kernel/event/frameClock.ts';
 import { joinTracks } from '../../shared/kernel/trial/joinTracks.ts';
 import type { Place } from '../../shared/kernel/track/image.ts';
 import { movementOf } from '../../shared/assess/movementOf.ts';
@@ -66,11 +67,15 @@ export function Bench(props: {
   const shown = usePicture(canvas, film, frames, frame);
 
   const last = film.times.length - 1;
-  const rateHz = trial.captureRateHz ?? film.fileRateHz;
-  const playheadS = rateHz === null ? null : frame / rateHz;
+  // Without a capture rate the film's own time is shown, as such.
+  const clock = useMemo(
+    () => frameClock({ ...trial, captureRateHz: trial.captureRateHz ?? film.pace.rateHz }),
+    [trial, film],
+  );
+  const playheadS = clock === null ? null : clock.timeOf(frame);
   const goTo = useCallback((to: number) => setFrame(Math.min(last, Math.max(0, Math.round(to)))), [last]);
   const seek = (timeS: number) => {
-    if (rateHz !== null) goTo(timeS * rateHz);
+    if (clock !== null) goTo(clock.frameAt(timeS));
   };
 
   const repeats = useRepeats(trial.id, tracks, goTo);
@@ -125,7 +130,7 @@ export function Bench(props: {
 
   // Kept while only the playhead moves: what is drawn from it then need not be drawn again.
   const timeline = useMemo(() => timelineOf(trial, movement, events, tracks), [trial, movement, events, tracks]);
-  const filmEndS = rateHz === null ? 0 : last / rateHz;
+  const filmEndS = clock === null ? 0 : clock.timeOf(last);
   const ribbon = { ...timeline, fromS: Math.min(0, timeline.fromS), toS: Math.max(filmEndS, timeline.toS) };
 
   const drawingAt = (at: number): StillDrawing => ({
@@ -136,10 +141,10 @@ export function Bench(props: {
     metresPerPixel: metresPerUnit(trial.calibration),
   });
   const cells =
-    rateHz === null
+    clock === null
       ? []
       : timeline.events.map(({ label, timeS }) => {
-          const at = Math.min(last, Math.max(0, Math.round(timeS * rateHz)));
+          const at = Math.min(last, Math.max(0, Math.round(clock.frameAt(timeS))));
           return { frame: at, words: `${label}, ${toDecimals(timeS, 3)} s`, drawing: drawingAt(at) };
         });
   const looped = timeline.phases.find(({ id }) => id === loopPhase);
@@ -260,16 +265,16 @@ export function Bench(props: {
           frame={frame}
           shownFrame={shown.frame}
           count={film.times.length}
-          rateHz={rateHz}
+          clock={clock}
           isTrueRate={trial.captureRateHz !== null}
-          loop={looped === undefined || rateHz === null ? null : [looped.fromS * rateHz, looped.toS * rateHz]}
+          loop={looped === undefined || clock === null ? null : [clock.frameAt(looped.fromS), clock.frameAt(looped.toS)]}
           onFrame={goTo}
         />
         <Ribbon
           trial={trial}
           timeline={ribbon}
           proposals={proposals.map(({ event, label, timeS, uS }) => ({ id: event, label, timeS, uS }))}
-          rateHz={trial.captureRateHz}
+          rateHz={trial.captureRateHz === null ? null : (clock?.rateHz ?? null)}
           playheadS={playheadS}
           onSeek={seek}
           loop={{ phase: loopPhase, onPhase: setLoopPhase }}

@@ -1,33 +1,48 @@
 import { counted, toDecimals } from '../../shared/format/number.ts';
 import type { MovementTrial } from '../../shared/model/trial.ts';
+import { clockEdits, eventsOfFrames } from '../case/trials/rateEdits.ts';
+import { useCase } from '../case/useCase.ts';
 import { patch, useEdit } from '../case/useEdit.ts';
 import { Button } from '../parts/Button.tsx';
-import { type Film, MOST_UNEVENNESS } from './film.ts';
+import type { Film } from './film.ts';
 
 /** What the file says of itself, and the question it cannot answer: how fast it was truly filmed. */
 export function FilmFacts({ trial, film }: { trial: MovementTrial; film: Film }) {
   const edit = useEdit();
   const take = (rateHz: number, captureRateFrom: MovementTrial['captureRateFrom']) =>
     edit([patch('movementTrial', trial.id, { captureRateHz: rateHz, playbackRateHz: rateHz, captureRateFrom })]);
-  const { times, promised, fileRateHz, unevenness, width, height, rotation, codec } = film;
-  const rate = fileRateHz === null ? null : Number(fileRateHz.toFixed(3));
+  const { file } = useCase();
+  const { times, promised, pace, width, height, rotation, codec } = film;
+  const { frameTimesS } = pace;
+  const rate = pace.rateHz === null ? null : Number(pace.rateHz.toFixed(3));
   return (
     <>
       <p>
         {counted(times.length, 'frame')}, {width} × {height} px, {codec}
         {rotation === 0 ? '' : `, turned by ${rotation}° as the file asks`}
-        {rate === null ? '.' : `, ${rate} frames a second of the film’s own time.`}
+        {rate === null
+          ? '.'
+          : `, ${frameTimesS === null ? '' : 'mostly '}${rate} frames a second of the film’s own time.`}
       </p>
       {promised > times.length && (
         <p className="questioned">
           <strong>Cut off:</strong> {times.length} of {promised} frames are readable.
         </p>
       )}
-      {rate !== null && unevenness > MOST_UNEVENNESS && (
-        <p className="questioned">
-          <strong>Uneven:</strong> frames lie up to {toDecimals((unevenness * 1000) / rate, 1)} ms off an even beat.
-          Times here count frames at the capture rate, so they are as much in doubt; film at a constant rate if you can.
+      {frameTimesS !== null && (
+        <p className={trial.frameTimesS === null ? 'questioned' : 'quiet'}>
+          <strong>Uneven:</strong> frames lie up to {toDecimals(1000 * pace.offBeatS, 1)} ms off an even beat.{' '}
+          {trial.frameTimesS === null
+            ? 'Times here still count frames at the capture rate, so they are as much in doubt.'
+            : 'Each frame’s own time is used for everything that is measured here.'}
         </p>
+      )}
+      {frameTimesS !== null && trial.frameTimesS === null && (
+        <div className="row-of-buttons">
+          <Button onClick={() => edit(clockEdits(trial, eventsOfFrames(file, trial), { frameTimesS }))}>
+            Use each frame’s own time; events stay in their frames
+          </Button>
+        </div>
       )}
       <p>
         Was it filmed faster than it plays? A slowed clip says the rate at which it plays, never the one at which it was

@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'react';
+import type { FrameClock } from '../../shared/kernel/event/frameClock.ts';
 import { toDecimals } from '../../shared/format/number.ts';
 import { Button } from '../parts/Button.tsx';
 import { NumberField } from '../parts/NumberField.tsx';
@@ -16,14 +17,14 @@ export function Transport(props: {
   /** The frame now on screen: playing waits for it, so that no frame is left out. */
   shownFrame: number | null;
   count: number;
-  /** True capture rate, else the film's own; null: no claim about time. */
-  rateHz: number | null;
+  /** By the true capture rate, else of the film's own time; null: no claim about time. */
+  clock: FrameClock | null;
   isTrueRate: boolean;
   /** First and last frame played over and over; null: to the end. */
   loop: readonly [number, number] | null;
   onFrame: (frame: number) => void;
 }) {
-  const { frame, shownFrame, count, rateHz, isTrueRate, loop, onFrame } = props;
+  const { frame, shownFrame, count, clock, isTrueRate, loop, onFrame } = props;
   const [speed, setSpeed] = useState('0.25');
   const [isPlaying, setPlaying] = useState(false);
   const last = count - 1;
@@ -36,19 +37,19 @@ export function Transport(props: {
         else if (frame >= last) setPlaying(false);
         else onFrame(frame + 1);
       },
-      1000 / ((rateHz ?? 60) * Number(speed)),
+      1000 * (clock === null ? 1 / 60 : clock.timeOf(frame + 1) - clock.timeOf(frame)) / Number(speed),
     );
     return () => clearTimeout(timer);
-  }, [isPlaying, shownFrame, frame, last, loopFrom, loopTo, rateHz, speed, onFrame]);
+  }, [isPlaying, shownFrame, frame, last, loopFrom, loopTo, clock, speed, onFrame]);
 
   const go = (to: number) => {
     setPlaying(false);
     onFrame(Math.min(last, Math.max(0, Math.round(to))));
   };
   const timeWords =
-    rateHz === null
+    clock === null
       ? 'no time known'
-      : `${toDecimals(frame / rateHz, 4)} s${isTrueRate ? '' : ' of the film, not yet of real time'}`;
+      : `${toDecimals(clock.timeOf(frame), 4)} s${isTrueRate ? '' : ' of the film, not yet of real time'}`;
   return (
     <div className="bench-transport">
       <div className="row-of-buttons">
@@ -103,13 +104,13 @@ export function Transport(props: {
           value={null}
           onChange={(to) => to !== null && go(to)}
         />
-        {rateHz !== null && (
+        {clock !== null && (
           <NumberField
             label="Go to time"
             unit="s"
-            possible={[0, last / rateHz]}
+            possible={[0, clock.timeOf(last)]}
             value={null}
-            onChange={(to) => to !== null && go(to * rateHz)}
+            onChange={(to) => to !== null && go(clock.frameAt(to))}
           />
         )}
       </div>

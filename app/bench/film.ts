@@ -8,6 +8,7 @@ import {
   UrlSource,
 } from 'mediabunny';
 import { DomainError } from '../../shared/errors.ts';
+import { type Pace, paceOf } from '../../shared/film/paceOf.ts';
 import { readablePictures, SAME_TIME_S } from '../../shared/film/readablePictures.ts';
 
 /** What a film file says of itself, and every one of its pictures by its true time. */
@@ -25,15 +26,10 @@ export interface Film {
   readonly promised: number;
   /** Most pictures from one that stands alone to the next. */
   readonly longestGroup: number;
-  /** Pictures a second of the file's own time; null for a single picture. */
-  readonly fileRateHz: number | null;
-  /** Farthest a picture lies from an even beat, in beats. */
-  readonly unevenness: number;
+  readonly pace: Pace;
   close(): void;
 }
 
-/** Beyond this part of a beat the pictures count as unevenly spaced; whole milliseconds alone stay below it up to 400 Hz. */
-export const MOST_UNEVENNESS = 0.25;
 /**
  * Opens a film and lists its pictures. Nothing is decoded yet.
  * @throws DomainError 'input-malformed' for what is no film, 'not-comparable' for one this computer cannot decode
@@ -56,8 +52,6 @@ export async function openFilm(from: Blob | string, name: string): Promise<Film>
     }
     const { times, promised, longestGroup } = await readablePictures(new EncodedPacketSink(track));
     if (times.length === 0) throw noFilm(`Not one picture of ${name} can be read. It seems to have been cut off.`);
-    const [first = 0] = times;
-    const beat = times.length < 2 ? null : ((times.at(-1) ?? 0) - first) / (times.length - 1);
     return {
       track,
       width: await track.getDisplayWidth(),
@@ -67,8 +61,7 @@ export async function openFilm(from: Blob | string, name: string): Promise<Film>
       times,
       promised,
       longestGroup,
-      fileRateHz: beat === null ? null : 1 / beat,
-      unevenness: beat === null ? 0 : Math.max(...times.map((t, i) => Math.abs((t - first) / beat - i))),
+      pace: paceOf(times),
       close: () => input.dispose(),
     };
   } catch (thrown) {

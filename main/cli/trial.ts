@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto';
 import { assessCase } from '../../shared/assess/assessCase.ts';
 import { DomainError } from '../../shared/errors.ts';
 import { readTrialFile, TRIAL_FILE_SCHEMA, trialFileToRecords } from '../../shared/exchange/trialFile.ts';
+import { frameClock } from '../../shared/kernel/event/frameClock.ts';
 import { phaseTimes } from '../../shared/kernel/event/phaseTimes.ts';
 import { type EventKinematics, eventKinematics } from '../../shared/kernel/trial/eventKinematics.ts';
 import { measureTrial, type TrialSeries } from '../../shared/kernel/trial/measureTrial.ts';
@@ -37,7 +38,8 @@ export const trial: Command = {
     if (name === undefined) throw new UsageError('trial needs FILE.json, or --schema.');
     const { file } = readTrialFile(readText(name));
     const movement = movementById(file.movement);
-    if (movement === null || file.captureRateHz === null) {
+    const clock = frameClock(file);
+    if (movement === null || clock === null) {
       throw new DomainError(
         'input-missing',
         movement === null
@@ -73,7 +75,7 @@ export const trial: Command = {
       enteredMeasures: [...records.enteredMeasures],
     });
 
-    const { phases } = phaseTimes(movement, records.trialEvents, file.captureRateHz);
+    const { phases } = phaseTimes(movement, records.trialEvents, clock);
     const phaseRows = phases.map(({ phase, label, start, end, duration }) => ({
       phase,
       label,

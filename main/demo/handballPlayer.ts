@@ -148,6 +148,7 @@ function throwFile(random: RandomSource): TrialFile {
     side: 'right',
     captureRateHz: RATE_HZ,
     playbackRateHz: null,
+    frameTimesS: null,
     calibration: {
       kind: 'length',
       from: toPixels(0, 0),

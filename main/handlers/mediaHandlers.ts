@@ -1,5 +1,6 @@
 import { DomainError, toFailure } from '../../shared/errors.ts';
 import { type FilmType, filmType, NEEDS_PROXY } from '../../shared/film/filmType.ts';
+import { paceOf } from '../../shared/film/paceOf.ts';
 import type { Edit } from '../../shared/model/edit.ts';
 import type { MovementTrial } from '../../shared/model/trial.ts';
 import { requireFfmpeg } from '../media/ffmpeg.ts';
@@ -152,8 +153,11 @@ export const mediaHandlers: Handlers<MediaChannel> = {
         throw new DomainError('not-comparable', `${fileName} needs a copy that can be shown, and has none. ${why}`);
       }
       // Whoever did not ask for them: a film that cannot be listed would hold up every window that opens it.
-      await factsOf(upload);
+      const facts = await factsOf(upload);
       await trialOf(context, caseId, trialId);
+      // Of what only its copy can say, the copy's: it shows each picture at the film's own time.
+      const shown = facts ?? (proxy === null ? null : await filmFacts(proxy.making.place));
+      const { frameTimesS } = paceOf(shown?.times ?? []);
       const sha256 = await incoming.finish();
       const copy = (await proxy?.making.finish()) ?? null;
       UPLOADS.get(context)?.delete(uploadId);
@@ -161,7 +165,7 @@ export const mediaHandlers: Handlers<MediaChannel> = {
       const made: Edit[] = [
         { op: 'create', kind: 'media', record: film },
         ...(copy === null ? [] : [copyRecord(context.newId(), film, copy)]),
-        { op: 'patch', kind: 'movementTrial', id: trialId, fields: { clipSha256: sha256 } },
+        { op: 'patch', kind: 'movementTrial', id: trialId, fields: { clipSha256: sha256, frameTimesS } },
       ];
       const edits = await context.store.apply(caseId, made, context.now());
       await judged(context, caseId, made);

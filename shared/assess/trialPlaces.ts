@@ -1,4 +1,5 @@
 import { DomainError } from '../errors.ts';
+import { frameClock } from '../kernel/event/frameClock.ts';
 import type { Point } from '../kernel/plane/point.ts';
 import { planeFromCalibration } from '../kernel/plane/planeFromCalibration.ts';
 import { joinTracks } from '../kernel/trial/joinTracks.ts';
@@ -26,7 +27,8 @@ function planeOf({ calibration }: MovementTrial, of: 'body' | 'ball'): (point: P
 
 function frameOf(file: CaseFile, trial: MovementTrial, event: string): number | null {
   const at = file.trialEvents.find((one) => one.trialId === trial.id && one.event === event)?.timeS;
-  return at === undefined || trial.captureRateHz === null ? null : Math.round(at * trial.captureRateHz);
+  const clock = frameClock(trial);
+  return at === undefined || clock === null ? null : Math.round(clock.frameAt(at));
 }
 
 /** Median height of the crown above the lowest heel or toe digitised in the same frame; null where there is none. */

@@ -8,6 +8,7 @@ import {
   BALL,
   calibration,
   type EnteredMeasure,
+  frameTimesS,
   type LandmarkTrack,
   type MovementTrial,
   type TrialEvent,
@@ -16,7 +17,7 @@ import { isUnit, type Unit, UNITS } from '../units.ts';
 
 /**
  * The JSON file one filmed trial arrives in: landmarks frame by frame, calibration, events, and values measured
- * elsewhere. Frames count from 0 at the true capture rate; event times are real seconds from frame 0. Coordinates are
+ * elsewhere. Frames count from 0 at the true capture rate, or at times of their own; event times are real seconds from frame 0. Coordinates are
  * pixels with y down, or metres with y up and 0 at the floor for calibration `metres`.
  */
 const sample = z
@@ -38,6 +39,10 @@ export const trialFile = z.strictObject({
   side: sideOrNone.describe('throwing, striking or leading side'),
   captureRateHz: positive.max(100_000).nullable().describe('frames a second the camera truly recorded'),
   playbackRateHz: positive.max(100_000).nullable().default(null),
+  frameTimesS: frameTimesS
+    .nullable()
+    .default(null)
+    .describe('seconds of the film at which each frame is shown, from frame 0, where frames are unevenly spaced'),
   calibration: calibration.nullable(),
   ball: z
     .union([
@@ -168,6 +173,7 @@ export function trialFileToRecords(
       clipSha256: null,
       calibration: file.calibration,
       calibrationDraft: null,
+      frameTimesS: file.frameTimesS,
       ballId: typeof file.ball === 'object' && file.ball !== null ? customBallId(file.ball) : file.ball,
       targetDistanceM: file.target?.distanceM ?? null,
       targetHeightM: file.target?.heightM ?? null,

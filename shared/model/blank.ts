@@ -180,5 +180,6 @@ export function blankTrial(id: string, caseId: string, movementId: string, filme
     targetHeightUM: null,
     captureRateFrom: null,
     calibrationDraft: null,
+    frameTimesS: null,
   };
 }

@@ -104,6 +104,15 @@ export const calibrationDraft = z.strictObject({
 });
 export type CalibrationDraft = z.infer<typeof calibrationDraft>;
 
+export const frameTimesS = z
+  .array(nonNegative)
+  .min(2)
+  .max(200_000)
+  .refine(
+    (times) => times[0] === 0 && times.every((t, i) => i === 0 || t > (times[i - 1] as number)),
+    'times that rise from 0',
+  );
+
 /** How the true capture rate is known: entered, from a clip that is not slowed, or from the gravity its free flight shows. */
 export const CAPTURE_RATE_FROM = ['entered', 'not-slowed', 'free-flight'] as const;
 
@@ -135,6 +144,11 @@ export const movementTrial = z.strictObject({
   targetHeightUM: nonNegative.max(50).nullable(),
   captureRateFrom: z.enum(CAPTURE_RATE_FROM).nullable(),
   calibrationDraft: calibrationDraft.nullable(),
+  /**
+   * Seconds of the film's own time at which it shows each of its frames, from the first, where they are unevenly spaced;
+   * null: frames are even, and the capture rate says it all.
+   */
+  frameTimesS: frameTimesS.nullable(),
 });
 export type MovementTrial = z.infer<typeof movementTrial>;
 

@@ -316,6 +316,7 @@ export const EXAMPLES: { readonly [K in Kind]: RecordOf<K> } = {
     targetHeightUM: null,
     painNrs: null,
     note: '',
+    frameTimesS: [0, 0.033, 0.071, 0.1],
   },
   landmarkTrack: {
     id: id(9),

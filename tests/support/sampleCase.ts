@@ -168,6 +168,7 @@ export function sampleCase(): CaseFile {
         captureRateFrom: null,
         calibration: null,
         calibrationDraft: null,
+        frameTimesS: null,
         ballId: 'handball-2',
         targetDistanceM: 9,
         targetHeightM: 1.5,

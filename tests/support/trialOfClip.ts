@@ -46,6 +46,7 @@ export function trialOfClip(
     playbackRateHz: truth.playbackRateHz,
     calibration,
     calibrationDraft: null,
+    frameTimesS: null,
     ballId: truth.movement === 'handball-jump-throw' ? 'handball-3' : null,
     targetDistanceM: null,
     targetHeightM: null,

@@ -196,6 +196,7 @@ export function checkCaseFile(told: Omit<Vignette, 'title' | 'expect' | 'stops'>
       captureRateHz: null,
       captureRateFrom: null,
       calibrationDraft: null,
+      frameTimesS: null,
       playbackRateHz: null,
       clipSha256: null,
       calibration: null,

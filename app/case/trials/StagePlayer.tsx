@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'react';
+import type { FrameClock } from '../../../shared/kernel/event/frameClock.ts';
 import type { MovementTrial } from '../../../shared/model/trial.ts';
 import { toDecimals } from '../../../shared/format/number.ts';
 import { Button } from '../../parts/Button.tsx';
@@ -14,12 +15,13 @@ const FALLBACK_RATE_HZ = 60;
 export function StagePlayer(props: {
   trial: MovementTrial;
   stage: Stage;
+  /** Null where the capture rate is not known. */
+  clock: FrameClock | null;
   frame: number;
   onFrame: (frame: number) => void;
 }) {
-  const { trial, stage, frame, onFrame } = props;
+  const { trial, stage, clock, frame, onFrame } = props;
   const [isPlaying, setPlaying] = useState(false);
-  const rate = trial.captureRateHz;
 
   useEffect(() => {
     if (!isPlaying) return undefined;
@@ -28,13 +30,13 @@ export function StagePlayer(props: {
         if (frame >= stage.lastFrame) setPlaying(false);
         else onFrame(frame + 1);
       },
-      1000 / ((rate ?? FALLBACK_RATE_HZ) * PLAY_SPEED),
+      (clock === null ? 1000 / FALLBACK_RATE_HZ : 1000 * (clock.timeOf(frame + 1) - clock.timeOf(frame))) / PLAY_SPEED,
     );
     return () => clearTimeout(timer);
-  }, [isPlaying, frame, rate, stage.lastFrame, onFrame]);
+  }, [isPlaying, frame, clock, stage.lastFrame, onFrame]);
 
   const points = stage.at(frame);
-  const timeWords = rate === null ? 'capture rate not known, so no time' : `${toDecimals(frame / rate, 3)} s`;
+  const timeWords = clock === null ? 'capture rate not known, so no time' : `${toDecimals(clock.timeOf(frame), 3)} s`;
   return (
     <section className="stage" aria-label="Stage">
       <StickFigure

@@ -1,5 +1,6 @@
 import { useMemo, useState } from 'react';
 import type { MovementTrial } from '../../../shared/model/trial.ts';
+import { frameClock } from '../../../shared/kernel/event/frameClock.ts';
 import { movementOf } from '../../../shared/assess/movementOf.ts';
 import { Button } from '../../parts/Button.tsx';
 import { useCase } from '../useCase.ts';
@@ -37,23 +38,23 @@ export function TrialSheet({ trial, title }: { trial: MovementTrial; title: stri
   const proposals = useProposals(trial);
   // Kept while only the playhead moves: what is drawn from it then need not be drawn again.
   const timeline = useMemo(() => timelineOf(trial, movement, events, tracks), [trial, movement, events, tracks]);
-  const rate = trial.captureRateHz;
-  const playheadS = stage === null || rate === null ? null : frame / rate;
+  const clock = useMemo(() => frameClock(trial), [trial]);
+  const playheadS = stage === null || clock === null ? null : clock.timeOf(frame);
   const seek = (timeS: number) => {
-    if (stage === null || rate === null) return;
-    setFrame(Math.min(stage.lastFrame, Math.max(stage.firstFrame, Math.round(timeS * rate))));
+    if (stage === null || clock === null) return;
+    setFrame(Math.min(stage.lastFrame, Math.max(stage.firstFrame, Math.round(clock.frameAt(timeS)))));
   };
 
   return (
     <article className="trial-sheet" aria-label={title}>
       <TrialFilm trial={trial} />
-      {stage !== null && <StagePlayer trial={trial} stage={stage} frame={frame} onFrame={setFrame} />}
+      {stage !== null && <StagePlayer trial={trial} stage={stage} clock={clock} frame={frame} onFrame={setFrame} />}
       {events.length > 0 || stage !== null ? (
         <Ribbon
           trial={trial}
           timeline={timeline}
           proposals={proposals.map(({ event, label, timeS, uS }) => ({ id: event, label, timeS, uS }))}
-          rateHz={rate}
+          rateHz={clock?.rateHz ?? null}
           playheadS={playheadS}
           {...(playheadS === null ? {} : { onSeek: seek })}
         />

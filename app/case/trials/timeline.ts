@@ -1,3 +1,4 @@
+import { frameClock } from '../../../shared/kernel/event/frameClock.ts';
 import type { Movement } from '../../../shared/knowledge/movement.ts';
 import type { CaseFile } from '../../../shared/model/records.ts';
 import type { LandmarkTrack, MovementTrial, TrialEvent } from '../../../shared/model/trial.ts';
@@ -29,7 +30,8 @@ export function timelineOf(
   });
   const lastFrame = tracks.reduce((last, track) => Math.max(last, track.samples.at(-1)?.[0] ?? 0), 0);
   const instants = [...timeOf.values(), 0];
-  if (trial.captureRateHz !== null) instants.push(lastFrame / trial.captureRateHz);
+  const clock = frameClock(trial);
+  if (clock !== null) instants.push(clock.timeOf(lastFrame));
   return {
     events: events.map(({ id, event, timeS, uS }) => ({ id, label: label(event), timeS, uS })),
     phases,

@@ -2,6 +2,7 @@ import type { Movement } from '../../knowledge/movement.ts';
 import type { TrialEvent } from '../../model/trial.ts';
 import { isKnown, measured, type Quantity, type Reading, type Source } from '../../quantity.ts';
 import { derive } from '../quantity/derive.ts';
+import type { FrameClock } from './frameClock.ts';
 
 export interface PhaseTime {
   readonly phase: string;
@@ -19,15 +20,15 @@ const HALF_FRAME: Source = {
 
 /**
  * When an event happened, with the uncertainty entered for it or that of half a frame.
- * @param rateHz frames a second truly recorded
+ * @param clock of the trial: where frames are uneven, half of the frame at hand
  */
-export function eventTime(event: TrialEvent, label: string, rateHz: number): Quantity<'s'> {
+export function eventTime(event: TrialEvent, label: string, clock: FrameClock): Quantity<'s'> {
   return measured(
     't',
     label,
     event.timeS,
     's',
-    event.uS ?? 1 / (rateHz * Math.sqrt(12)),
+    event.uS ?? 1 / (clock.rateAt(event.timeS) * Math.sqrt(12)),
     event.uS === null ? HALF_FRAME : null,
   );
 }
@@ -36,20 +37,20 @@ export function eventTime(event: TrialEvent, label: string, rateHz: number): Qua
  * The phases of a movement in real seconds, from its events. Two events half a frame uncertain each give a duration
  * with u = Δt/√6. A phase without one of its events is Unknown and says which.
  *
- * @param rateHz frames a second truly recorded, > 0
+ * @param clock of the trial
  * @returns the phases in the movement's order, and a warning for every pair of events out of order
  * @source the movement's own events; JCGM 100:2008, 4.3.7
  */
 export function phaseTimes(
   movement: Movement,
   events: readonly TrialEvent[],
-  rateHz: number,
+  clock: FrameClock,
 ): { readonly phases: readonly PhaseTime[]; readonly warnings: readonly string[] } {
   const labels = new Map(movement.events.map(({ id, label }) => [id, label]));
   const at = (id: string): Reading<'s'> => {
     const label = labels.get(id) ?? id;
     const event = events.find((candidate) => candidate.event === id);
-    return event === undefined ? { unknown: `no ${label.toLowerCase()} event` } : eventTime(event, label, rateHz);
+    return event === undefined ? { unknown: `no ${label.toLowerCase()} event` } : eventTime(event, label, clock);
   };
   const phases = movement.phases.map(({ id, label, startsAt, endsAt }): PhaseTime => {
     const [start, end] = [at(startsAt), at(endsAt)];

@@ -20,10 +20,16 @@ const WORTH_SAYING = 0.05;
  * @param times s, strictly rising
  * @param values as many, finite
  * @param rateHz the even rate wanted, > 0
+ * @param startS the even clock's first instant, not before the first sample; absent: that sample
  * @throws DomainError 'not-enough-data' for fewer than four samples, 'input-out-of-range'
  * @source Lagrange interpolation
  */
-export function resample(times: readonly number[], values: readonly number[], rateHz: number): Resampled {
+export function resample(
+  times: readonly number[],
+  values: readonly number[],
+  rateHz: number,
+  startS = times[0] as number,
+): Resampled {
   refuseUnusable('resample', times, 4);
   refuseUnusable('resample', values, 4);
   if (times.length !== values.length || !(Number.isFinite(rateHz) && rateHz > 0)) {
@@ -43,7 +49,6 @@ export function resample(times: readonly number[], values: readonly number[], ra
   }
   const median = steps.toSorted((a, b) => a - b)[Math.floor(steps.length / 2)] as number;
   const unevenness = Math.max(...steps) / median - 1;
-  const startS = times[0] as number;
   // A hair of slack, so that an end that falls on the grid is kept in spite of rounding.
   const count = Math.floor(((times.at(-1) as number) - startS) * rateHz + 1e-9) + 1;
   let right = 1;

@@ -20,11 +20,11 @@ export interface AngleCurve {
 
 type Find = (point: string, timeS: number) => Point | Unknown;
 
-function finder({ points, rateHz }: Scene): Find {
+function finder({ points, rateHz, clock }: Scene): Find {
   return (point, timeS) => {
     if (!points.has(point)) return { unknown: `${point} is not digitised` };
     const found = pointAt(points.get(point)?.smooth, timeS, rateHz);
-    return found ?? { unknown: `${point} is not digitised in frame ${Math.round(timeS * rateHz)}` };
+    return found ?? { unknown: `${point} is not digitised in frame ${Math.round(clock.frameAt(timeS))}` };
   };
 }
 

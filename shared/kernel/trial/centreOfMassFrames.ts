@@ -10,6 +10,8 @@ import type { PointSeries } from './pointSeries.ts';
 export interface CentreOfMassFrames {
   readonly smooth: ReadonlyMap<number, Point>;
   readonly raw: ReadonlyMap<number, Point>;
+  /** As the points were digitised, each at its own instant: see PointSeries. */
+  readonly seen: ReadonlyMap<number, Point>;
   /** Why there is none; null: there is. */
   readonly unknown: string | null;
   readonly warnings: readonly string[];
@@ -25,7 +27,7 @@ export function segmentTableFor(referenceSex: 'female' | 'male' | 'no-reference'
 }
 
 function none(unknown: string): CentreOfMassFrames {
-  return { smooth: new Map(), raw: new Map(), unknown, warnings: [] };
+  return { smooth: new Map(), raw: new Map(), seen: new Map(), unknown, warnings: [] };
 }
 
 /**
@@ -39,7 +41,10 @@ export function centreOfMassFrames(
   referenceSex: 'female' | 'male' | 'no-reference' | null,
 ): CentreOfMassFrames {
   const table = segmentTableFor(referenceSex);
-  const frames = [...new Set(LANDMARKS.flatMap((name) => [...(points.get(name)?.smooth.keys() ?? [])]))];
+  const framesOf = (kind: 'smooth' | 'seen') => [
+    ...new Set(LANDMARKS.flatMap((name) => [...(points.get(name)?.[kind].keys() ?? [])])),
+  ];
+  const frames = framesOf('smooth');
   if (frames.length === 0) return none('no landmark of the body is digitised');
 
   // Filmed from the side, often only the near shoulder and hip are digitised; each then stands for the middle too.
@@ -51,8 +56,8 @@ export function centreOfMassFrames(
     const other = name.endsWith('left') ? name.replace('left', 'right') : name.replace('right', 'left');
     return points.get(name) ?? (alone.includes(other) ? points.get(other) : undefined);
   };
-  const centres = (kind: 'smooth' | 'raw') =>
-    frames
+  const centres = (kind: 'smooth' | 'raw' | 'seen') =>
+    (kind === 'seen' ? framesOf(kind) : frames)
       .toSorted((a, b) => a - b)
       .flatMap((frame) => {
         const here = LANDMARKS.flatMap((name) => {
@@ -73,10 +78,13 @@ export function centreOfMassFrames(
     new Map(
       all.flatMap(({ frame, centre: { x, y, massShare } }) => (massShare > best - 0.01 ? [[frame, { x, y }]] : [])),
     );
+  const raw = complete(centres('raw'));
+  const isEven = [...points.values()].every((one) => one.seen === one.raw);
   const missing = smooth.find(({ centre }) => centre.massShare > best - 0.01)?.centre.missing ?? [];
   return {
     smooth: complete(smooth),
-    raw: complete(centres('raw')),
+    raw,
+    seen: isEven ? raw : complete(centres('seen')),
     unknown: null,
     warnings: [
       ...alone.map(

@@ -28,7 +28,7 @@ export function flightFrames(view: Scene, of: 'ball' | 'body'): FlightFrames | U
 function ballFrames(view: Scene): FlightFrames | Unknown {
   const release = view.eventAt('release');
   if (!isKnown(release)) return release;
-  const path = view.points.get(BALL)?.raw;
+  const path = view.points.get(BALL)?.seen;
   if (path === undefined) return { unknown: 'the ball is not digitised' };
   const after = [...path]
     .filter(([frame]) => frame / view.rateHz > release.value + 0.25 / view.rateHz)
@@ -51,7 +51,7 @@ function bodyFrames(view: Scene): FlightFrames | Unknown {
   if (end === undefined || !isKnown(end))
     return { unknown: 'no landing event, nor any other that says the body is in the air' };
   const margin = 0.75 / view.rateHz;
-  const samples = [...view.body.raw]
+  const samples = [...view.body.seen]
     .map(([frame, { x, y }]) => ({ t: frame / view.rateHz, x, y }))
     .filter(({ t }) => t > takeoff.value + margin && t < end.value - margin)
     .toSorted((a, b) => a.t - b.t);

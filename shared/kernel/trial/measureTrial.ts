@@ -47,6 +47,7 @@ export interface TrialMeasures {
   readonly residualsM: readonly number[];
   /** Of the body, smoothed, metres in the calibrated plane. */
   readonly centreOfMass: readonly {
+    /** Of the film: the nearest, where its own are uneven. */
     readonly frame: number;
     readonly timeS: number;
     readonly x: number;
@@ -64,7 +65,7 @@ interface Found {
  * Everything a filmed trial says, at the checkpoints of its movement: phase durations, joint angles, the body's flight,
  * the ball's release. Never throws for an incomplete trial: what a measure lacks is its reason.
  *
- * Time is frame over true capture rate. Body points are gap-filled up to 0.05 s and low-passed at 10 Hz (conventions);
+ * Time is frame over true capture rate, or of an uneven film each frame's own (frameClock, pointSeries). Body points are gap-filled up to 0.05 s and low-passed at 10 Hz (conventions);
  * free flight is fitted to unsmoothed points. Uncertainty: digitising, scale, and half a frame for events.
  *
  * @source the measures' own; see the files beside this one
@@ -108,7 +109,10 @@ export function measureTrial(input: TrialInput): TrialMeasures {
     ],
     series: seriesOf(view, floor),
     residualsM: view.residualsM,
-    centreOfMass: [...view.body.smooth].map(([frame, { x, y }]) => ({ frame, timeS: frame / view.rateHz, x, y })),
+    centreOfMass: [...view.body.smooth].map(([step, { x, y }]) => {
+      const timeS = step / view.rateHz;
+      return { frame: Math.round(view.clock.frameAt(timeS)), timeS, x, y };
+    }),
   };
 }
 

@@ -226,7 +226,7 @@ function fallBetween(
 ): { confidence: EventProposal['confidence']; because: string } {
   if (takeoff === null || landing === null)
     return { confidence: 'likely', because: 'only one end of the flight is in the clip' };
-  const samples = [...view.body.raw]
+  const samples = [...view.body.seen]
     .filter(([frame]) => frame > takeoff && frame < landing)
     .map(([frame, { x, y }]) => ({ t: frame / view.rateHz, x, y }))
     .toSorted((a, b) => a.t - b.t);

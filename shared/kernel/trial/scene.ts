@@ -4,6 +4,7 @@ import type { SideOrNone } from '../../model/parts.ts';
 import { BALL, type LandmarkTrack, type MovementTrial, type PointRepeat, type TrialEvent } from '../../model/trial.ts';
 import { isKnown, measured, type Quantity, type Reading } from '../../quantity.ts';
 import type { Facing } from '../angle/lean.ts';
+import { type FrameClock, frameClock, usualRateHz } from '../event/frameClock.ts';
 import { eventTime, type PhaseTime, phaseTimes } from '../event/phaseTimes.ts';
 import { planeFromCalibration, type Plane } from '../plane/planeFromCalibration.ts';
 import type { Point, PointU } from '../plane/point.ts';
@@ -28,7 +29,10 @@ export interface TrialInput {
 
 /** Everything about one trial that its measures read, prepared once. */
 export interface Scene {
+  /** Even frames a second of the points, from frame 0 on: the film's own, or where those are uneven their mean. */
   readonly rateHz: number;
+  /** Of the film's own frames. */
+  readonly clock: FrameClock;
   /** Of the low-pass that the smoothed points went through. */
   readonly cutoffHz: number;
   readonly movement: Movement;
@@ -58,9 +62,10 @@ export const CUTOFF_HZ = 10;
  */
 export function scene(input: TrialInput): Scene | { readonly unknown: string } {
   const { trial, tracks, events, movement } = input;
-  if (trial.captureRateHz === null) return { unknown: 'true capture rate not entered' };
-  const rateHz = trial.captureRateHz;
-  const warnings: string[] = [];
+  const clock = frameClock(trial);
+  if (clock === null) return { unknown: 'true capture rate not entered' };
+  const { rateHz } = clock;
+  const warnings = unevenWarnings(trial, clock);
   const exact = pointUncertainty(trial, tracks, input.repeats ?? []);
   const { plane, ball, noMetres } = planesOf(trial, exact);
   if (noMetres !== null) warnings.push(`Nothing in metres can be said: ${noMetres}. Angles assume a level camera.`);
@@ -71,7 +76,7 @@ export function scene(input: TrialInput): Scene | { readonly unknown: string } {
   for (const track of joinTracks(tracks)) {
     try {
       const { toMetres } = track.point === BALL ? ball : plane;
-      const series = pointSeries(track, toMetres, rateHz, cutoffHz);
+      const series = pointSeries(track, toMetres, clock, cutoffHz);
       points.set(track.point, series);
       if (track.point !== BALL) warnings.push(...gapWarnings(track.point, series));
     } catch (thrown) {
@@ -80,7 +85,7 @@ export function scene(input: TrialInput): Scene | { readonly unknown: string } {
     }
   }
 
-  const { phases, warnings: order } = phaseTimes(movement, events, rateHz);
+  const { phases, warnings: order } = phaseTimes(movement, events, clock);
   warnings.push(...order, ...outsideSpan(plane, tracks));
   const body = centreOfMassFrames(points, input.referenceSex);
   warnings.push(...body.warnings);
@@ -88,6 +93,7 @@ export function scene(input: TrialInput): Scene | { readonly unknown: string } {
   if (facing === null) warnings.push('Which way the person faces cannot be told; right is taken as forward.');
   return {
     rateHz,
+    clock,
     cutoffHz,
     movement,
     side: trial.side,
@@ -103,7 +109,7 @@ export function scene(input: TrialInput): Scene | { readonly unknown: string } {
     eventAt(id) {
       const label = movement.events.find((event) => event.id === id)?.label ?? id;
       const event = events.find((candidate) => candidate.event === id);
-      return event === undefined ? { unknown: `no ${label.toLowerCase()} event` } : eventTime(event, label, rateHz);
+      return event === undefined ? { unknown: `no ${label.toLowerCase()} event` } : eventTime(event, label, clock);
     },
     warnings,
   };
@@ -149,6 +155,27 @@ const PICTURE: Plane = {
   warnings: [],
 };
 
+/** A clip is slowed by a good deal, or not at all: a smaller factor is most likely a rate entered for another. */
+const LEAST_SLOWED = 1.5;
+const SAME_RATE = 0.005;
+
+function unevenWarnings({ captureRateHz, frameTimesS }: MovementTrial, clock: FrameClock): string[] {
+  if (clock.isEven || frameTimesS === null || captureRateHz === null) return [];
+  const usual = usualRateHz(frameTimesS);
+  const factor = captureRateHz / usual;
+  const longestS = frameTimesS.reduce((most, _, frame) => {
+    return frame === 0 ? most : Math.max(most, clock.timeOf(frame) - clock.timeOf(frame - 1));
+  }, 0);
+  return [
+    `Frames are unevenly spaced, up to ${(1000 * longestS).toFixed(1)} ms apart: each frame’s own time is used. For smoothing, points are put on an even grid of ${clock.rateHz.toFixed(1)} frames a second.`,
+    ...(Math.abs(factor - 1) > SAME_RATE && factor < LEAST_SLOWED && factor > 1 / LEAST_SLOWED
+      ? [
+          `The film’s usual rate is ${usual.toFixed(2)} Hz and the capture rate entered ${captureRateHz} Hz, so that its times are divided by ${factor.toFixed(3)}. Unless it was slowed by that much, enter the film’s own rate.`,
+        ]
+      : []),
+  ];
+}
+
 function gapWarnings(point: string, { filledFrames, openGaps }: PointSeries): string[] {
   const open = openGaps.reduce((sum, [first, last]) => sum + last - first + 1, 0);
   return [
@@ -188,7 +215,7 @@ function facingOf(points: ReadonlyMap<string, PointSeries>, body: ReadonlyMap<nu
   const votes = [
     feet.reduce((sum, forward) => sum + Math.sign(forward), 0),
     travelled(body),
-    travelled(points.get(BALL)?.raw),
+    travelled(points.get(BALL)?.seen),
   ];
   const vote = votes.find((value) => value !== 0);
   return vote === undefined ? null : vote > 0 ? 1 : -1;

@@ -42,7 +42,7 @@ export function staticMoments(
   at: 'events' | number,
 ): JointMoment[] {
   const instants =
-    at === 'events' ? eventsOf(view) : [{ event: 'frame', label: `Frame ${at}`, timeS: at / view.rateHz }];
+    at === 'events' ? eventsOf(view) : [{ event: 'frame', label: `Frame ${at}`, timeS: view.clock.timeOf(at) }];
   return instants.flatMap((instant) => momentsAt(view, input, bodyMass, instant));
 }
 

@@ -1,3 +1,4 @@
+import { frameClock } from '../../kernel/event/frameClock.ts';
 import { LIMBS, TRUNK } from '../../knowledge/limbs.ts';
 import type { Movement } from '../../knowledge/movement.ts';
 import { BALL, type LandmarkTrack, type MovementTrial, type TrialEvent } from '../../model/trial.ts';
@@ -58,13 +59,13 @@ function posesOf(
   events: readonly TrialEvent[],
   movement: Movement,
 ): Pose[] {
-  const rateHz = trial.captureRateHz;
-  if (rateHz === null) return [];
+  const clock = frameClock(trial);
+  if (clock === null) return [];
   const up = trial.calibration?.kind === 'metres' ? 1 : -1;
   return movement.events.flatMap(({ id, label: name }) => {
     const event = events.find((one) => one.event === id);
     if (event === undefined) return [];
-    const frame = Math.round(event.timeS * rateHz);
+    const frame = Math.round(clock.frameAt(event.timeS));
     const points = new Map<string, Point>();
     for (const track of tracks) {
       const sample = track.samples.find(([at]) => at === frame);

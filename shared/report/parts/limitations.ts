@@ -10,7 +10,9 @@ export function limitations({ file, assessment }: Writing): string[] {
     ...file.movementTrials.flatMap((trial) => [
       trial.captureRateHz === null
         ? `${named(trial.label)}: the true capture rate is not recorded, so no time and no speed can be trusted.`
-        : `${named(trial.label)}: at ${withUnit(String(trial.captureRateHz), 'Hz')} an instant is known to half a frame, ${half(trial.captureRateHz)}.`,
+        : trial.frameTimesS !== null
+          ? `${named(trial.label)}: its frames are unevenly spaced; each frame’s own time is used, and an instant is known to half of the frame it falls in.`
+          : `${named(trial.label)}: at ${withUnit(String(trial.captureRateHz), 'Hz')} an instant is known to half a frame, ${half(trial.captureRateHz)}.`,
       trial.calibration === null
         ? `${named(trial.label)}: no scale, so no length, speed or height from the clip.`
         : null,

@@ -162,6 +162,7 @@ describe('a trial file', () => {
     side: 'right',
     captureRateHz: 120,
     playbackRateHz: null,
+    frameTimesS: null,
     calibration: { kind: 'metres', pointUM: 0.005 },
     ball: null,
     target: null,

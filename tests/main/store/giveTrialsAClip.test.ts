@@ -14,6 +14,7 @@ test.each([
       targetHeightUM: null,
       captureRateFrom: null,
       calibrationDraft: null,
+      frameTimesS: null,
     },
   ],
   ['landmarkTrack', 'landmarkTracks', { uPx: null }],

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { airborneSpan } from '../../../../shared/kernel/event/airborneSpan.ts';
+import { evenClock } from '../../../../shared/kernel/event/frameClock.ts';
 import { lastInHand } from '../../../../shared/kernel/event/lastInHand.ts';
 import { phaseTimes } from '../../../../shared/kernel/event/phaseTimes.ts';
 import { turningPoint } from '../../../../shared/kernel/event/turningPoint.ts';
@@ -19,7 +20,7 @@ const events = (times: Record<string, number>, uS: number | null = null): TrialE
 const TIMES = { 'approach-start': 0, plant: 0.5, 'take-off': 0.7, cocked: 0.85, release: 0.95, landing: 1.3, end: 1.5 };
 
 test('JCGM 100, 4.3.7: two ends of half a frame give an interval u of one frame over √6', () => {
-  const { phases, warnings } = phaseTimes(handballJumpThrow, events(TIMES), 120);
+  const { phases, warnings } = phaseTimes(handballJumpThrow, events(TIMES), evenClock(120));
   const approach = phases.find(({ phase }) => phase === 'approach')?.duration;
   expect(approach !== undefined && isKnown(approach) && approach.value).toBeCloseTo(0.5, 12);
   expect(approach !== undefined && isKnown(approach) && approach.u).toBeCloseTo(0.408 / 120, 5);
@@ -27,23 +28,23 @@ test('JCGM 100, 4.3.7: two ends of half a frame give an interval u of one frame 
 });
 
 test('an uncertainty entered for an event is used instead', () => {
-  const { phases } = phaseTimes(handballJumpThrow, events(TIMES, 0.003), 120);
+  const { phases } = phaseTimes(handballJumpThrow, events(TIMES, 0.003), evenClock(120));
   const approach = phases[0]?.duration;
   expect(approach !== undefined && isKnown(approach) && approach.u).toBeCloseTo(0.003 * Math.SQRT2, 9);
 });
 
 test('a phase that is an instant lasts no time; one without its event is unknown and says which', () => {
   const { release: _, ...rest } = TIMES;
-  const { phases } = phaseTimes(handballJumpThrow, events(rest), 120);
+  const { phases } = phaseTimes(handballJumpThrow, events(rest), evenClock(120));
   expect(phases.find(({ phase }) => phase === 'acceleration')?.duration).toEqual({ unknown: 'no release event' });
-  const all = phaseTimes(handballJumpThrow, events(TIMES), 120).phases;
+  const all = phaseTimes(handballJumpThrow, events(TIMES), evenClock(120)).phases;
   expect(all.find(({ phase }) => phase === 'release')?.duration).toMatchObject({ value: 0 });
 });
 
 test('events out of order are said; cocking may begin before the foot has left', () => {
-  const swapped = phaseTimes(handballJumpThrow, events({ ...TIMES, landing: 0.9 }), 120);
+  const swapped = phaseTimes(handballJumpThrow, events({ ...TIMES, landing: 0.9 }), evenClock(120));
   expect(swapped.warnings).toEqual(['Landing (0.900 s) should come after release (0.950 s).']);
-  expect(phaseTimes(handballJumpThrow, events({ ...TIMES, cocked: 0.68 }), 120).warnings).toEqual([]);
+  expect(phaseTimes(handballJumpThrow, events({ ...TIMES, cocked: 0.68 }), evenClock(120)).warnings).toEqual([]);
 });
 
 test('law: the top of a parabola is found between samples, exactly', () => {

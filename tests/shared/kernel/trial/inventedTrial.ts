@@ -90,6 +90,7 @@ export function inventedTrial(
       calibration: options.calibration === undefined ? { kind: 'metres', pointUM: 0.004 } : options.calibration,
       captureRateFrom: null,
       calibrationDraft: null,
+      frameTimesS: null,
       ballId: 'basketball-7',
       targetDistanceM: 4.225,
       targetHeightM: 3.05,

@@ -1,0 +1,34 @@
+import { usualRateHz } from '../kernel/event/frameClock.ts';
+
+export interface Pace {
+  /** Pictures a second of the film's own time; null for a single picture. */
+  readonly rateHz: number | null;
+  /** Farthest a picture lies from an even beat, s. */
+  readonly offBeatS: number;
+  /** Seconds of each picture from the first, where they are unevenly spaced; null where a rate says it all. */
+  readonly frameTimesS: number[] | null;
+}
+
+/** Beyond this part of a beat pictures are unevenly spaced whatever the rate. */
+const MOST_OFF_BEAT = 0.25;
+/** Containers count whole milliseconds or six-hundredths of a second; so little says nothing of the camera. */
+const ROUNDED_S = 0.002;
+const MICRO = 1e6;
+
+/**
+ * Whether a film's pictures keep an even beat.
+ * @param times s, rising
+ * @source conventions beside its constants
+ */
+export function paceOf(times: readonly number[]): Pace {
+  const [first = 0, last = 0] = [times[0], times.at(-1)];
+  if (times.length < 2 || last <= first) return { rateHz: null, offBeatS: 0, frameTimesS: null };
+  const beat = (last - first) / (times.length - 1);
+  const offBeatS = times.reduce((most, t, i) => Math.max(most, Math.abs(t - first - i * beat)), 0);
+  if (offBeatS <= Math.min(MOST_OFF_BEAT * beat, ROUNDED_S)) return { rateHz: 1 / beat, offBeatS, frameTimesS: null };
+  return {
+    rateHz: usualRateHz(times),
+    offBeatS,
+    frameTimesS: times.map((t) => Math.round((t - first) * MICRO) / MICRO),
+  };
+}
