@@ -267,7 +267,9 @@ export function Bench(props: {
           count={film.times.length}
           clock={clock}
           isTrueRate={trial.captureRateHz !== null}
-          loop={looped === undefined || clock === null ? null : [clock.frameAt(looped.fromS), clock.frameAt(looped.toS)]}
+          loop={
+            looped === undefined || clock === null ? null : [clock.frameAt(looped.fromS), clock.frameAt(looped.toS)]
+          }
           onFrame={goTo}
         />
         <Ribbon

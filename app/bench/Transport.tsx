@@ -37,7 +37,7 @@ export function Transport(props: {
         else if (frame >= last) setPlaying(false);
         else onFrame(frame + 1);
       },
-      1000 * (clock === null ? 1 / 60 : clock.timeOf(frame + 1) - clock.timeOf(frame)) / Number(speed),
+      (1000 * (clock === null ? 1 / 60 : clock.timeOf(frame + 1) - clock.timeOf(frame))) / Number(speed),
     );
     return () => clearTimeout(timer);
   }, [isPlaying, shownFrame, frame, last, loopFrom, loopTo, clock, speed, onFrame]);

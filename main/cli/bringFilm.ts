@@ -112,10 +112,13 @@ async function copied(
 
 function wordsAbout(fileName: string, facts: FilmFacts, hasCopy: boolean): string[] {
   if (facts === null) return [];
-  const { readablePictures, promisedPictures, codec, longestGroup } = facts;
+  const { readablePictures, promisedPictures, codec, longestGroup, isUneven } = facts;
   return [
     ...(readablePictures < promisedPictures
       ? [`${fileName} was cut off: ${readablePictures} of its ${promisedPictures} pictures can be read.`]
+      : []),
+    ...(isUneven
+      ? ['Its pictures are unevenly spaced; the time of each is kept and used for all that is measured.']
       : []),
     ...(codec === 'hevc' && !hasCopy
       ? [

@@ -113,7 +113,8 @@ export const mediaHandlers: Handlers<MediaChannel> = {
         );
       }
       const { codec, times, promised, longestGroup } = facts;
-      return { facts: { codec, readablePictures: times.length, promisedPictures: promised, longestGroup } };
+      const isUneven = paceOf(times).frameTimesS !== null;
+      return { facts: { codec, readablePictures: times.length, promisedPictures: promised, longestGroup, isUneven } };
     } catch (thrown) {
       await drop(context, uploadId);
       throw thrown;

@@ -276,6 +276,8 @@ export const CHANNELS = {
           promisedPictures: z.int(),
           /** Most pictures from one that stands alone to the next. */
           longestGroup: z.int(),
+          /** Unevenly spaced: each picture's own time is kept with the trial. */
+          isUneven: z.boolean(),
         })
         .nullable(),
     }),

@@ -104,10 +104,11 @@ export const calibrationDraft = z.strictObject({
 });
 export type CalibrationDraft = z.infer<typeof calibrationDraft>;
 
+export const MOST_FRAMES = 200_000;
 export const frameTimesS = z
   .array(nonNegative)
   .min(2)
-  .max(200_000)
+  .max(MOST_FRAMES)
   .refine(
     (times) => times[0] === 0 && times.every((t, i) => i === 0 || t > (times[i - 1] as number)),
     'times that rise from 0',
@@ -161,7 +162,7 @@ export const landmarkTrack = z.strictObject({
   point: line,
   origin: z.enum(POINT_ORIGINS),
   /** [frame, x, y] in the trial's coordinates (pixels y down, or metres y up for calibration `metres`), frames rising. */
-  samples: z.array(z.tuple([z.int().min(0), finite, finite])).max(200_000),
+  samples: z.array(z.tuple([z.int().min(0), finite, finite])).max(MOST_FRAMES),
   /** Standard uncertainty of one coordinate of these samples as they were obtained; null: what the trial says. */
   uPx: nonNegative.nullable(),
 });

@@ -187,7 +187,7 @@ test('an edit list that hides the beginning: frame 0 is the first that a player 
   await expect(page.getByText(`frame 30 of ${times.length - 1}, 0.5000 s`)).toBeVisible();
 });
 
-test('a variable frame rate: each frame as itself, and the page says how far times are in doubt', async ({
+test('a variable frame rate: each frame as itself and at its own time, and the page says so', async ({
   page,
   host,
 }) => {
@@ -198,7 +198,15 @@ test('a variable frame rate: each frame as itself, and the page says how far tim
   expect(timesIn(at('uneven.mp4')).map((t) => Math.round(60 * t))).toEqual(numbers);
   await open(page, host);
   await openBench(page, at('uneven.mp4'));
-  await expect(page.getByText(/^Uneven: frames lie up to \d/)).toBeVisible();
+  await expect(page.getByText(/^Uneven: frames lie up to \d.*Each frame’s own time is used/)).toBeVisible();
+  await expect(page.getByText(/mostly 60 frames a second/)).toBeVisible();
+  await page.getByRole('button', { name: 'Not slowed: 60 frames a second are real' }).click();
+  const times = timesIn(at('uneven.mp4'));
+  for (const frame of [1, 3, 50, numbers.length - 1]) {
+    await page.getByRole('slider').fill(String(frame));
+    const s = ((times[frame] ?? 0) - (times[0] ?? 0)).toFixed(4);
+    await expect(page.getByText(`frame ${frame} of ${numbers.length - 1}, ${s} s`)).toBeVisible();
+  }
   expect(await wrongOf(page, 30, numbers.length - 1, (frame) => numbers[frame] ?? -1)).toEqual([]);
 });
 

@@ -1,6 +1,7 @@
 import type { ClipTruth } from '../../main/clip/clip.ts';
 import type { RandomSource } from '../../main/demo/randomSource.ts';
 import type { TrialInput } from '../../shared/kernel/trial/scene.ts';
+import { evenClock, frameClock } from '../../shared/kernel/event/frameClock.ts';
 import { proposeEvents } from '../../shared/kernel/trial/proposeEvents.ts';
 import { movementById } from '../../shared/knowledge/movements/index.ts';
 import type { Calibration, LandmarkTrack, MovementTrial } from '../../shared/model/trial.ts';
@@ -35,6 +36,7 @@ export function trialOfClip(
   points: ReadonlyMap<string, Samples>,
   calibration: Calibration,
   captureRateHz: number,
+  frameTimesS: number[] | null = null,
 ): TrialInput {
   const movement = movementById(truth.movement);
   if (movement === null) throw new Error(`no movement ${truth.movement}`);
@@ -46,7 +48,7 @@ export function trialOfClip(
     playbackRateHz: truth.playbackRateHz,
     calibration,
     calibrationDraft: null,
-    frameTimesS: null,
+    frameTimesS,
     ballId: truth.movement === 'handball-jump-throw' ? 'handball-3' : null,
     targetDistanceM: null,
     targetHeightM: null,
@@ -72,14 +74,15 @@ export function trialOfClip(
     statureM: truth.statureM,
     referenceSex: 'male',
   };
+  const clock = frameClock(trial) ?? evenClock(captureRateHz);
   const proposed = proposeEvents(input).map((one) => ({ ...one, origin: 'proposed-and-confirmed' as const }));
   // What is not proposed is stepped to and put down on its frame, to half a frame.
   const byHand = Object.entries(truth.events)
     .filter(([event]) => !proposed.some((one) => one.event === event))
     .map(([event, t]) => ({
       event,
-      timeS: Math.round(t * captureRateHz) / captureRateHz,
-      uS: 1 / captureRateHz / Math.sqrt(12),
+      timeS: clock.timeOf(Math.round(clock.frameAt(t))),
+      uS: 1 / clock.rateAt(t) / Math.sqrt(12),
       origin: 'by-hand' as const,
     }));
   const events = [...proposed, ...byHand].map(({ event, timeS, uS, origin }, i) => ({

@@ -95,7 +95,8 @@ function onEvenGrid(
     const here = { t: clock.timeOf(firstFrame + i), x, y: heights[i] as number };
     const stretch = stretches.at(-1);
     const before = stretch?.at(-1);
-    if (stretch !== undefined && before !== undefined && (here.t - before.t) * rateHz < longest + 1.5) stretch.push(here);
+    if (stretch !== undefined && before !== undefined && (here.t - before.t) * rateHz < longest + 1.5)
+      stretch.push(here);
     else stretches.push([here]);
   });
   return stretches.flatMap((stretch): Run[] => {

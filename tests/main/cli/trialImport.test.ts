@@ -8,7 +8,7 @@ import { trialImport } from '../../../main/cli/trialImport.ts';
 import { openService } from '../../../main/service.ts';
 import type { CaseFile } from '../../../shared/model/records.ts';
 import { aService, TODAY } from '../handlers/aService.ts';
-import { aScene, ffmpeg } from '../media/films.ts';
+import { aScene, ffmpeg, timesIn } from '../media/films.ts';
 import { hasFfmpeg } from '../../support/hasFfmpeg.ts';
 import { caseframe } from './caseframe.ts';
 
@@ -96,6 +96,20 @@ describe.skipIf(!hasFfmpeg)('a film on the command line (skipped without ffmpeg)
     expect(readablePictures).toBeLessThan(45);
     expect(warnings).toEqual([`cut.mp4 was cut off: ${String(readablePictures)} of its 60 pictures can be read.`]);
     await soundCase();
+  });
+
+  test('unevenly spaced: the time of each picture is kept, as ffprobe reads it', async () => {
+    const own = ['-fps_mode', 'passthrough', '-enc_time_base', '1/90000', '-video_track_timescale', '90000'];
+    const some = ['-vf', "select='not(eq(mod(n,7),3))',setpts='PTS+0.004*mod(N,3)/TB'", '-c:v', 'libx264', '-bf', '2'];
+    ffmpeg(...aScene(40), '-c:v', 'libx264', '-preset', 'ultrafast', at('even.mp4'));
+    ffmpeg('-i', at('even.mp4'), ...some, ...own, at('uneven.mp4'));
+    expect(await bring('uneven.mp4')).toMatchObject({ warnings: [expect.stringContaining('unevenly spaced')] });
+    expect(await bring('even.mp4')).toMatchObject({ warnings: [] });
+    const times = timesIn(at('uneven.mp4'));
+    const { movementTrials } = await soundCase();
+    const kept = (label: string) => movementTrials.find((trial) => trial.label === label)?.frameTimesS;
+    expect(kept('even.mp4')).toBeNull();
+    expect(kept('uneven.mp4')).toEqual(times.map((t) => expect.closeTo(t - (times[0] ?? 0), 5)));
   });
 
   test('without ffmpeg: asked for in words where it is needed, not missed where it is not; refusals leave nothing', async () => {

@@ -35,7 +35,7 @@ describe('law: what the kernel measures in an invented throw is what it was made
       side: 'right',
       captureRateHz: RATE_HZ,
       playbackRateHz: null,
-    frameTimesS: null,
+      frameTimesS: null,
       calibration: { kind: 'metres', pointUM: invented.noiseM },
       ball: 'handball-3',
       target: {

@@ -41,11 +41,13 @@ export function inventedTrial(
   options: {
     readonly calibration?: Calibration | null;
     readonly toFile?: (x: number, y: number) => [number, number];
+    /** When pictures are taken, in frames of RATE; absent: at every one. */
+    readonly instants?: readonly number[];
   } = {},
 ): TrialInput {
   const toFile = options.toFile ?? ((x, y) => [x, y]);
   const id = '00000000-0000-4000-8000-000000000001';
-  const frames = Array.from({ length: FRAMES.last + 1 }, (_, frame) => frame);
+  const frames = options.instants ?? Array.from({ length: FRAMES.last + 1 }, (_, frame) => frame);
   const sample = (frame: number, x: number, y: number): [number, number, number] => [frame, ...toFile(x, y)];
   const tracks = LANDMARKS.map((point) => {
     const part = point.replace(/-(left|right)$/, '') as keyof typeof FIGURE;
@@ -56,18 +58,20 @@ export function inventedTrial(
       point,
       origin: 'imported' as const,
       uPx: null,
-      samples: frames.map((frame) => sample(frame, x + bodyAt(frame).x, y + bodyAt(frame).y)),
+      samples: frames.map((frame, i) => sample(i, x + bodyAt(frame).x, y + bodyAt(frame).y)),
     };
   });
-  const ball = frames.slice(0, FRAMES.release + 25).map((frame) => {
-    if (frame <= FRAMES.release) return sample(frame, hand(frame).x, hand(frame).y);
-    const from = hand(FRAMES.release);
-    const state = advance(launch(BALL.speed, BALL.angle, from.y), (frame - FRAMES.release) / RATE, {
-      drag: BALL.k,
-      lift: 0,
+  const ball = frames
+    .filter((frame) => frame < FRAMES.release + 25)
+    .map((frame, i) => {
+      if (frame <= FRAMES.release) return sample(i, hand(frame).x, hand(frame).y);
+      const from = hand(FRAMES.release);
+      const state = advance(launch(BALL.speed, BALL.angle, from.y), (frame - FRAMES.release) / RATE, {
+        drag: BALL.k,
+        lift: 0,
+      });
+      return sample(i, from.x + state.x, state.y);
     });
-    return sample(frame, from.x + state.x, state.y);
-  });
   const event = (name: string, frame: number) => ({
     id,
     trialId: id,
