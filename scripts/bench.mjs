@@ -12,6 +12,7 @@ import { seededRandom } from '../shared/kernel/uncertainty/seededRandom.ts';
 import { measured } from '../shared/quantity.ts';
 import { makeReport } from '../main/report/makeReport.ts';
 import { barePdf } from '../tests/bench/barePdf.ts';
+import { curveFigures } from '../tests/bench/curves.ts';
 import { filmFigures } from '../tests/bench/films.ts';
 import { judging } from '../tests/bench/judging.ts';
 import { tracking } from '../tests/bench/tracking.ts';
@@ -189,3 +190,12 @@ line(bareMs, `a frame decoded by ffmpeg alone on one thread; ${bareThreadsMs.toF
 console.log(
   `${residentMb.toFixed(0).padStart(9)} MB  held by the page with 10 000 frames open and 400 shown (${residentBeforeMb.toFixed(0)} when just opened), ${scriptsMb.toFixed(0)} of it by scripts`,
 );
+
+// Curves under the ribbon. An act is seen in the second picture after it at the soonest: 33.3 ms at 60 pictures a second.
+console.log('\nSix curves of 2000 samples, filtered and not');
+const { playhead, axis } = await curveFigures();
+line(
+  playhead.p95Ms,
+  `the playhead moved, 95 of 100 within (half within ${playhead.medianMs.toFixed(1)}), soonest 33.3 ms`,
+);
+line(axis.p95Ms, `closer, wider or along, 95 of 100 within (half within ${axis.medianMs.toFixed(1)})`);

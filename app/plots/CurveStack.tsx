@@ -183,6 +183,7 @@ function useLines(
   [fromS, toS]: readonly [number, number],
 ) {
   const canvas = useRef<HTMLCanvasElement>(null);
+  const lines = useMemo(() => ({ filtered: runsOf(filtered), raw: runsOf(raw ?? []) }), [filtered, raw]);
   const light = useLight();
   const size = useSize(canvas);
   useLayoutEffect(() => {
@@ -193,12 +194,12 @@ function useLines(
     element.width = Math.round(size.width * ratio);
     element.height = Math.round(size.height * ratio);
     const { color, outlineColor } = getComputedStyle(element);
-    const draw = (points: Points, colour: string, widthPx: number) => {
+    const draw = (runs: readonly Points[], colour: string, widthPx: number) => {
       context.strokeStyle = colour;
       context.lineWidth = widthPx * ratio;
       context.lineJoin = 'round';
       context.beginPath();
-      for (const run of runsOf(points)) {
+      for (const run of runs) {
         run.forEach(([timeS, value], i) => {
           const x = ((timeS - fromS) / (toS - fromS)) * element.width;
           const y = ((high - value) / (high - low)) * element.height;
@@ -208,11 +209,11 @@ function useLines(
       }
       context.stroke();
     };
-    if (raw !== null) draw(raw, outlineColor, 1);
-    draw(filtered, color, 1.75);
+    if (lines.raw.some(({ length }) => length > 0)) draw(lines.raw, outlineColor, 1);
+    draw(lines.filtered, color, 1.75);
     // Lit otherwise, the colours read above are others.
     // oxlint-disable-next-line react/exhaustive-effect-dependencies
-  }, [filtered, raw, low, high, fromS, toS, light, size]);
+  }, [lines, low, high, fromS, toS, light, size]);
   return canvas;
 }
 

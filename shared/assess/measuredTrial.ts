@@ -22,16 +22,16 @@ export function measuredTrial(file: CaseFile, trial: MovementTrial): TrialMeasur
   const { massKg, statureM, referenceSex } = file.athlete;
   // Words beside the trial change none of its numbers.
   const { label: _label, note: _note, painNrs: _pain, filmedOn: _filmedOn, calibrationDraft: _draft, ...rest } = trial;
-  const { calibration, ...facts } = rest;
-  // An edit of any field reads the whole record anew, so the calibration is known by what it says, not by identity.
-  const scale = JSON.stringify(calibration);
+  const { calibration, frameTimesS, ...facts } = rest;
+  // An edit of any field reads the whole record anew, so what is no plain value is known by what it says, not by identity.
+  const said = JSON.stringify([calibration, frameTimesS]);
   const from = [
     movement,
     ...tracks,
     ...events,
     ...repeats,
     ...Object.values(facts),
-    scale,
+    said,
     massKg,
     statureM,
     referenceSex,

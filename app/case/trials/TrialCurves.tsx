@@ -1,7 +1,5 @@
 import { useMemo, useState } from 'react';
 import { measuredTrial } from '../../../shared/assess/measuredTrial.ts';
-import { movementOf } from '../../../shared/assess/movementOf.ts';
-import { scene } from '../../../shared/kernel/trial/scene.ts';
 import { betweenId, type CurveChoice, curveChoices, trialCurve } from '../../../shared/kernel/trial/trialCurves.ts';
 import type { MovementTrial } from '../../../shared/model/trial.ts';
 import { convert, UNITS } from '../../../shared/units.ts';
@@ -11,6 +9,7 @@ import { shownUnit } from '../../parts/ReadingText.tsx';
 import { CurveStack } from '../../plots/CurveStack.tsx';
 import type { RibbonPhase } from '../../plots/PhaseRibbon.tsx';
 import { useCase } from '../useCase.ts';
+import { useScene } from './useScene.ts';
 
 const GROUPS: readonly CurveChoice['group'][] = ['Angles', 'Turning', 'Heights', 'Speeds'];
 
@@ -28,15 +27,7 @@ export function TrialCurves(props: {
   const [chosen, setChosen] = useState<readonly string[]>([]);
   const [hasRaw, setRaw] = useState(false);
   const measured = measuredTrial(file, trial);
-  const { landmarkTracks, athlete, ownMovements } = file;
-  const view = useMemo(() => {
-    const movement = movementOf({ ownMovements }, trial.movementId);
-    const tracks = landmarkTracks.filter((track) => track.trialId === trial.id);
-    if (movement === null || tracks.length === 0) return null;
-    const { massKg, statureM, referenceSex } = athlete;
-    const found = scene({ trial, tracks, events: [], movement, massKg, statureM, referenceSex });
-    return 'unknown' in found ? null : found;
-  }, [landmarkTracks, athlete, ownMovements, trial]);
+  const view = useScene(trial)?.view ?? null;
   const choices = useMemo(() => (view === null ? [] : curveChoices(view)), [view]);
   const curves = useMemo(
     () =>

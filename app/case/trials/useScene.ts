@@ -1,29 +1,44 @@
-import { useMemo } from 'react';
 import { movementOf } from '../../../shared/assess/movementOf.ts';
 import { type Scene, scene, type TrialInput } from '../../../shared/kernel/trial/scene.ts';
 import type { MovementTrial } from '../../../shared/model/trial.ts';
-import { useCase } from '../useCase.ts';
+import { type OpenCase, useCase } from '../useCase.ts';
+
+interface Prepared {
+  readonly view: Scene;
+  readonly input: TrialInput;
+}
+
+/** The last scene of each trial and the lists it was made from: curves, tables and models beside each other share it. */
+const prepared = new WeakMap<MovementTrial, { readonly from: readonly unknown[]; readonly found: Prepared | null }>();
 
 /** A trial prepared for measuring, with what it was prepared from; null where it has no movement or no capture rate. */
-export function useScene(trial: MovementTrial): { readonly view: Scene; readonly input: TrialInput } | null {
-  const { landmarkTracks, trialEvents, pointRepeats, athlete, ownMovements } = useCase().file;
-  return useMemo(() => {
-    const movement = movementOf({ ownMovements }, trial.movementId);
-    if (movement === null) return null;
-    const ofTrial = (record: { readonly trialId: string }) => record.trialId === trial.id;
-    const { massKg, massUKg, statureM, referenceSex } = athlete;
-    const input: TrialInput = {
-      trial,
-      tracks: landmarkTracks.filter(ofTrial),
-      events: trialEvents.filter(ofTrial),
-      repeats: pointRepeats.filter(ofTrial),
-      movement,
-      massKg,
-      massUKg,
-      statureM,
-      referenceSex,
-    };
-    const view = scene(input);
-    return 'unknown' in view ? null : { view, input };
-  }, [trial, landmarkTracks, trialEvents, pointRepeats, athlete, ownMovements]);
+export function useScene(trial: MovementTrial): Prepared | null {
+  const { file } = useCase();
+  const { landmarkTracks, trialEvents, pointRepeats, athlete, ownMovements } = file;
+  const from = [landmarkTracks, trialEvents, pointRepeats, athlete, ownMovements];
+  const last = prepared.get(trial);
+  if (last?.from.every((one, i) => one === from[i]) === true) return last.found;
+  const found = prepare(file, trial);
+  prepared.set(trial, { from, found });
+  return found;
+}
+
+function prepare(file: OpenCase['file'], trial: MovementTrial): Prepared | null {
+  const movement = movementOf(file, trial.movementId);
+  if (movement === null) return null;
+  const ofTrial = (record: { readonly trialId: string }) => record.trialId === trial.id;
+  const { massKg, massUKg, statureM, referenceSex } = file.athlete;
+  const input: TrialInput = {
+    trial,
+    tracks: file.landmarkTracks.filter(ofTrial),
+    events: file.trialEvents.filter(ofTrial),
+    repeats: file.pointRepeats.filter(ofTrial),
+    movement,
+    massKg,
+    massUKg,
+    statureM,
+    referenceSex,
+  };
+  const view = scene(input);
+  return 'unknown' in view ? null : { view, input };
 }
