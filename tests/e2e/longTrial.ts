@@ -66,13 +66,19 @@ export function workFor(page: Page, acts: readonly (number | string)[]): Promise
     const slider = document.querySelector<HTMLInputElement>('.stage input[type=range]');
     const ribbon = document.querySelector('.ribbon-whole');
     if (slider === null || ribbon === null) throw new Error('no ribbon on screen');
-    const setValue = Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, 'value')?.set;
+    // Past React's own setter, so that it hears of the change.
+    const value = Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, 'value');
     let [strokes, changes] = [0, 0];
-    const { stroke } = CanvasRenderingContext2D.prototype;
-    CanvasRenderingContext2D.prototype.stroke = function counted(this: CanvasRenderingContext2D) {
-      strokes += 1;
-      Reflect.apply(stroke, this, []);
-    };
+    const context = CanvasRenderingContext2D.prototype;
+    // Called on the context it was called on, and put back as it was.
+    // oxlint-disable-next-line typescript/unbound-method
+    const plain = context.stroke;
+    context.stroke = new Proxy(plain, {
+      apply(draw, on, given) {
+        strokes += 1;
+        Reflect.apply(draw, on, given);
+      },
+    });
     const observer = new MutationObserver((records) => (changes += records.length));
     for (const drawing of document.querySelectorAll('.curve-strip svg')) {
       observer.observe(drawing, { subtree: true, childList: true, attributes: true, characterData: true });
@@ -81,7 +87,7 @@ export function workFor(page: Page, acts: readonly (number | string)[]): Promise
     for (const act of all) {
       const before = performance.now();
       if (typeof act === 'number') {
-        setValue?.call(slider, String(act));
+        value?.set?.call(slider, String(act));
         slider.dispatchEvent(new Event('input', { bubbles: true }));
       } else {
         ribbon.dispatchEvent(new KeyboardEvent('keydown', { key: act, bubbles: true }));
@@ -92,7 +98,7 @@ export function workFor(page: Page, acts: readonly (number | string)[]): Promise
       ms.push(performance.now() - before);
     }
     observer.disconnect();
-    CanvasRenderingContext2D.prototype.stroke = stroke;
+    context.stroke = plain;
     return { ms: ms.toSorted((a, b) => a - b), strokes, changes };
   }, acts);
 }
