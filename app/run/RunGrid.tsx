@@ -1,4 +1,4 @@
-import { type KeyboardEvent, memo, useCallback, useMemo, useState } from 'react';
+import { type KeyboardEvent, memo, useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { stopReason } from '../../shared/assess/stopWords.ts';
 import type { Battery, BatteryItem } from '../../shared/knowledge/screening/battery.ts';
 import { counted, formatDate } from '../../shared/format/number.ts';
@@ -38,6 +38,9 @@ export function RunGrid({ run, battery, files }: { run: RunKey; battery: Battery
   const stopped = rows.filter(({ stops }) => stops.length > 0);
   const now = rows.find(({ file }) => file.case.id === place?.caseId);
   useUndoAt(place?.caseId ?? null);
+  const scroll = useRef<HTMLDivElement>(null);
+  // Whoever opens a run is about to type.
+  useEffect(() => scroll.current?.querySelector<HTMLInputElement>('.run-entry')?.focus(), []);
 
   return (
     <div className="run">
@@ -63,7 +66,7 @@ export function RunGrid({ run, battery, files }: { run: RunKey; battery: Battery
           </span>
         </div>
         <StopList stopped={stopped} />
-        <div className="run-scroll">
+        <div className="run-scroll" ref={scroll}>
           {/* The table moves the focus between the fields in its cells; it is not one itself. */}
           {/* oxlint-disable-next-line jsx-a11y/no-noninteractive-element-interactions */}
           <table className="run-table" onKeyDown={moveOn}>

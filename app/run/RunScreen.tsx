@@ -45,7 +45,9 @@ function OneRun({ run, isSquad }: { run: RunKey; isSquad: boolean }) {
             </p>
           </EmptyState>
         ) : (
-          <p className="appears-late">Opening the cases…</p>
+          <p className="appears-late" aria-live="polite">
+            Opening the cases{found === undefined ? '…' : `, ${files.length} of ${found.caseIds.length}.`}
+          </p>
         )}
       </main>
     </>

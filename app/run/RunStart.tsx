@@ -4,6 +4,7 @@ import { counted, formatDate } from '../../shared/format/number.ts';
 import { BATTERIES, batteryById } from '../../shared/knowledge/screening/index.ts';
 import { editQueue, useRunsQuery, useShelfQuery } from '../api.ts';
 import { today } from '../case/newRecord.ts';
+import { useSaving } from '../case/useEdit.ts';
 import { emptySession } from '../case/screening/results.ts';
 import { Button } from '../parts/Button.tsx';
 import { ErrorBar } from '../parts/ErrorBar.tsx';
@@ -57,6 +58,8 @@ function NewRun({ runs }: { runs: Runs }) {
   const [chosen, setChosen] = useState<ReadonlySet<string>>(new Set());
   const [rater, setRater] = useState('');
   const [failure, setFailure] = useState<string | null>(null);
+  const [isBeginning, setBeginning] = useState(false);
+  const { waiting } = useSaving();
   const [heldOn] = useState(today);
   const [battery] = BATTERIES;
   const begun = runs.find((run) => run.heldOn === heldOn && run.batteryId === battery?.id);
@@ -67,11 +70,15 @@ function NewRun({ runs }: { runs: Runs }) {
 
   const begin = async () => {
     if (battery === undefined) return;
+    setFailure(null);
+    setBeginning(true);
     for (const caseId of added) {
       const record = emptySession(caseId, battery, rater, heldOn);
       editQueue.push(caseId, [{ op: 'create', kind: 'screeningSession', record }]);
     }
-    if (await editQueue.settled()) go({ screen: 'run', run: { heldOn, batteryId: battery.id }, isSquad: false });
+    const isStored = await editQueue.settled();
+    setBeginning(false);
+    if (isStored) go({ screen: 'run', run: { heldOn, batteryId: battery.id }, isSquad: false });
     else setFailure('Not everyone could be added yet. See the bar at the top, then try again.');
   };
 
@@ -117,7 +124,8 @@ function NewRun({ runs }: { runs: Runs }) {
                     }}
                   />
                   <span>
-                    {athleteName === '' ? 'Athlete not named yet' : athleteName} <span className="quiet">{number}</span>
+                    {athleteName === '' ? 'Athlete not named yet' : athleteName}{' '}
+                    <span className="quiet case-number">{number}</span>
                     {isIn(caseId) && <span className="quiet">, in today’s run</span>}
                     {cautions.length > 0 && <strong className="run-caution"> {cautions[0]}</strong>}
                   </span>
@@ -127,26 +135,27 @@ function NewRun({ runs }: { runs: Runs }) {
           </ul>
         </fieldset>
       )}
-      <div className="form">
+      <div className="run-begin">
         <TextField
           label="Rater"
           hint="Who judges and measures; error figures hold for one rater."
           value={rater}
           onChange={setRater}
         />
+        {failure !== null && <ErrorBar>{failure}</ErrorBar>}
+        {isTooMany && <p role="alert">A run holds at most {MOST_IN_RUN} athletes. Choose fewer.</p>}
+        {added.length === 0 ? (
+          <p className="quiet">Choose who takes part; then the run begins here.</p>
+        ) : (
+          <p>
+            <Button look="main" disabled={isTooMany || isBeginning} onClick={() => void begin()}>
+              {begun === undefined ? 'Begin' : 'Go on'} with {counted(added.length, 'athlete')}
+              {begun === undefined ? '' : ' more'}
+            </Button>{' '}
+            {isBeginning && <output>Adding them, {waiting} to go.</output>}
+          </p>
+        )}
       </div>
-      {failure !== null && <ErrorBar>{failure}</ErrorBar>}
-      {isTooMany && <p role="alert">A run holds at most {MOST_IN_RUN} athletes. Choose fewer.</p>}
-      <p className="run-begin">
-        <Button
-          look={added.length === 0 ? 'plain' : 'main'}
-          disabled={added.length === 0 || isTooMany}
-          onClick={() => void begin()}
-        >
-          {begun === undefined ? 'Begin' : 'Go on'} with {counted(added.length, 'athlete')}
-          {begun === undefined ? '' : ' more'}
-        </Button>
-      </p>
     </section>
   );
 }
