@@ -69,7 +69,7 @@ const caseTag = (_answer: unknown, failure: unknown, request: { caseId: string }
 
 export const api = createApi({
   baseQuery,
-  tagTypes: ['Case', 'Shelf', 'Roster', 'Rules', 'RulesUpdate'],
+  tagTypes: ['Case', 'Shelf', 'Roster', 'Rules', 'RulesUpdate', 'Batteries'],
   // A case file may hold a long digitised trial: no point in keeping it long after its window is left.
   keepUnusedDataFor: 30,
   endpoints: (build) => ({
@@ -190,6 +190,37 @@ export const api = createApi({
         ...(answer?.caseIds ?? []).map((id) => ({ type: 'Case' as const, id })),
       ],
     }),
+    batteries: build.query<Answer<'battery.list'>, void>({
+      query: () => call('battery.list')({}),
+      providesTags: ['Batteries'],
+    }),
+    editBattery: build.mutation<Answer<'battery.edit'>, Request<'battery.edit'>>({
+      query: call('battery.edit'),
+      invalidatesTags: ['Batteries'],
+    }),
+    saveBattery: build.mutation<Answer<'battery.save'>, Request<'battery.save'>>({
+      query: call('battery.save'),
+      invalidatesTags: ['Batteries'],
+    }),
+    removeBattery: build.mutation<Answer<'battery.remove'>, Request<'battery.remove'>>({
+      query: call('battery.remove'),
+      invalidatesTags: ['Batteries'],
+    }),
+    undoBattery: build.mutation<Answer<'battery.undo'>, void>({
+      query: () => call('battery.undo')({}),
+      invalidatesTags: ['Batteries'],
+    }),
+    redoBattery: build.mutation<Answer<'battery.redo'>, void>({
+      query: () => call('battery.redo')({}),
+      invalidatesTags: ['Batteries'],
+    }),
+    importBattery: build.mutation<Answer<'battery.import'>, Request<'battery.import'>>({
+      query: call('battery.import'),
+      invalidatesTags: ['Batteries'],
+    }),
+    exportBattery: build.mutation<Answer<'battery.export'>, Request<'battery.export'>>({
+      query: call('battery.export'),
+    }),
     // Read anew whenever a screen asks; following every keystroke of a run would read the whole shelf each time.
     runs: build.query<Answer<'run.list'>, void>({ query: () => call('run.list')({}), keepUnusedDataFor: 0 }),
     exportRun: build.mutation<Answer<'run.export'>, Request<'run.export'>>({ query: call('run.export') }),
@@ -237,6 +268,14 @@ export const {
   useRostersQuery,
   useTakeBackRosterMutation,
   useForgetMappingMutation,
+  useBatteriesQuery,
+  useEditBatteryMutation,
+  useSaveBatteryMutation,
+  useRemoveBatteryMutation,
+  useUndoBatteryMutation,
+  useRedoBatteryMutation,
+  useImportBatteryMutation,
+  useExportBatteryMutation,
   useRunsQuery,
   useExportRunMutation,
   useCompareRunMutation,

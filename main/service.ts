@@ -3,6 +3,7 @@ import { type Channel, CHANNELS, EVENTS, type EventName, type EventPayload } fro
 import { DomainError, type Result, toFailure } from '../shared/errors.ts';
 import { parseInput } from '../shared/model/parseInput.ts';
 import { appHandlers } from './handlers/appHandlers.ts';
+import { batteryHandlers } from './handlers/batteryHandlers.ts';
 import { caseHandlers } from './handlers/caseHandlers.ts';
 import type { Context, Handlers } from './handlers/context.ts';
 import type { KeptRules } from '../shared/ports/ruleStore.ts';
@@ -30,6 +31,7 @@ const HANDLERS: Handlers<Channel> = {
   ...reportHandlers,
   ...runHandlers,
   ...mergeHandlers,
+  ...batteryHandlers,
   ...ruleHandlers,
   ...sharedRuleHandlers,
 };
@@ -52,6 +54,8 @@ const LOOKS: ReadonlySet<Channel> = new Set([
   'report.cancel',
   'roster.preview',
   'roster.list',
+  'battery.list',
+  'battery.export',
   'run.list',
   'run.export',
   'run.compare',

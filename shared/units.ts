@@ -63,6 +63,13 @@ export function isUnit(code: string): code is Unit {
   return Object.hasOwn(UNITS, code);
 }
 
+/** The SI unit of a unit's dimension, which the kernel and the store work in. */
+export function siUnitOf(unit: Unit): Unit {
+  const { dimension } = UNITS[unit];
+  const units = Object.keys(UNITS) as Unit[];
+  return units.find((one) => UNITS[one].dimension === dimension && UNITS[one].toSi === 1) ?? unit;
+}
+
 /**
  * A value in another unit of the same dimension.
  * @throws DomainError 'unit-mismatch' if the two units do not measure the same thing

@@ -26,7 +26,7 @@ export function MergeDoor({ run, battery }: { run: RunKey; battery: Battery }) {
   const [choices, setChoices] = useState<readonly Choice[]>([]);
 
   const save = async () => {
-    const { data } = await exportRun({ heldOn: run.heldOn, batteryId: run.batteryId });
+    const { data } = await exportRun(run);
     if (data !== undefined) saveBlob(data.fileName, new Blob([data.text], { type: 'application/json' }));
   };
   const look = (next: { fileName: string; text: string }) => {

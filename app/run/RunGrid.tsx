@@ -1,6 +1,7 @@
 import { type KeyboardEvent, memo, useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { stopReason } from '../../shared/assess/stopWords.ts';
 import type { Battery, BatteryItem } from '../../shared/knowledge/screening/battery.ts';
+import { sessionOfRun } from '../../shared/exchange/runFile.ts';
 import { counted, formatDate } from '../../shared/format/number.ts';
 import type { CaseFile } from '../../shared/model/records.ts';
 import { UNITS } from '../../shared/units.ts';
@@ -32,7 +33,7 @@ export function RunGrid({ run, battery, files }: { run: RunKey; battery: Battery
   const [stations, setStations] = useStations(battery);
   const items = useMemo(() => itemsAt(battery, stations), [battery, stations]);
   const rows = files.map((file) => {
-    const session = file.screeningSessions.find((one) => one.heldOn === run.heldOn && one.batteryId === run.batteryId);
+    const session = sessionOfRun(file, run);
     return { file, sessionId: session?.id ?? '', stops: runStops(file, session?.id ?? '') };
   });
   const stopped = rows.filter(({ stops }) => stops.length > 0);

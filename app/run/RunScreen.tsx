@@ -1,5 +1,6 @@
 import { useEffect } from 'react';
-import { batteryById } from '../../shared/knowledge/screening/index.ts';
+import { isOfRun, sessionOfRun } from '../../shared/exchange/runFile.ts';
+import { batteryOf } from '../../shared/knowledge/screening/index.ts';
 import { formatDate } from '../../shared/format/number.ts';
 import { useRunsQuery } from '../api.ts';
 import { EmptyState } from '../parts/EmptyState.tsx';
@@ -21,12 +22,14 @@ export function RunScreen({ run, isSquad }: { run: RunKey | null; isSquad: boole
 
 function OneRun({ run, isSquad }: { run: RunKey; isSquad: boolean }) {
   const { data, error } = useRunsQuery(undefined, { refetchOnMountOrArgChange: true });
-  const found = data?.runs.find(({ heldOn, batteryId }) => heldOn === run.heldOn && batteryId === run.batteryId);
+  const found = data?.runs.find((one) => isOfRun(run, one));
   const { files, failure } = useFiles(found?.caseIds ?? NOBODY);
-  const battery = batteryById(run.batteryId);
+  const session = files.map((file) => sessionOfRun(file, run)).find((one) => one !== null) ?? null;
+  const battery = session === null ? null : batteryOf(session);
+  const isOpen = found !== undefined && files.length === found.caseIds.length;
   const problem = error !== undefined && 'message' in error ? (error.message ?? null) : failure;
 
-  if (found !== undefined && battery !== null && files.length === found.caseIds.length) {
+  if (isOpen && battery !== null) {
     return isSquad ? (
       <SquadPage run={run} battery={battery} files={files} />
     ) : (
@@ -37,7 +40,7 @@ function OneRun({ run, isSquad }: { run: RunKey; isSquad: boolean }) {
     <>
       <RunningHead />
       <main id="sheet" className="shelf" tabIndex={-1}>
-        {problem !== null || (data !== undefined && (found === undefined || battery === null)) ? (
+        {problem !== null || (data !== undefined && (found === undefined || isOpen)) ? (
           <EmptyState title="This run cannot be opened.">
             <p>{problem ?? 'No athlete has a session of this battery on this day.'}</p>
             <p>

@@ -1,11 +1,14 @@
 import { useState } from 'react';
 import type { Answer } from '../../shared/contract/channels.ts';
 import { counted, formatDate } from '../../shared/format/number.ts';
-import { BATTERIES, batteryById } from '../../shared/knowledge/screening/index.ts';
+import { isOfRun } from '../../shared/exchange/runFile.ts';
+import { shippedBattery } from '../../shared/knowledge/screening/shipped.ts';
 import { editQueue, useRunsQuery, useShelfQuery } from '../api.ts';
 import { today } from '../case/newRecord.ts';
 import { useSaving } from '../case/useEdit.ts';
 import { emptySession } from '../case/screening/results.ts';
+import { useBatteries } from '../case/screening/useBatteries.ts';
+import { ChoiceField } from '../parts/ChoiceField.tsx';
 import { Button } from '../parts/Button.tsx';
 import { ErrorBar } from '../parts/ErrorBar.tsx';
 import { TextField } from '../parts/TextField.tsx';
@@ -30,12 +33,16 @@ export function RunStart() {
           <section aria-labelledby="run-again">
             <h2 id="run-again">Go on with a run</h2>
             <ul className="run-list">
-              {runs.map(({ heldOn, batteryId, caseIds }) => (
-                <li key={`${heldOn} ${batteryId}`}>
-                  <a href={hrefOf({ screen: 'run', run: { heldOn, batteryId }, isSquad: false })}>
-                    {batteryById(batteryId)?.label ?? batteryId}, {formatDate(heldOn)}
+              {runs.map(({ caseIds, batteryLabel, ...run }) => (
+                <li key={`${run.heldOn} ${run.batteryId} ${run.batteryVersion}`}>
+                  <a href={hrefOf({ screen: 'run', run, isSquad: false })}>
+                    {batteryLabel ?? shippedBattery(run.batteryId, run.batteryVersion)?.label ?? run.batteryId},{' '}
+                    {formatDate(run.heldOn)}
                   </a>{' '}
-                  <span className="quiet">{counted(caseIds.length, 'athlete')}</span>
+                  <span className="quiet">
+                    {counted(caseIds.length, 'athlete')}
+                    {batteryLabel !== null && `, version ${run.batteryVersion}`}
+                  </span>
                 </li>
               ))}
             </ul>
@@ -61,24 +68,31 @@ function NewRun({ runs }: { runs: Runs }) {
   const [isBeginning, setBeginning] = useState(false);
   const { waiting } = useSaving();
   const [heldOn] = useState(today);
-  const [battery] = BATTERIES;
-  const begun = runs.find((run) => run.heldOn === heldOn && run.batteryId === battery?.id);
+  const batteries = useBatteries();
+  const [batteryId, setBatteryId] = useState<string | null>(null);
+  const chosenBattery = batteries.find(({ battery }) => battery.id === batteryId) ?? batteries[0];
+  const run = {
+    heldOn,
+    batteryId: chosenBattery?.battery.id ?? '',
+    batteryVersion: chosenBattery?.battery.version ?? '',
+  };
+  const begun = runs.find((one) => isOfRun(run, one));
   const isIn = (caseId: string) => begun?.caseIds.includes(caseId) === true;
   const added = [...chosen].filter((caseId) => !isIn(caseId));
   const isTooMany = added.length + (begun?.caseIds.length ?? 0) > MOST_IN_RUN;
   const hasMore = search !== '' || (shelf?.total ?? 0) > MOST_IN_RUN;
 
   const begin = async () => {
-    if (battery === undefined) return;
+    if (chosenBattery === undefined) return;
     setFailure(null);
     setBeginning(true);
     for (const caseId of added) {
-      const record = emptySession(caseId, battery, rater, heldOn);
+      const record = emptySession(caseId, chosenBattery, rater, heldOn);
       editQueue.push(caseId, [{ op: 'create', kind: 'screeningSession', record }]);
     }
     const isStored = await editQueue.settled();
     setBeginning(false);
-    if (isStored) go({ screen: 'run', run: { heldOn, batteryId: battery.id }, isSquad: false });
+    if (isStored) go({ screen: 'run', run, isSquad: false });
     else setFailure('Not everyone could be added yet. See the bar at the top, then try again.');
   };
 
@@ -136,6 +150,18 @@ function NewRun({ runs }: { runs: Runs }) {
         </fieldset>
       )}
       <div className="run-begin">
+        {batteries.length > 1 && (
+          <ChoiceField
+            label="Battery"
+            hint="The version it is begun with stays with every result."
+            value={run.batteryId}
+            choices={batteries.map(({ battery, own }) => ({
+              value: battery.id,
+              label: own === null ? battery.label : `${battery.label}, version ${battery.version}`,
+            }))}
+            onChange={(id) => setBatteryId(id)}
+          />
+        )}
         <TextField
           label="Rater"
           hint="Who judges and measures; error figures hold for one rater."

@@ -1,6 +1,7 @@
 import { useRef, useState } from 'react';
 import { stopReason } from '../../shared/assess/stopWords.ts';
 import type { Battery, BatteryItem } from '../../shared/knowledge/screening/battery.ts';
+import { sessionOfRun } from '../../shared/exchange/runFile.ts';
 import { counted, formatDate } from '../../shared/format/number.ts';
 import type { CaseFile } from '../../shared/model/records.ts';
 import { GRADES } from '../../shared/model/screening.ts';
@@ -26,7 +27,7 @@ interface Member {
 export function SquadPage({ run, battery, files }: { run: RunKey; battery: Battery; files: readonly CaseFile[] }) {
   const [caseId, setCaseId] = useState<string | null>(null);
   const members = files.map((file): Member => {
-    const session = file.screeningSessions.find((one) => one.heldOn === run.heldOn && one.batteryId === run.batteryId);
+    const session = sessionOfRun(file, run);
     return { file, sessionId: session?.id ?? '' };
   });
   const stopped = members.flatMap(({ file, sessionId }) => {

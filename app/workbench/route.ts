@@ -1,10 +1,11 @@
 import { useSyncExternalStore } from 'react';
 import { SECTIONS, type SectionId } from '../../shared/assess/assessment.ts';
 
-/** An intake run is found again by its day and its battery. */
+/** An intake run is found again by its day and its battery, in the very version. */
 export interface RunKey {
   readonly heldOn: string;
   readonly batteryId: string;
+  readonly batteryVersion: string;
 }
 
 /** Where in the workbench one is. Kept in the address, so that reloading and going back lead to the same place. */
@@ -15,11 +16,14 @@ export type Route =
   | { readonly screen: 'case'; readonly caseId: string; readonly section: SectionId; readonly trialId?: string };
 
 export function routeOf(hash: string): Route {
-  const [, screen, caseId = '', section, trialId] = hash.split('/');
+  const [, screen, caseId = '', section, trialId, last] = hash.split('/');
   if (screen === 'rules') return { screen };
   if (screen === 'run') {
-    const run = caseId === '' || section === undefined ? null : { heldOn: caseId, batteryId: section };
-    return { screen, run, isSquad: run !== null && trialId === 'squad' };
+    const run =
+      section === undefined || trialId === undefined
+        ? null
+        : { heldOn: caseId, batteryId: section, batteryVersion: trialId };
+    return { screen, run, isSquad: run !== null && last === 'squad' };
   }
   if (screen !== 'case' || caseId === '') return { screen: 'shelf' };
   const found = SECTIONS.find((one) => one === section) ?? 'athlete';
@@ -32,7 +36,8 @@ export function hrefOf(route: Route): string {
   if (route.screen === 'rules') return '#/rules';
   if (route.screen === 'run') {
     const { run, isSquad } = route;
-    return run === null ? '#/run' : `#/run/${run.heldOn}/${run.batteryId}${isSquad ? '/squad' : ''}`;
+    if (run === null) return '#/run';
+    return `#/run/${run.heldOn}/${run.batteryId}/${run.batteryVersion}${isSquad ? '/squad' : ''}`;
   }
   return `#/case/${route.caseId}/${route.section}${route.trialId === undefined ? '' : `/${route.trialId}`}`;
 }

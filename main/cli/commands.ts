@@ -1,3 +1,4 @@
+import { batteryExport, batteryImport, batteryList, batteryShow } from './battery.ts';
 import { c3dInfo } from './c3dInfo.ts';
 import { caseNew } from './caseNew.ts';
 import { caseShow } from './caseShow.ts';
@@ -31,6 +32,10 @@ export const COMMANDS: readonly Command[] = [
   caseShow,
   rosterImport,
   screenImport,
+  batteryList,
+  batteryShow,
+  batteryExport,
+  batteryImport,
   runExport,
   runMerge,
   jumpImport,

@@ -1,6 +1,7 @@
 import fs from 'node:fs';
 import path from 'node:path';
 import { DomainError, toFailure } from '../../shared/errors.ts';
+import { isOfRun } from '../../shared/exchange/runFile.ts';
 import { counted } from '../../shared/format/number.ts';
 import { PAPERS, REPORT_KINDS } from '../../shared/model/outcome.ts';
 import { ask } from './ask.ts';
@@ -9,7 +10,7 @@ import { writeReport } from './report.ts';
 
 export const reportAll: Command = {
   name: 'report all',
-  usage: `--run DAY[/BATTERY] --out DIR [--kind ${REPORT_KINDS.join('|')}] [--paper ${PAPERS.join('|')}] [--folder DIR]`,
+  usage: `--run DAY[/BATTERY[/VERSION]] --out DIR [--kind ${REPORT_KINDS.join('|')}] [--paper ${PAPERS.join('|')}] [--folder DIR]`,
   does: 'a report of every case of an intake run, one file each; Ctrl+C stops after the one in hand',
   words: 0,
   options: { run: { type: 'string' }, out: { type: 'string' }, kind: { type: 'string' }, paper: { type: 'string' } },
@@ -22,13 +23,11 @@ export const reportAll: Command = {
     const paper = choiceFrom(options['paper'], '--paper', PAPERS, 'a4');
     const service = await openStore();
     const { runs } = await ask(service, 'run.list', {});
-    const [heldOn, batteryId] = run.split('/');
-    const found = runs.filter(
-      (one) => one.heldOn === heldOn && (batteryId === undefined || one.batteryId === batteryId),
-    );
+    const [heldOn = '', batteryId, batteryVersion] = run.split('/');
+    const found = runs.filter((one) => isOfRun({ heldOn, batteryId: batteryId ?? one.batteryId, batteryVersion }, one));
     const [only] = found;
     if (only === undefined || found.length > 1) {
-      const known = runs.map((one) => `${one.heldOn}/${one.batteryId}`).join(', ');
+      const known = runs.map((one) => `${one.heldOn}/${one.batteryId}/${one.batteryVersion}`).join(', ');
       throw new DomainError(
         'not-found',
         `report all needs one run; ${run} names ${found.length}. The runs are: ${known || 'none'}.`,

@@ -5,7 +5,7 @@ import { choiceFrom, type Command, readText, UsageError, writing } from './comma
 
 export const runExport: Command = {
   name: 'run export',
-  usage: '--run DAY[/BATTERY] --out FILE.json [--folder DIR]',
+  usage: '--run DAY[/BATTERY[/VERSION]] --out FILE.json [--folder DIR]',
   does: 'an intake run as one file, for another laptop to merge',
   words: 0,
   options: { run: { type: 'string' }, out: { type: 'string' } },
@@ -13,8 +13,8 @@ export const runExport: Command = {
     if (typeof run !== 'string' || run === '')
       throw new UsageError('--run needs the day of a run, such as 2026-09-01.');
     if (typeof out !== 'string' || out === '') throw new UsageError('--out needs the file to write.');
-    const [heldOn = '', batteryId = 'general'] = run.split('/');
-    const { text } = await ask(await openStore(), 'run.export', { heldOn, batteryId });
+    const [heldOn = '', batteryId = 'general', batteryVersion] = run.split('/');
+    const { text } = await ask(await openStore(), 'run.export', { heldOn, batteryId, batteryVersion });
     writing(out, () => fs.writeFileSync(out, text));
     return { json: { heldOn, batteryId, file: out }, lines: [`The run of ${heldOn} written to ${out}`] };
   },

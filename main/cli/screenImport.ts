@@ -1,25 +1,32 @@
 import { randomUUID } from 'node:crypto';
 import { counted } from '../../shared/format/number.ts';
-import { BATTERIES, batteryById } from '../../shared/knowledge/screening/index.ts';
+import { readBatteryFile } from '../../shared/exchange/batteryFile.ts';
+import { readBattery } from '../../shared/knowledge/screening/readBattery.ts';
+import { BATTERIES } from '../../shared/knowledge/screening/shipped.ts';
+import type { BatteryBody } from '../../shared/model/battery.ts';
 import type { Edit } from '../../shared/model/edit.ts';
 import { readScreeningCsv } from '../exchange/screeningCsv.ts';
+import type { Service } from '../service.ts';
+import { parseJson } from '../exchange/parseJson.ts';
 import { ask } from './ask.ts';
-import { choiceFrom, type Command, readText } from './command.ts';
+import { type Command, readText } from './command.ts';
 import { findCase } from './findCase.ts';
-
-const IDS = BATTERIES.map(({ id }) => id);
 
 export const screenImport: Command = {
   name: 'screen import',
-  usage: `CASE FILE.csv [--date DAY] [--rater NAME] [--battery ${IDS.join('|')}] [--folder DIR]`,
+  usage: `CASE FILE.csv [--date DAY] [--rater NAME] [--battery ID[/VERSION]] [--folder DIR]`,
   does: 'a screening session from a table with the columns item, side, result, pain, note',
   words: 2,
   options: { date: { type: 'string' }, rater: { type: 'string' }, battery: { type: 'string' } },
   async run({ words: [name = '', file = ''], options, openStore }) {
-    const battery = batteryById(choiceFrom(options['battery'], '--battery', IDS, IDS[0] ?? ''));
-    if (battery === null) throw new TypeError('a battery just listed is not known');
-    const rows = readScreeningCsv(readText(file), battery);
+    const text = readText(file);
     const service = await openStore();
+    const [id = '', version = null] = String(options['battery'] ?? 'general').split('/');
+    const shipped = BATTERIES.find((one) => one.id === id && (version ?? one.version) === one.version);
+    const own = shipped === undefined ? await ownBattery(service, id, version) : null;
+    const battery = own === null ? shipped : readBattery(own);
+    if (battery === undefined) throw new TypeError('neither a battery of the program nor one of one’s own');
+    const rows = readScreeningCsv(text, battery);
     const opened = await findCase(service, name);
     const caseId = opened.case.id;
     const sessionId = randomUUID();
@@ -31,6 +38,7 @@ export const screenImport: Command = {
       batteryId: battery.id,
       batteryVersion: battery.version,
       note: '',
+      battery: own,
     };
     const edits: Edit[] = [
       { op: 'create', kind: 'screeningSession', record: session },
@@ -45,3 +53,9 @@ export const screenImport: Command = {
     };
   },
 };
+
+/** A saved version, null for the newest. @throws DomainError 'not-found' */
+async function ownBattery(service: Service, id: string, version: string | null): Promise<BatteryBody> {
+  const { text } = await ask(service, 'battery.export', { id, version });
+  return readBatteryFile(parseJson(text, id), id);
+}

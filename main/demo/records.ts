@@ -1,4 +1,5 @@
 import type { RecordOf } from '../../shared/model/records.ts';
+import { UNSAID } from '../../shared/model/blank.ts';
 import type { Edit } from '../../shared/model/edit.ts';
 import type { Grade } from '../../shared/model/screening.ts';
 import { generalBattery } from '../../shared/knowledge/screening/generalBattery.ts';
@@ -41,6 +42,7 @@ export function screening(
         batteryId: generalBattery.id,
         batteryVersion: generalBattery.version,
         note: '',
+        battery: null,
       },
     },
     ...results.map(
@@ -57,6 +59,7 @@ export function screening(
           isPositive: result.isPositive ?? null,
           painNrs: result.painNrs ?? 0,
           note: result.note ?? '',
+          ...UNSAID,
         },
       }),
     ),

@@ -1,8 +1,7 @@
 import { DomainError } from '../../shared/errors.ts';
 import type { RunEntry, RunFile } from '../../shared/exchange/runFile.ts';
-import { possibleRangeSi } from '../../shared/knowledge/measures/index.ts';
 import type { Battery, BatteryItem } from '../../shared/knowledge/screening/battery.ts';
-import { convert } from '../../shared/units.ts';
+import { isPossible } from '../../shared/knowledge/screening/isPossible.ts';
 import { peopleOf } from './samePerson.ts';
 
 /**
@@ -46,9 +45,15 @@ export function checkRun({ athletes }: RunFile, battery: Battery, fileName: stri
       }
       const foreign = foreignField(item, entry);
       if (foreign !== undefined) refuse('input-malformed', foreign, 'is not recorded like that.');
-      if (!isPossible(item, entry.valueSi)) refuse('input-out-of-range', 'valueSi', 'no such value is possible.');
+      if (!isPossibleResult(item, entry)) refuse('input-out-of-range', 'valueSi', 'no such value is possible.');
     }
   }
+}
+
+/** A mean of counts need not be whole; what was counted is. */
+function isPossibleResult(item: BatteryItem, { valueSi, trialsSi }: RunEntry): boolean {
+  const values = trialsSi ?? (valueSi === null ? [] : [valueSi]);
+  return values.every((value) => isPossible(item, value) && (item.kind !== 'counted' || Number.isInteger(value)));
 }
 
 const FIELD_OF = { graded: 'grade', clearing: 'isPositive', measured: 'valueSi', counted: 'valueSi' } as const;
@@ -58,17 +63,4 @@ function foreignField({ kind }: BatteryItem, entry: RunEntry): string | undefine
   return (['valueSi', 'grade', 'isPositive'] as const).find(
     (field) => field !== FIELD_OF[kind] && entry[field] !== null,
   );
-}
-
-function isPossible({ kind, measure, possible, unit, displayUnit }: BatteryItem, valueSi: number | null): boolean {
-  if (valueSi === null) return true;
-  if (kind === 'counted' && !Number.isInteger(valueSi)) return false;
-  const range =
-    possible === null || unit === null || displayUnit === null
-      ? possibleRangeSi(measure)
-      : possible.map((end) => convert(end, displayUnit, unit));
-  // What was converted for storing may miss the end of the range by the last digit.
-  const [low = -Infinity, high = Infinity] = range ?? [];
-  const slack = 1e-9 * Math.max(1, Math.abs(low), Math.abs(high));
-  return valueSi >= low - slack && valueSi <= high + slack;
 }

@@ -1,6 +1,7 @@
 import { DomainError } from '../../shared/errors.ts';
 import { NO_RESULT, readResult } from '../../shared/exchange/resultEntry.ts';
 import type { Battery, BatteryItem } from '../../shared/knowledge/screening/battery.ts';
+import { UNSAID } from '../../shared/model/blank.ts';
 import type { SideOrNone } from '../../shared/model/parts.ts';
 import type { ScreeningResult } from '../../shared/model/screening.ts';
 import { parsePain, readResultTable } from './resultTable.ts';
@@ -59,6 +60,7 @@ export function readScreeningCsv(text: string, battery: Battery): ScreeningRow[]
       note:
         table.read(row, 'note', (cell) => (cell.length > 10_000 ? { refusal: 'it is too long.' } : { value: cell })) ??
         '',
+      ...UNSAID,
     };
   });
 }

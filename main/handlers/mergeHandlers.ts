@@ -1,14 +1,17 @@
+import { canonicalJson } from '../../shared/canonicalJson.ts';
 import { DomainError } from '../../shared/errors.ts';
 import type { Answer } from '../../shared/contract/channels.ts';
 import {
   compareRuns,
+  isOfRun,
   type RunEntry,
   runFile,
   type RunFile,
+  type RunOf,
   sessionOfRun,
   toRunFile,
 } from '../../shared/exchange/runFile.ts';
-import { batteryById } from '../../shared/knowledge/screening/index.ts';
+import { batteryOf } from '../../shared/knowledge/screening/index.ts';
 import type { Edit } from '../../shared/model/edit.ts';
 import { parseInput } from '../../shared/model/parseInput.ts';
 import type { CaseFile } from '../../shared/model/records.ts';
@@ -29,6 +32,7 @@ export const mergeHandlers: Handlers<'run.export' | 'run.compare' | 'run.merge'>
     return {
       heldOn: theirs.heldOn,
       batteryId: theirs.batteryId,
+      batteryVersion: theirs.batteryVersion,
       athletes: compared.map(({ file, name, reason, added, alike, conflicts }) => ({
         name,
         caseId: file?.case.id ?? null,
@@ -65,11 +69,10 @@ export const mergeHandlers: Handlers<'run.export' | 'run.compare' | 'run.merge'>
           }),
         ),
         ...replaced.map(({ itemId, side, theirs }): Edit => {
-          const { valueSi, grade, isPositive, painNrs, note } = theirs;
+          const { itemId: _item, side: _side, ...fields } = theirs;
           const held = file.screeningResults.find(
             (one) => one.sessionId === sessionId && one.itemId === itemId && one.side === side,
           );
-          const fields = { valueSi, grade, isPositive, painNrs, note };
           return { op: 'patch', kind: 'screeningResult', id: held?.id ?? '', fields };
         }),
       ];
@@ -87,22 +90,27 @@ export const mergeHandlers: Handlers<'run.export' | 'run.compare' | 'run.merge'>
 /** @throws DomainError 'input-malformed', 'not-comparable' for a battery this program does not know, and as checkRun */
 function readRun(text: string, fileName: string): RunFile {
   const run = parseInput(runFile, parseJson(text, fileName), `the run ${fileName}`);
-  const battery = batteryById(run.batteryId);
+  const battery = batteryOf(run);
   if (battery === null) {
     throw new DomainError(
       'not-comparable',
-      `${fileName} was taken with the battery ${run.batteryId}, which is not known here. Nothing was stored.`,
+      `${fileName} was taken with the battery ${run.batteryId}, version ${run.batteryVersion}, which is not known here. Nothing was stored.`,
+    );
+  }
+  if (battery.id !== run.batteryId || battery.version !== run.batteryVersion) {
+    throw new DomainError(
+      'input-malformed',
+      `${fileName} names another battery than the one that it holds. Nothing was stored.`,
+      'battery',
     );
   }
   checkRun(run, battery, fileName);
   return run;
 }
 
-async function casesOf({ store }: Context, run: { heldOn: string; batteryId: string }): Promise<CaseFile[]> {
+async function casesOf({ store }: Context, run: RunOf): Promise<CaseFile[]> {
   const sessions = await store.screenings();
-  const ids = new Set(
-    sessions.flatMap((one) => (one.heldOn === run.heldOn && one.batteryId === run.batteryId ? [one.caseId] : [])),
-  );
+  const ids = new Set(sessions.flatMap((one) => (isOfRun(run, one) ? [one.caseId] : [])));
   return Promise.all([...ids].map((caseId) => store.open(caseId)));
 }
 
@@ -118,11 +126,14 @@ interface Compared {
 
 /** Each athlete of the file beside the one case of this run that is theirs. */
 async function compare(context: Context, theirs: RunFile): Promise<Compared[]> {
-  const people = peopleOf(await casesOf(context, theirs), ({ athlete }) => athlete);
+  // Whatever the version, so that whoever was tested with another one is said to be.
+  const { heldOn, batteryId } = theirs;
+  const people = peopleOf(await casesOf(context, { heldOn, batteryId }), ({ athlete }) => athlete);
   return theirs.athletes.map(({ name, birthDate, results }) => {
     const same = people.same({ name, birthDate });
     const [file] = same;
-    const session = file === undefined ? null : sessionOfRun(file, theirs);
+    const session =
+      file === undefined ? null : (sessionOfRun(file, theirs) ?? sessionOfRun(file, { heldOn, batteryId }));
     const reason =
       file === undefined
         ? 'not in this run here: add the athlete to the run, then merge again'
@@ -130,7 +141,9 @@ async function compare(context: Context, theirs: RunFile): Promise<Compared[]> {
           ? `${same.length} athletes of this run have the name; a date of birth tells which is meant`
           : session?.batteryVersion !== theirs.batteryVersion
             ? `tested here with version ${session?.batteryVersion} of the battery, there with ${theirs.batteryVersion}`
-            : null;
+            : canonicalJson(session.battery) !== canonicalJson(theirs.battery)
+              ? `version ${theirs.batteryVersion} of the battery says something else there than here`
+              : null;
     if (file === undefined || reason !== null)
       return { name, file: null, sessionId: null, reason, added: [], alike: 0, conflicts: [] };
     const ours = file.screeningResults.filter(({ sessionId }) => sessionId === session?.id);

@@ -99,10 +99,10 @@ export const runHandlers: Handlers<
   },
   'run.list': async ({ store }) => {
     const runs = new Map<string, Answer<'run.list'>['runs'][number]>();
-    for (const { heldOn, batteryId, caseId } of await store.screenings()) {
-      const key = `${heldOn} ${batteryId}`;
+    for (const { caseId, ...run } of await store.screenings()) {
+      const key = `${run.heldOn} ${run.batteryId} ${run.batteryVersion}`;
       const caseIds = runs.get(key)?.caseIds ?? [];
-      runs.set(key, { heldOn, batteryId, caseIds: caseIds.includes(caseId) ? caseIds : [...caseIds, caseId] });
+      runs.set(key, { ...run, caseIds: caseIds.includes(caseId) ? caseIds : [...caseIds, caseId] });
     }
     return { runs: [...runs.values()].toSorted((a, b) => (a.heldOn < b.heldOn ? 1 : -1)) };
   },

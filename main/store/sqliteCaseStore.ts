@@ -15,6 +15,7 @@ import {
 import { notInStore } from '../../shared/ports/notInStore.ts';
 import { numberAfter } from '../../shared/ports/numberAfter.ts';
 import type { CaseStore, EditState, Erased, ShelfRow } from '../../shared/ports/caseStore.ts';
+import type { BatteryStore } from '../../shared/ports/batteryStore.ts';
 import type { RuleStore } from '../../shared/ports/ruleStore.ts';
 import { isOvertaken, planCase, planEdits, planRedo, planUndo, type Step } from '../../shared/ports/editing.ts';
 import { searchText, searchWords } from '../../shared/ports/searchText.ts';
@@ -25,6 +26,7 @@ import { prepareStatements, type Statements } from './statements.ts';
 import { corrupt, storeError } from './storeErrors.ts';
 import { type Holder, lockStore } from './storeLock.ts';
 import { fromJson, fromRow, type Row, stepChange, TABLES, toJson, toRow } from './tables.ts';
+import { sqliteBatteries } from './sqliteBatteryStore.ts';
 import { sqliteRules } from './sqliteRuleStore.ts';
 import { verifyStore } from './verifyStore.ts';
 
@@ -41,6 +43,7 @@ export interface SqliteCaseStore extends CaseStore {
   rememberMapping(door: Door, heads: readonly string[], mapping: object, at: string): Promise<void>;
   forgetMapping(door: Door, heads: readonly string[]): Promise<void>;
   readonly rules: RuleStore;
+  readonly batteries: BatteryStore;
   /** Number of the latest migration. */
   readonly schemaVersion: number;
 }
@@ -103,6 +106,7 @@ function caseStore(database: Database, sql: Statements, folder: string, release:
   const read = <T>(work: () => T): Promise<T> => guard(() => database.transaction(work).deferred());
 
   const rules = sqliteRules(database, { read, write });
+  const batteries = sqliteBatteries(database, { read, write });
 
   function rerun(caseId: string, step: Step | null, at: string): EditState {
     if (step !== null) {
@@ -138,6 +142,7 @@ function caseStore(database: Database, sql: Statements, folder: string, release:
   return {
     schemaVersion: schemaVersion(database),
     rules: rules.store,
+    batteries: batteries.store,
     create: (edits, at) => write(() => void openCases(sql, [edits], at)),
     createAll: (cases, at, { id: rosterId, fileName }) =>
       write(() => {
@@ -232,7 +237,7 @@ function caseStore(database: Database, sql: Statements, folder: string, release:
     unjudged: () => read(() => sql.unjudged.all().map(({ caseId }) => caseId)),
     keptFiles: () =>
       read(() => sql.records.media.all.all().map((row) => fromRow(TABLES.media, row) as RecordOf<'media'>)),
-    verify: () => read(() => [...verifyStore(database, sql), ...rules.problems()]),
+    verify: () => read(() => [...verifyStore(database, sql), ...rules.problems(), ...batteries.problems()]),
     close: async () => {
       database.close();
       release();

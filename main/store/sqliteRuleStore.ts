@@ -1,21 +1,10 @@
 import { BY_NOTHING_ELSE, type JudgedBy, type RuleBody, type SharedRule } from '../../shared/model/ownRule.ts';
-import { TYPING_PAUSE_MS } from '../../shared/ports/editing.ts';
 import type { RuleStore, SharedEdit } from '../../shared/ports/ruleStore.ts';
 import type { RecordOf } from '../../shared/model/records.ts';
 import type { Database, Statement } from './database.ts';
+import { type SharedChange, sharedSteps } from './sharedSteps.ts';
 import { fromRow, type Row, TABLES } from './tables.ts';
 
-interface Change {
-  readonly id: string;
-  readonly before: SharedRule | null;
-  readonly after: SharedRule | null;
-}
-interface Step {
-  readonly step: number;
-  readonly at: string;
-  readonly state: string;
-  readonly changes: string;
-}
 type Shared = { readonly id: string; readonly is_on: number; readonly rule: string };
 
 /** The rules of a store, in the database of its cases. `judgedBy` reads within whatever transaction is under way. */
@@ -65,16 +54,6 @@ export function sqliteRules(
     ),
     remove: prepare<[string]>('DELETE FROM shared_rule WHERE id = ?'),
     movements: prepare<[], Row>('SELECT * FROM own_movement ORDER BY place'),
-    latest: prepare<[], Step>('SELECT * FROM shared_rule_step ORDER BY step DESC LIMIT 1'),
-    undoable: prepare<[], Step>(`SELECT * FROM shared_rule_step WHERE state = 'done' ORDER BY step DESC LIMIT 1`),
-    redoable: prepare<[], Step>(`SELECT * FROM shared_rule_step WHERE state = 'undone' ORDER BY step LIMIT 1`),
-    inForce: prepare<[], Step>(`SELECT * FROM shared_rule_step WHERE state = 'done' ORDER BY step`),
-    insertStep: prepare<[string, string]>(`INSERT INTO shared_rule_step (at, state, changes) VALUES (?, 'done', ?)`),
-    amendStep: prepare<[{ step: number; at: string; changes: string }]>(
-      'UPDATE shared_rule_step SET at = :at, changes = :changes WHERE step = :step',
-    ),
-    setState: prepare<[string, number]>('UPDATE shared_rule_step SET state = ? WHERE step = ?'),
-    abandon: prepare<[]>(`UPDATE shared_rule_step SET state = 'abandoned' WHERE state = 'undone'`),
   };
 
   /** Read once: a store has a few sets of rules at most, of half a megabyte each, and every case asks for them. */
@@ -90,34 +69,24 @@ export function sqliteRules(
     return read;
   }
 
-  function write(changes: readonly Change[], which: 'before' | 'after'): void {
-    for (const change of which === 'after' ? changes : changes.toReversed()) {
-      const rule = change[which];
-      if (rule === null) sql.remove.run(change.id);
-      else sql.put.run({ id: rule.id, isOn: Number(rule.isOn), rule: JSON.stringify(rule.rule) });
-    }
-    // What is off judges nothing, before and after.
-    if (changes.some(({ before, after }) => before?.isOn === true || after?.isOn === true)) sql.judgeAgain.run();
-  }
-
-  function rerun(step: Step | undefined): void {
-    if (step === undefined) return;
-    const isDone = step.state === 'done';
-    sql.setState.run(isDone ? 'undone' : 'done', step.step);
-    write(changesOf(step), isDone ? 'before' : 'after');
-  }
+  const steps = sharedSteps<SharedRule>(
+    database,
+    'shared_rule_step',
+    (changes, which) => {
+      for (const change of changes) {
+        const rule = change[which];
+        if (rule === null) sql.remove.run(change.id);
+        else sql.put.run({ id: rule.id, isOn: Number(rule.isOn), rule: JSON.stringify(rule.rule) });
+      }
+      // What is off judges nothing, before and after.
+      if (changes.some(({ before, after }) => before?.isOn === true || after?.isOn === true)) sql.judgeAgain.run();
+    },
+    (earlier, now) => earlier.isOn === now.isOn,
+  );
 
   function share(edits: readonly SharedEdit[], at: string): void {
-    const changes = edits.map(({ id, rule }): Change => ({ id, before: ruleOf(sql.one.get(id)), after: rule }));
-    const latest = sql.latest.get();
-    const grown = latest === undefined ? null : typedOn(latest, changes, at);
-    if (grown !== null && latest !== undefined) {
-      sql.amendStep.run({ step: latest.step, at, changes: JSON.stringify([grown]) });
-    } else {
-      sql.abandon.run();
-      sql.insertStep.run(at, JSON.stringify(changes));
-    }
-    write(changes, 'after');
+    const changes = edits.map(({ id, rule }) => ({ id, before: ruleOf(sql.one.get(id)), after: rule }));
+    steps.make(changes satisfies readonly SharedChange<SharedRule>[], at);
   }
 
   return {
@@ -147,32 +116,20 @@ export function sqliteRules(
       shared: () =>
         guard.read(() => ({
           rules: sql.shared.all().map(asRule),
-          canUndo: sql.undoable.get() !== undefined,
-          canRedo: sql.redoable.get() !== undefined,
+          ...steps.can(),
         })),
       movements: () =>
         guard.read(() => sql.movements.all().map((row) => fromRow(TABLES.ownMovement, row) as RecordOf<'ownMovement'>)),
       share: (edits, at) => guard.write(() => share(edits, at)),
-      undoShared: () => guard.write(() => rerun(sql.undoable.get())),
-      redoShared: () => guard.write(() => rerun(sql.redoable.get())),
+      undoShared: () => guard.write(() => steps.undo()),
+      redoShared: () => guard.write(() => steps.redo()),
     },
     /** The history of the rules for every case, replayed: the outcome must be what is stored. */
-    problems() {
-      const replayed = new Map<string, string>();
-      for (const { id, after } of sql.inForce.all().flatMap(changesOf)) {
-        if (after === null) replayed.delete(id);
-        else replayed.set(id, JSON.stringify(after));
-      }
-      const stored = sql.shared.all().map(asRule);
-      const isSame =
-        stored.length === replayed.size && stored.every((one) => replayed.get(one.id) === JSON.stringify(one));
-      return isSame ? [] : ['The history of the rules for every case does not lead to the rules that are stored.'];
-    },
+    problems: () =>
+      steps.leadsTo(sql.shared.all().map(asRule))
+        ? []
+        : ['The history of the rules for every case does not lead to the rules that are stored.'],
   };
-}
-
-function changesOf(step: Step): readonly Change[] {
-  return JSON.parse(step.changes) as readonly Change[];
 }
 
 function asRule({ id, is_on, rule }: Shared): SharedRule {
@@ -181,20 +138,4 @@ function asRule({ id, is_on, rule }: Shared): SharedRule {
 
 function ruleOf(row: Shared | undefined): SharedRule | null {
   return row === undefined ? null : asRule(row);
-}
-
-/** The latest step's one change grown by this one, if both are typing in the same rule a moment apart; otherwise null. */
-function typedOn(latest: Step, changes: readonly Change[], at: string): Change | null {
-  const [earlier, ...more] = changesOf(latest);
-  const [change, ...others] = changes;
-  if (latest.state !== 'done' || earlier === undefined || change === undefined || more.length + others.length > 0) {
-    return null;
-  }
-  const isTyping =
-    earlier.id === change.id && earlier.before !== null && earlier.after !== null && change.after !== null;
-  const isSameSwitch = earlier.after?.isOn === change.after?.isOn;
-  const pauseMs = Date.parse(at) - Date.parse(latest.at);
-  return isTyping && isSameSwitch && pauseMs >= 0 && pauseMs < TYPING_PAUSE_MS
-    ? { ...earlier, after: change.after }
-    : null;
 }

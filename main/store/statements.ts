@@ -1,5 +1,5 @@
 import { isOfAthlete, type Kind, KINDS, RECORDS } from '../../shared/model/records.ts';
-import type { ShelfPerson } from '../../shared/ports/caseStore.ts';
+import type { Screening, ShelfPerson } from '../../shared/ports/caseStore.ts';
 import type { Database, Statement } from './database.ts';
 import { type Row, type Table, TABLES } from './tables.ts';
 
@@ -136,8 +136,9 @@ export function prepareStatements(database: Database) {
     forgetMapping: prepare<[{ door: string; heads: string }]>(
       'DELETE FROM column_mapping WHERE door = :door AND heads = :heads',
     ),
-    screenings: prepare<[], { caseId: string; heldOn: string; batteryId: string }>(
-      `SELECT case_id AS caseId, held_on AS heldOn, battery_id AS batteryId
+    screenings: prepare<[], Screening>(
+      `SELECT case_id AS caseId, held_on AS heldOn, battery_id AS batteryId, battery_version AS batteryVersion,
+         json_extract(battery, '$.label') AS batteryLabel
        FROM screening_session JOIN case_record ON case_record.id = case_id
        WHERE archived_on IS NULL ORDER BY screening_session.place`,
     ),

@@ -32,6 +32,11 @@ export interface Fact {
   readonly from: { readonly kind: Kind; readonly id: string };
   /** How it was obtained, in words. */
   readonly provenance: string;
+  /**
+   * What a second result must share beside that to be compared with it: the test as it was defined, device, position,
+   * shoes. Null: nothing.
+   */
+  readonly takenAs: string | null;
 }
 
 export type FactValue =

@@ -52,6 +52,8 @@ function valueOf(before: Taken, { fact, reading }: Taken): FactParts['value'] {
     return unknown('its test has no figure for its error');
   if (before.fact.provenance !== fact.provenance)
     return unknown('the two were taken in different ways or by different people');
+  if (before.fact.takenAs !== fact.takenAs)
+    return unknown('the test was defined otherwise, or taken with another device, in another position or other shoes');
   const change = Math.abs(convert(reading.value - before.reading.value, reading.unit, measure.displayUnit));
   return {
     kind: 'number',

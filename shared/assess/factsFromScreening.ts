@@ -1,7 +1,10 @@
 import type { Fact } from './assessment.ts';
+import { canonicalJson } from '../canonicalJson.ts';
 import { lowerFirst } from '../format/letterCase.ts';
-import type { BatteryItem } from '../knowledge/screening/battery.ts';
-import { batteryById, batteryItem } from '../knowledge/screening/index.ts';
+import type { Battery, BatteryItem } from '../knowledge/screening/battery.ts';
+import { batteryOf } from '../knowledge/screening/index.ts';
+import { isPossible } from '../knowledge/screening/isPossible.ts';
+import { OWN_CLEARING } from '../knowledge/screening/readBattery.ts';
 import { measureById } from '../knowledge/measures/index.ts';
 import { regionGroup } from '../knowledge/regions.ts';
 import type { CaseFile } from '../model/records.ts';
@@ -13,13 +16,17 @@ import { computed, type FactParts, makeFact, unknown } from './makeFact.ts';
 /** What each screening result says, pain apart from the result, and what the graded tests of a session say together. */
 export function factsFromScreening(file: CaseFile): Fact[] {
   return file.screeningSessions.flatMap((session) => {
+    const battery = batteryOf(session);
     const results = file.screeningResults.filter((result) => result.sessionId === session.id);
-    return [...results.flatMap((result) => factsOfResult(result, session)), ...gradesTogether(results, session)];
+    return [
+      ...results.flatMap((result) => factsOfResult(result, session, battery)),
+      ...gradesTogether(results, session, battery),
+    ];
   });
 }
 
-function factsOfResult(result: ScreeningResult, session: ScreeningSession): Fact[] {
-  const item = batteryItem(result.itemId);
+function factsOfResult(result: ScreeningResult, session: ScreeningSession, battery: Battery | null): Fact[] {
+  const item = battery?.items.find(({ id }) => id === result.itemId) ?? null;
   const base = {
     from: { kind: 'screeningResult', id: result.id },
     takenOn: session.heldOn,
@@ -29,7 +36,21 @@ function factsOfResult(result: ScreeningResult, session: ScreeningSession): Fact
   const facts: Fact[] = [];
   if (item !== null) {
     const value = valueOf(result, item);
-    if (value !== null) facts.push(makeFact({ ...base, measure: item.measure, label: item.label, value }));
+    const isOwn = measureById(item.measure) === null;
+    if (value !== null) {
+      facts.push(
+        makeFact({
+          ...base,
+          measure: item.measure,
+          label: item.label,
+          value,
+          takenAs: takenAs(item, result),
+          ...(isOwn ? { ownUnit: item.displayUnit } : {}),
+          // A clearing test of one's own is told from another by its item.
+          ...(item.measure === OWN_CLEARING ? { phase: placeOf(item, result, session) } : {}),
+        }),
+      );
+    }
   }
   if (result.painNrs !== null) {
     const nrs = result.painNrs;
@@ -38,7 +59,7 @@ function factsOfResult(result: ScreeningResult, session: ScreeningSession): Fact
         ...base,
         measure: `pain.${regionGroup(item?.region ?? 'whole-body')}`,
         // The item keeps pain in one test from standing for pain in another.
-        phase: result.itemId,
+        phase: placeOf(item, result, session),
         label: `Pain in ${lowerFirst(item?.label ?? result.itemId)}`,
         value: computed(() => measured('NRS', 'pain', nrs, '{score}', 'a rating given by the athlete')),
       }),
@@ -47,16 +68,41 @@ function factsOfResult(result: ScreeningResult, session: ScreeningSession): Fact
   return facts;
 }
 
+/** The item across batteries: a copied one by the item of the program that it still is, one of one's own by its battery. */
+function placeOf(item: BatteryItem | null, { itemId }: ScreeningResult, { batteryId }: ScreeningSession): string {
+  if (item?.own === undefined) return itemId;
+  return item.own.link ?? `${batteryId}/${itemId}`;
+}
+
+/** What two results must share beside rater and day to be compared: an error figure holds for nothing else. */
+function takenAs(item: BatteryItem, { device, position, shoes }: ScreeningResult): string {
+  const { kind, displayUnit, hasSides, trials, instructions, standard } = item;
+  return canonicalJson({
+    kind,
+    displayUnit,
+    hasSides,
+    trials: trials ?? null,
+    instructions,
+    standard,
+    device,
+    position,
+    shoes,
+  });
+}
+
 function valueOf(result: ScreeningResult, item: BatteryItem): FactParts['value'] | null {
   if (item.kind === 'graded') return result.grade === null ? null : { kind: 'grade', grade: result.grade };
   if (item.kind === 'clearing') return result.isPositive === null ? null : { kind: 'flag', flag: result.isPositive };
   const { valueSi } = result;
-  const { unit } = item;
+  const { unit, own } = item;
   if (valueSi === null || unit === null) return null;
-  const error = standardError(item.measure, unit);
+  if (own !== undefined && !isPossible(item, valueSi))
+    return unknown('the value is beyond what this item says is possible');
+  const error =
+    item.own?.error === undefined || item.own.error === null ? standardError(item.measure, unit) : ownError(item);
   return computed(() =>
     measured(
-      item.measure,
+      item.own?.link === null ? 'x' : item.measure,
       item.label,
       valueSi,
       unit,
@@ -75,8 +121,21 @@ export function standardError(measureId: string, unit: Unit): { readonly u: numb
   return { u: convert(border, measure.displayUnit, unit) / 1.96, source: measure.error.source };
 }
 
-function gradesTogether(results: readonly ScreeningResult[], session: ScreeningSession): Fact[] {
-  const graded = (batteryById(session.batteryId)?.items ?? []).filter((item) => item.kind === 'graded');
+/** The same from the figure given with an item of one's own. */
+function ownError({ own, unit, displayUnit }: BatteryItem): { readonly u: number; readonly source: Source } | null {
+  const error = own?.error ?? null;
+  if (error?.border === undefined || error.border === null || unit === null || displayUnit === null) return null;
+  return error.source.status === 'convention'
+    ? null
+    : { u: convert(error.border, displayUnit, unit) / 1.96, source: error.source };
+}
+
+function gradesTogether(
+  results: readonly ScreeningResult[],
+  session: ScreeningSession,
+  battery: Battery | null,
+): Fact[] {
+  const graded = (battery?.items ?? []).filter((item) => item.kind === 'graded');
   if (graded.length === 0) return [];
   const base = {
     from: { kind: 'screeningSession', id: session.id },
@@ -85,12 +144,12 @@ function gradesTogether(results: readonly ScreeningResult[], session: ScreeningS
   } as const;
   const byItem = graded.map((item) => ({ item, grades: gradesOf(item, results) }));
   const differ = byItem
-    .filter(({ item, grades }) => item.hasSides && grades.length === 2)
+    .filter(({ item, grades }) => item.hasSides && grades.length === 2 && isOfProgram(item))
     .map(({ item, grades }) =>
       makeFact({
         ...base,
         measure: 'grade.sidesDiffer',
-        phase: item.id,
+        phase: item.own?.link ?? item.id,
         label: `Sides graded differently: ${lowerFirst(item.label)}`,
         value: { kind: 'flag', flag: new Set(grades).size > 1 },
       }),
@@ -109,6 +168,11 @@ function gradesTogether(results: readonly ScreeningResult[], session: ScreeningS
           : unknown(`not graded yet: ${missing.map(({ item }) => lowerFirst(item.label)).join(', ')}`),
     }),
   ];
+}
+
+/** Whether its meaning is one the rules know. */
+function isOfProgram({ own }: BatteryItem): boolean {
+  return own === undefined || own.link !== null;
 }
 
 function gradesOf(item: BatteryItem, results: readonly ScreeningResult[]): string[] {

@@ -3,7 +3,7 @@ import { measureById, possibleRangeSi } from '../knowledge/measures/index.ts';
 import type { Kind } from '../model/records.ts';
 import type { SideOrNone } from '../model/parts.ts';
 import { isKnown, type Reading } from '../quantity.ts';
-import { convert } from '../units.ts';
+import { convert, type Unit } from '../units.ts';
 import type { Fact, FactValue } from './assessment.ts';
 
 export interface FactParts {
@@ -18,6 +18,9 @@ export interface FactParts {
   /** Where the measure's own label says too little: `Pain in the single-leg squat`. */
   readonly label?: string;
   readonly height?: Fact['height'];
+  readonly takenAs?: string;
+  /** Of an item of one's own, whose measure the knowledge does not have. */
+  readonly ownUnit?: Unit | null;
   /** Told apart from other facts of the same record by this, where measure, phase and side do not. */
   readonly recordId?: string;
 }
@@ -34,12 +37,13 @@ export function makeFact(parts: FactParts): Fact {
     movement: parts.movement ?? null,
     phase,
     side,
-    value: measure === null ? unknown('this version does not know the measure') : refuseImpossible(parts),
-    displayUnit: measure?.displayUnit ?? null,
+    value: measure !== null ? refuseImpossible(parts) : parts.ownUnit === undefined ? unknownMeasure : parts.value,
+    displayUnit: measure?.displayUnit ?? parts.ownUnit ?? null,
     height: parts.height ?? null,
     takenOn: parts.takenOn,
     from: parts.from,
     provenance: parts.provenance,
+    takenAs: parts.takenAs ?? null,
   };
 }
 
@@ -62,6 +66,8 @@ export function number(reading: Reading): FactValue {
 export function unknown(reason: string): FactValue {
   return { kind: 'unknown', reason };
 }
+
+const unknownMeasure = unknown('this version does not know the measure');
 
 /** What a computation gives, or why it gives nothing. Only errors thrown on purpose are turned into a reason. */
 export function computed(compute: () => Reading): FactValue {

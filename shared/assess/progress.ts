@@ -32,7 +32,7 @@ export function progress(facts: readonly Fact[]): Progress[] {
     const group: Group = groups.get(alike) ?? { fact, days: new Map(), ways: new Map() };
     groups.set(alike, group);
     group.days.set(takenOn, [...(group.days.get(takenOn) ?? []), value.reading]);
-    group.ways.set(takenOn, fact.provenance);
+    group.ways.set(takenOn, `${fact.provenance}|${fact.takenAs ?? ''}`);
   }
   return [...groups.values()].flatMap((group) => (group.days.size < 2 ? [] : [judged(group)]));
 }

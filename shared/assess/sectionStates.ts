@@ -1,6 +1,6 @@
 import { ageOn, leastAge } from '../format/age.ts';
 import { counted } from '../format/number.ts';
-import { batteryById } from '../knowledge/screening/index.ts';
+import { batteryOf } from '../knowledge/screening/index.ts';
 import type { BatteryItem } from '../knowledge/screening/battery.ts';
 import type { Condition } from '../model/injury.ts';
 import type { CaseFile } from '../model/records.ts';
@@ -94,7 +94,7 @@ function injuriesState(file: CaseFile): Pick<SectionState, 'words' | 'isComplete
 function screeningState(file: CaseFile): Pick<SectionState, 'words' | 'isComplete'> {
   const session = file.screeningSessions.toSorted((a, b) => (a.heldOn < b.heldOn ? -1 : 1)).at(-1);
   if (session === undefined) return { words: 'not begun', isComplete: false };
-  const battery = batteryById(session.batteryId);
+  const battery = batteryOf(session);
   const results = file.screeningResults.filter((result) => result.sessionId === session.id);
   const entered = results.filter(
     (result) =>

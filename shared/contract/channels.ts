@@ -3,6 +3,7 @@ import { OUTCOMES } from '../assess/assessment.ts';
 import { RULE_PARTS } from '../rules/checkRules.ts';
 import { ruleBody, sharedRule } from '../model/ownRule.ts';
 import { change, edit } from '../model/edit.ts';
+import { batteryBody, ownBattery } from '../model/battery.ts';
 import { purpose } from '../model/case.ts';
 import { PAPERS, REPORT_KINDS } from '../model/outcome.ts';
 import { day, finite, id, instant, line, sideOrNone } from '../model/parts.ts';
@@ -115,11 +116,22 @@ const exported = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('csv'), text: z.string().max(8_000_000) }),
 ]);
 
+/** A run: a day and a version of a battery. Without a version, the one it was taken with if there is only one. */
+const runKey = z.strictObject({ heldOn: day, batteryId: line.min(1), batteryVersion: line.min(1).optional() });
+
+/** Batteries of one's own, the sessions taken with each version, and whether there is something to take back. */
+const ownBatteries = z.strictObject({
+  batteries: z.array(ownBattery.extend({ uses: z.array(z.strictObject({ version: z.string(), sessions: z.int() })) })),
+  canUndo: z.boolean(),
+  canRedo: z.boolean(),
+});
+
 const runText = z.strictObject({ fileName: line.min(1), text: z.string().max(24_000_000) });
 const entries = runFile.shape.athletes.element.shape.results;
 const comparedRun = z.strictObject({
   heldOn: day,
   batteryId: z.string(),
+  batteryVersion: z.string(),
   athletes: z.array(
     z.strictObject({
       name: z.string(),
@@ -354,16 +366,47 @@ export const CHANNELS = {
   },
   /** Forgets how the columns of files with these heads were read. */
   'mapping.forget': { request: z.strictObject({ door: z.enum(['roster', 'force']), heads }), answer: none },
+  'battery.list': { request: none, answer: ownBatteries },
+  /** Stores what is being written, sound or not. The versions saved stay as they are. */
+  'battery.edit': {
+    request: z.strictObject({ id, draft: batteryBody.nullable(), isRetired: z.boolean() }),
+    answer: ownBatteries,
+  },
+  /** Saves what was written as the next version, if it may be used. */
+  'battery.save': { request: z.strictObject({ id }), answer: ownBatteries },
+  /** Takes out one version, or (null) the battery. Refused while a session was taken with it. */
+  'battery.remove': { request: z.strictObject({ id, version: line.nullable() }), answer: ownBatteries },
+  'battery.undo': { request: none, answer: ownBatteries },
+  'battery.redo': { request: none, answer: ownBatteries },
+  /** A version of a battery from a file. One that is here already with other content is refused. */
+  'battery.import': {
+    request: z.strictObject({ fileName: line.min(1), text: z.string().max(2_000_000) }),
+    answer: z.strictObject({ id, version: z.string(), label: z.string(), isNew: z.boolean() }),
+  },
+  /** One version as a file, null for the newest; one of the program as a copy of it begins. */
+  'battery.export': {
+    request: z.strictObject({ id: line.min(1), version: line.nullable() }),
+    answer: z.strictObject({ fileName: z.string(), text: z.string() }),
+  },
   /** Every day and battery on which cases not archived were screened, newest first. */
   'run.list': {
     request: none,
     answer: z.strictObject({
-      runs: z.array(z.strictObject({ heldOn: day, batteryId: line, caseIds: z.array(id) })),
+      runs: z.array(
+        z.strictObject({
+          heldOn: day,
+          batteryId: line,
+          batteryVersion: line,
+          /** Of a battery of one's own; null: one of the program. */
+          batteryLabel: z.string().nullable(),
+          caseIds: z.array(id),
+        }),
+      ),
     }),
   },
   /** A run as one file, for another laptop to merge. */
   'run.export': {
-    request: z.strictObject({ heldOn: day, batteryId: line.min(1) }),
+    request: runKey,
     answer: z.strictObject({ fileName: z.string(), text: z.string() }),
   },
   /** What a run of another laptop would add to this store, and where the two differ. Nothing is stored. */

@@ -1,10 +1,17 @@
 import { z } from 'zod';
+import { canonicalJson } from '../canonicalJson.ts';
 import { DomainError } from '../errors.ts';
 import { day, line, text } from '../model/parts.ts';
 import type { CaseFile } from '../model/records.ts';
-import { type ScreeningResult, screeningResult, type ScreeningSession } from '../model/screening.ts';
+import { type ScreeningResult, screeningResult, type ScreeningSession, soundBattery } from '../model/screening.ts';
 
-const entry = screeningResult.omit({ id: true, sessionId: true });
+/** What later versions of the program added may be missing. */
+const entry = screeningResult.omit({ id: true, sessionId: true }).extend({
+  trialsSi: screeningResult.shape.trialsSi.default(null),
+  device: screeningResult.shape.device.default(''),
+  position: screeningResult.shape.position.default(''),
+  shoes: screeningResult.shape.shoes.default(null),
+});
 export type RunEntry = z.infer<typeof entry>;
 
 /** An intake run as one laptop took it, to be merged with another's: who was tested, by whom, with what results. */
@@ -14,6 +21,8 @@ export const runFile = z.strictObject({
   heldOn: day,
   batteryId: line.min(1),
   batteryVersion: line.min(1),
+  /** A battery of one's own, whole; null: one of the program. */
+  battery: soundBattery.nullable().default(null),
   athletes: z
     .array(
       z.strictObject({
@@ -28,12 +37,24 @@ export const runFile = z.strictObject({
 });
 export type RunFile = z.infer<typeof runFile>;
 
+/** Which run. Without a version: the one it was taken with if there is only one. */
+export interface RunOf {
+  readonly heldOn: string;
+  readonly batteryId: string;
+  readonly batteryVersion?: string | undefined;
+}
+
+export function isOfRun(
+  run: RunOf,
+  session: Pick<ScreeningSession, 'heldOn' | 'batteryId' | 'batteryVersion'>,
+): boolean {
+  const { heldOn, batteryId, batteryVersion = session.batteryVersion } = run;
+  return session.heldOn === heldOn && session.batteryId === batteryId && session.batteryVersion === batteryVersion;
+}
+
 /** The session of a run in a case; null where the athlete took no part. */
-export function sessionOfRun(
-  file: CaseFile,
-  run: { readonly heldOn: string; readonly batteryId: string },
-): ScreeningSession | null {
-  return file.screeningSessions.find((one) => one.heldOn === run.heldOn && one.batteryId === run.batteryId) ?? null;
+export function sessionOfRun(file: CaseFile, run: RunOf): ScreeningSession | null {
+  return file.screeningSessions.find((one) => isOfRun(run, one)) ?? null;
 }
 
 /**
@@ -41,10 +62,7 @@ export function sessionOfRun(
  * @throws DomainError 'not-found' where no case has a session of the run, 'not-comparable' where the sessions are of
  *   several versions of the battery
  */
-export function toRunFile(
-  run: { readonly heldOn: string; readonly batteryId: string },
-  files: readonly CaseFile[],
-): RunFile {
+export function toRunFile(run: RunOf, files: readonly CaseFile[]): RunFile {
   const taken = files.flatMap((file) => {
     const session = sessionOfRun(file, run);
     return session === null ? [] : [{ file, session }];
@@ -55,7 +73,7 @@ export function toRunFile(
   if (others.length > 0) {
     throw new DomainError(
       'not-comparable',
-      'toRunFile needs one version of the battery; this run was taken with several.',
+      `toRunFile needs one version of the battery; this run was taken with several: ${[version, ...others].join(', ')}. Say which.`,
     );
   }
   return {
@@ -64,6 +82,7 @@ export function toRunFile(
     heldOn: run.heldOn,
     batteryId: run.batteryId,
     batteryVersion: version,
+    battery: taken[0]?.session.battery ?? null,
     athletes: taken
       .filter(({ file }) => file.athlete.name !== '')
       .map(({ file, session }) => ({
@@ -114,11 +133,5 @@ function toEntry({ id: _id, sessionId: _sessionId, ...fields }: ScreeningResult)
 }
 
 function isAlike(a: RunEntry, b: RunEntry): boolean {
-  return (
-    a.valueSi === b.valueSi &&
-    a.grade === b.grade &&
-    a.isPositive === b.isPositive &&
-    a.painNrs === b.painNrs &&
-    a.note === b.note
-  );
+  return canonicalJson(a) === canonicalJson(b);
 }

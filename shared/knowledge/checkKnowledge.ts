@@ -10,7 +10,7 @@ import { MEASURES } from './measures/index.ts';
 import type { Movement } from './movement.ts';
 import { MOVEMENTS } from './movements/index.ts';
 import type { BatteryItem } from './screening/battery.ts';
-import { BATTERIES } from './screening/index.ts';
+import { BATTERIES } from './screening/shipped.ts';
 import { SOURCES } from './sources/index.ts';
 
 export interface Knowledge {

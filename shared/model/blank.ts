@@ -154,6 +154,9 @@ export function blankShoulderRecord(ids: { readonly id: string; readonly injuryI
   };
 }
 
+/** Of a screening result: one value, and nothing said of how it was taken. */
+export const UNSAID = { trialsSi: null, device: '', position: '', shoes: null } as const;
+
 function unanswered<N extends string>(names: readonly N[]): Record<N, null> {
   return Object.fromEntries(names.map((name) => [name, null])) as Record<N, null>;
 }

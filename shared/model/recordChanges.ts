@@ -78,6 +78,7 @@ function patched(file: CaseFile, kind: Kind, id: string, fields: object): Record
   );
   if (changed.length === 0) return [];
   refuseIfKept(kind);
+  refuseOtherBattery(kind, changed);
   const record = parseRecord(kind, { ...current, ...Object.fromEntries(changed) });
   requireOwners(file, kind, record);
   const names = changed.map(([field]) => field);
@@ -110,7 +111,23 @@ function existing(file: CaseFile, kind: Kind, id: string): AnyRecord {
 
 function parseRecord(kind: Kind, input: unknown): AnyRecord {
   const schema: z.ZodType = RECORDS[kind].schema;
-  return parseInput(schema, input, `the ${KIND_WORDS[kind]}`) as AnyRecord;
+  const record = parseInput(schema, input, `the ${KIND_WORDS[kind]}`) as AnyRecord;
+  if ('battery' in record && record.battery !== null) {
+    const { battery, batteryId, batteryVersion } = record;
+    if (battery.id !== batteryId || battery.version !== batteryVersion) {
+      const words = 'The session names another battery, or another version of it, than the one that it holds.';
+      throw new DomainError('input-malformed', words, 'battery');
+    }
+  }
+  return record;
+}
+
+/** Results are read by the battery they were taken with, so a session never gets another. */
+function refuseOtherBattery(kind: Kind, changed: readonly (readonly [string, unknown])[]): void {
+  if (kind === 'screeningSession' && changed.some(([field]) => field.startsWith('battery'))) {
+    const words = 'A session keeps the version of the battery that it was begun with. Begin another session.';
+    throw new DomainError('conflict', words, 'battery');
+  }
 }
 
 function refuseIfKept(kind: Kind): void {

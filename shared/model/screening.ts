@@ -1,10 +1,19 @@
 import { z } from 'zod';
+import { batteryProblems } from '../knowledge/screening/batteryProblems.ts';
+import { batteryBody, MOST_TRIALS } from './battery.ts';
 import { day, finite, id, line, pain, sideOrNone, text } from './parts.ts';
 
 /** Grades are words. Pain is never one of them. */
 export const GRADES = ['met', 'met-with-compensation', 'not-met'] as const;
 export const grade = z.enum(GRADES);
 export type Grade = z.infer<typeof grade>;
+
+/** A battery that may be used. */
+export const soundBattery = batteryBody.superRefine((battery, context) => {
+  for (const { path, words } of batteryProblems(battery)) {
+    context.addIssue({ code: 'custom', path: [...path], message: words });
+  }
+});
 
 export const screeningSession = z.strictObject({
   id,
@@ -14,6 +23,8 @@ export const screeningSession = z.strictObject({
   batteryId: line,
   batteryVersion: line,
   note: text,
+  /** Of a battery of one's own: the very version it was taken with, whole. Null: one of the program. */
+  battery: soundBattery.nullable(),
 });
 export type ScreeningSession = z.infer<typeof screeningSession>;
 
@@ -30,5 +41,11 @@ export const screeningResult = z.strictObject({
   isPositive: z.boolean().nullable(),
   painNrs: pain.nullable(),
   note: text,
+  /** Every trial in the order taken, in SI; `valueSi` is what the item makes of them. Null: one value, and that is it. */
+  trialsSi: z.array(finite).min(2).max(MOST_TRIALS).nullable(),
+  /** What it was taken with, how the athlete stood or lay, and whether in shoes. Empty and null: not recorded. */
+  device: line,
+  position: line,
+  shoes: z.boolean().nullable(),
 });
 export type ScreeningResult = z.infer<typeof screeningResult>;

@@ -59,6 +59,16 @@ export interface TakenRoster {
   }[];
 }
 
+/** A screening session, as a run is found by. */
+export interface Screening {
+  readonly caseId: string;
+  readonly heldOn: string;
+  readonly batteryId: string;
+  readonly batteryVersion: string;
+  /** Of a battery of one's own; null: one of the program. */
+  readonly batteryLabel: string | null;
+}
+
 /** What was taken out for good. */
 export interface Erased {
   readonly caseIds: readonly string[];
@@ -86,7 +96,7 @@ export interface ReadableCaseStore {
   /** Every roster of which cases are left on the shelf, newest first. */
   rosters(): Promise<TakenRoster[]>;
   /** Every screening session of the cases that are not archived, oldest first: a run is found again by its day and battery. */
-  screenings(): Promise<{ caseId: string; heldOn: string; batteryId: string }[]>;
+  screenings(): Promise<Screening[]>;
   /** Everything wrong with what is stored, in words. Empty: sound. */
   verify(): Promise<string[]>;
 }

@@ -312,7 +312,13 @@ export function inMemoryCaseStore(): CaseStore {
     screenings: async () =>
       all('screeningSession')
         .filter(({ caseId }) => get('case', caseId)?.archivedOn === null)
-        .map(({ caseId, heldOn, batteryId }) => ({ caseId, heldOn, batteryId })),
+        .map(({ caseId, heldOn, batteryId, batteryVersion, battery }) => ({
+          caseId,
+          heldOn,
+          batteryId,
+          batteryVersion,
+          batteryLabel: battery?.label ?? null,
+        })),
     unjudged: async () =>
       all('case')
         .map(({ id }) => id)

@@ -7,7 +7,7 @@ import { TIER_WORDS } from '../knowledge/shoulder/words.ts';
 import { SHOULDER_FLAGS } from '../model/shoulder.ts';
 import type { CaseFile } from '../model/records.ts';
 import { fieldWords, KIND_WORDS } from '../model/words.ts';
-import { DATA_KINDS, dataOf, redactTyped, typedFields } from './caseData.ts';
+import { DATA_KINDS, dataOf, redactTyped, typedIn } from './caseData.ts';
 import type { ReportKind } from './compose.ts';
 import { isSooner } from './parts/classification.ts';
 import { namesOf, redactionFor } from './steps/redact.ts';
@@ -56,12 +56,9 @@ const NOT_HELD = /[^\p{Script=Latin}\p{Script=Greek}\p{Script=Cyrillic}\p{Script
 function unprintable(file: CaseFile): string[] {
   const places = DATA_KINDS.flatMap((kind) =>
     dataOf(file, kind).flatMap((record) =>
-      typedFields(kind).flatMap((field) => {
-        const text = record[field];
-        return typeof text === 'string' && NOT_HELD.test(text)
-          ? [`${fieldWords(field)} of the ${KIND_WORDS[kind]}`]
-          : [];
-      }),
+      typedIn(kind, record).flatMap(({ field, text }) =>
+        NOT_HELD.test(text) ? [`${fieldWords(field)} of the ${KIND_WORDS[kind]}`] : [],
+      ),
     ),
   );
   return [...new Set(places)].map(
@@ -80,16 +77,14 @@ function namesThatRemain(file: CaseFile): string[] {
   const clean = redactTyped(file, redactionFor(athlete));
   const places = DATA_KINDS.flatMap((kind) =>
     dataOf(clean, kind).flatMap((record) =>
-      typedFields(kind).map((field) => ({
+      typedIn(kind, record).map(({ field, text }) => ({
         where: `${fieldWords(field)} of the ${KIND_WORDS[kind]}`,
-        text: record[field],
+        text,
       })),
     ),
   );
   const fileNames = file.media.map(({ fileName }) => ({ where: `file name “${fileName}”`, text: fileName }));
-  const found = [...places, ...fileNames].filter(
-    ({ text }) => typeof text === 'string' && parts.some((part) => text.toLowerCase().includes(part)),
-  );
+  const found = [...places, ...fileNames].filter(({ text }) => parts.some((part) => text.toLowerCase().includes(part)));
   return [
     ...[...new Set(found.map(({ where }) => where))].map((where) => `A part of the athlete’s name remains: ${where}.`),
     'The athlete is recorded by name. It is taken out wherever it was typed; read once more for nicknames, clubs and dates.',

@@ -1,4 +1,5 @@
 import { LISTS } from '../model/caseLists.ts';
+import type { BatteryBody } from '../model/battery.ts';
 import { line, text } from '../model/parts.ts';
 import { type CaseFile, type Kind, KINDS, RECORDS } from '../model/records.ts';
 import type { Redaction } from './steps/redact.ts';
@@ -32,7 +33,12 @@ export function redactTyped<T extends CaseData>(data: T, redact: Redaction): T {
         const value = record[field];
         return typeof value === 'string' ? [[field, redact(value)]] : [];
       });
-      return { ...record, ...Object.fromEntries(typed) };
+      const battery = batteryIn(record);
+      return {
+        ...record,
+        ...Object.fromEntries(typed),
+        ...(battery === null ? {} : { battery: redactBattery(battery, redact) }),
+      };
     });
     return kind === 'athlete' || kind === 'case' ? [kind, clean[0]] : [LISTS[kind], clean];
   });
@@ -51,6 +57,56 @@ export function typedFields(kind: Kind): string[] {
   return Object.entries(shape).flatMap(([field, schema]) =>
     (schema === line || schema === text) && !NAMES_OF_OURS.test(field) ? [field] : [],
   );
+}
+
+/** Everything typed in one record, field by field; a battery of one's own is one field. */
+export function typedIn(kind: Kind, record: Fields): { readonly field: string; readonly text: string }[] {
+  const fields = typedFields(kind).flatMap((field) => {
+    const text = record[field];
+    return typeof text === 'string' ? [{ field, text }] : [];
+  });
+  const battery = batteryIn(record);
+  if (battery === null) return fields;
+  const words: string[] = [];
+  redactBattery(battery, (text) => {
+    words.push(text);
+    return text;
+  });
+  return [...fields, { field: 'battery', text: words.join(' · ') }];
+}
+
+function batteryIn(record: Fields): BatteryBody | null {
+  return (record['battery'] ?? null) as BatteryBody | null;
+}
+
+/** A redaction over every word of a battery that a person types. */
+function redactBattery(battery: BatteryBody, redact: Redaction): BatteryBody {
+  const cited = <S extends { cite: string }>(source: S): S => ({ ...source, cite: redact(source.cite) });
+  return {
+    ...battery,
+    label: redact(battery.label),
+    description: redact(battery.description),
+    items: battery.items.map((item) => ({
+      ...item,
+      label: redact(item.label),
+      instructions: item.instructions.map(redact),
+      standard:
+        item.standard === null
+          ? null
+          : {
+              met: redact(item.standard.met),
+              metWithCompensation: redact(item.standard.metWithCompensation),
+              notMet: redact(item.standard.notMet),
+            },
+      caution: redact(item.caution),
+      error: item.error === null ? null : { ...item.error, source: cited(item.error.source) },
+      reference:
+        item.reference === null
+          ? null
+          : { ...item.reference, group: redact(item.reference.group), source: cited(item.reference.source) },
+      source: cited(item.source),
+    })),
+  };
 }
 
 const NAMES_OF_OURS = /Id$|Key$|Version$|^decided|^event$|^point$|^mediaType$/;

@@ -3,6 +3,7 @@ import { arcAdapted as anyArcAdapted } from './entries/any/arc-adapted.ts';
 import { bonePainAtOneSpot as anyBonePainAtOneSpot } from './entries/any/bone-pain-at-one-spot.ts';
 import { changeWithinNoise as anyChangeWithinNoise } from './entries/any/change-within-noise.ts';
 import { clearingLowerLimbPositive as anyClearingLowerLimbPositive } from './entries/any/clearing-lower-limb-positive.ts';
+import { clearingOwnPositive as anyClearingOwnPositive } from './entries/any/clearing-own-positive.ts';
 import { clearingTrunkPositive as anyClearingTrunkPositive } from './entries/any/clearing-trunk-positive.ts';
 import { clearingUpperLimbPositive as anyClearingUpperLimbPositive } from './entries/any/clearing-upper-limb-positive.ts';
 import { drillDragsOnLooseShoulder as anyDrillDragsOnLooseShoulder } from './entries/any/drill-drags-on-loose-shoulder.ts';
@@ -28,6 +29,7 @@ import { painInJumpTest as anyPainInJumpTest } from './entries/any/pain-in-jump-
 import { painInLowerLimbTest as anyPainInLowerLimbTest } from './entries/any/pain-in-lower-limb-test.ts';
 import { painInTrunkTest as anyPainInTrunkTest } from './entries/any/pain-in-trunk-test.ts';
 import { painInUpperLimbTest as anyPainInUpperLimbTest } from './entries/any/pain-in-upper-limb-test.ts';
+import { painInHeadOrNeckTest as anyPainInHeadOrNeckTest } from './entries/any/pain-in-head-or-neck-test.ts';
 import { painInWholeBodyTest as anyPainInWholeBodyTest } from './entries/any/pain-in-whole-body-test.ts';
 import { painOverFiveInMovement as anyPainOverFiveInMovement } from './entries/any/pain-over-five-in-movement.ts';
 import { painUpToFiveInMovement as anyPainUpToFiveInMovement } from './entries/any/pain-up-to-five-in-movement.ts';
@@ -246,8 +248,10 @@ const entries: readonly RuleEntry[] = [
   anyPainInTrunkTest,
   anyPainInJumpTest,
   anyPainInLowerLimbTest,
+  anyPainInHeadOrNeckTest,
   anyPainInWholeBodyTest,
   anyClearingUpperLimbPositive,
+  anyClearingOwnPositive,
   anyClearingTrunkPositive,
   anyClearingLowerLimbPositive,
   anyPainOverFiveInMovement,

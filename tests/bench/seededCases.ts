@@ -2,8 +2,8 @@ import { randomSource } from '../../main/demo/randomSource.ts';
 import { conditionEntry } from '../../shared/knowledge/conditions/index.ts';
 import { possibleRangeSi, plausibleRangeSi, measureById } from '../../shared/knowledge/measures/index.ts';
 import { MOVEMENTS } from '../../shared/knowledge/movements/index.ts';
-import { BATTERIES } from '../../shared/knowledge/screening/index.ts';
-import { blankInjury } from '../../shared/model/blank.ts';
+import { BATTERIES } from '../../shared/knowledge/screening/shipped.ts';
+import { UNSAID, blankInjury } from '../../shared/model/blank.ts';
 import { CONDITIONS } from '../../shared/model/injury.ts';
 import type { CaseFile } from '../../shared/model/records.ts';
 import { GRADES } from '../../shared/model/screening.ts';
@@ -71,6 +71,7 @@ function seededCase(number: number): CaseFile {
           isPositive: item.kind === 'clearing' ? uniform() < 0.05 : null,
           painNrs: pain(),
           note: '',
+          ...UNSAID,
         };
       }),
     ),

@@ -171,8 +171,9 @@ export function caseStoreConformance(
           [{ op: 'create', kind: 'screeningSession', record: EXAMPLES.screeningSession }],
           after(1),
         );
-        const { heldOn, batteryId } = EXAMPLES.screeningSession;
-        expect(await store.screenings()).toEqual([{ caseId: CASE, heldOn, batteryId }]);
+        const { heldOn, batteryId, batteryVersion } = EXAMPLES.screeningSession;
+        const screening = { caseId: CASE, heldOn, batteryId, batteryVersion, batteryLabel: null };
+        expect(await store.screenings()).toEqual([screening]);
         const archive: Edit = { op: 'patch', kind: 'case', id: CASE, fields: { archivedOn: heldOn } };
         await store.apply(CASE, [archive], after(2));
         expect(await store.screenings()).toEqual([]);

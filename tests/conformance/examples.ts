@@ -196,6 +196,7 @@ export const EXAMPLES: { readonly [K in Kind]: RecordOf<K> } = {
     batteryId: 'short',
     batteryVersion: '1',
     note: '',
+    battery: null,
   },
   screeningResult: {
     id: id(5),
@@ -207,6 +208,10 @@ export const EXAMPLES: { readonly [K in Kind]: RecordOf<K> } = {
     isPositive: null,
     painNrs: 0,
     note: 'trunk leans left',
+    trialsSi: null,
+    device: 'inclinometer',
+    position: 'barefoot on the floor',
+    shoes: false,
   },
   jumpTest: {
     id: id(6),

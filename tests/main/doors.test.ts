@@ -7,6 +7,8 @@ import { COMMANDS } from '../../main/cli/commands.ts';
 import { jumpTraceCsv } from '../../main/demo/jumpTrace.ts';
 import { type RandomSource, randomSource } from '../../main/demo/randomSource.ts';
 import { DomainError } from '../../shared/errors.ts';
+import { writeBattery } from '../../shared/exchange/batteryFile.ts';
+import { aCopy, anItem } from '../support/ownBattery.ts';
 import { type Asked, aService, TODAY } from './handlers/aService.ts';
 
 /** Mutated files for each door. DOOR_RUNS=10000 is the long run. */
@@ -66,7 +68,8 @@ async function stored(): Promise<string> {
   const { total } = await made.ask('shelf.list', { search: '', archived: false, offset: 0, limit: 1 });
   const { file } = await made.ask('case.open', { caseId });
   // A file that was kept for an import that was then undone stays, by design.
-  return JSON.stringify([total, { ...file, revision: 0, media: [] }]);
+  const { batteries } = await made.ask('battery.list', {});
+  return JSON.stringify([total, batteries, { ...file, revision: 0, media: [] }]);
 }
 
 async function run(words: readonly string[]): Promise<void> {
@@ -152,6 +155,12 @@ const RUN = JSON.stringify({
   ],
 });
 
+/** Each as a battery of its own, so that what an earlier one left does not stand in its way. */
+const importBattery: Door = async (text) => {
+  const { id } = await ask(made.service, 'battery.import', { fileName: 'battery.json', text: text.toWellFormed() });
+  await made.ask('battery.remove', { id, version: null });
+};
+
 const DOORS: readonly (readonly [string, Door, string])[] = [
   ['roster import', command('csv', 'roster', 'import', 'FILE'), TABLES.roster],
   ['screen import', command('csv', 'screen', 'import', 'CASE', 'FILE'), TABLES.screening],
@@ -159,6 +168,7 @@ const DOORS: readonly (readonly [string, Door, string])[] = [
   ['jump import of a force record', command('csv', 'jump', 'import', 'CASE', 'FILE'), TABLES.force],
   ['case new', command('json', 'case', 'new', '--from', 'FILE'), CASE],
   ['the import of a trial', importTrial, TRIAL],
+  ['battery import', importBattery, JSON.stringify(writeBattery({ ...aCopy(), items: [...aCopy().items, anItem()] }))],
   ['the merge of another laptop’s run', command('json', 'run', 'merge', 'FILE', '--conflicts', 'theirs'), RUN],
 ];
 

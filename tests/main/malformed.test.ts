@@ -3,8 +3,10 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import { jumpTraceCsv } from '../../main/demo/jumpTrace.ts';
 import { randomSource } from '../../main/demo/randomSource.ts';
 import { type Channel, CHANNEL_NAMES, type Request } from '../../shared/contract/channels.ts';
+import { writeBattery } from '../../shared/exchange/batteryFile.ts';
 import type { Edit } from '../../shared/model/edit.ts';
 import { EXAMPLES, id } from '../conformance/examples.ts';
+import { aCopy, anItem, OWN_ID } from '../support/ownBattery.ts';
 import { type Asked, aService, TODAY } from './handlers/aService.ts';
 
 let made: Asked;
@@ -69,6 +71,11 @@ function validRequests(athleteId: string): typeof requests {
     'report.preview': [{ caseId: id(5), kind: 'study', paper: 'a4' }],
     'report.make': [{ caseId: id(5), kind: 'study', paper: 'a4', jobId: id(6) }],
     'report.cancel': [{ jobId: id(6) }],
+    'battery.edit': [{ id: OWN_ID, draft: { ...aCopy(), items: [anItem()] }, isRetired: false }],
+    'battery.save': [{ id: OWN_ID }],
+    'battery.remove': [{ id: OWN_ID, version: '1' }],
+    'battery.import': [{ fileName: 'battery.json', text: JSON.stringify(writeBattery({ ...aCopy(), items: [anItem()] })) }],
+    'battery.export': [{ id: 'general', version: '1' }],
     'run.export': [{ heldOn: TODAY, batteryId: 'general' }],
     'run.compare': [{ fileName: 'run.json', text: '{"format":"caseframe-run"}' }],
     'run.merge': [

@@ -3,7 +3,7 @@ import { readsAs } from '../../shared/assess/standing.ts';
 import { flightHeight } from '../../shared/kernel/jump/flightHeight.ts';
 import { measureById } from '../../shared/knowledge/measures/index.ts';
 import { SOURCES } from '../../shared/knowledge/sources/index.ts';
-import { blankAthlete, blankCase, blankInjury } from '../../shared/model/blank.ts';
+import { UNSAID, blankAthlete, blankCase, blankInjury } from '../../shared/model/blank.ts';
 import type { CaseFile } from '../../shared/model/records.ts';
 import { measured, type Quantity } from '../../shared/quantity.ts';
 import type { Unit } from '../../shared/units.ts';
@@ -109,6 +109,7 @@ export function sampleCase(): CaseFile {
         batteryId: 'general',
         batteryVersion: '1',
         note: '',
+        battery: null,
       },
     ],
     screeningResults: [
@@ -243,6 +244,7 @@ function result(
     isPositive: null,
     painNrs: null,
     note: '',
+    ...UNSAID,
     ...found,
   };
 }
@@ -422,6 +424,7 @@ function numberFact(
     takenOn: '2026-11-18',
     from,
     provenance: 'computed from what was recorded',
+    takenAs: null,
   };
 }
 

@@ -1,9 +1,9 @@
 import { z } from 'zod';
-import { batteryItem } from '../../shared/knowledge/screening/index.ts';
+import { shippedItem } from '../../shared/knowledge/screening/shipped.ts';
 import { measureById } from '../../shared/knowledge/measures/index.ts';
 import { athlete } from '../../shared/model/athlete.ts';
 import { LISTS } from '../../shared/model/caseLists.ts';
-import { blankAthlete, blankCase, blankInjury } from '../../shared/model/blank.ts';
+import { UNSAID, blankAthlete, blankCase, blankInjury } from '../../shared/model/blank.ts';
 import { purpose } from '../../shared/model/case.ts';
 import { CONDITIONS, injury, REGIONS } from '../../shared/model/injury.ts';
 import { jumpTest } from '../../shared/model/jump.ts';
@@ -143,17 +143,29 @@ export function checkCaseFile(told: Omit<Vignette, 'title' | 'expect' | 'stops'>
     screeningSessions:
       told.screening.length === 0
         ? []
-        : [{ id: sessionId, caseId, heldOn: DAY, rater: '', batteryId: 'general', batteryVersion: '1', note: '' }],
+        : [
+            {
+              id: sessionId,
+              caseId,
+              heldOn: DAY,
+              rater: '',
+              batteryId: 'general',
+              batteryVersion: '1',
+              note: '',
+              battery: null,
+            },
+          ],
     screeningResults: told.screening.map((one) => ({
       id: id(),
       sessionId,
       itemId: one.test,
       side: one.side,
-      valueSi: toSi(one.value, one.unit, batteryItem(one.test)?.unit),
+      valueSi: toSi(one.value, one.unit, shippedItem({ batteryId: 'general', version: '1', itemId: one.test })?.unit),
       grade: one.grade ?? null,
       isPositive: one.positive ?? null,
       painNrs: one.pain,
       note: '',
+      ...UNSAID,
     })),
     jumpTests: jumps.map(({ id: testId, heldOn, kind, method, arms, device }) => ({
       id: testId,

@@ -1,12 +1,12 @@
+import { lowerFirst } from '../../../shared/format/letterCase.ts';
 import { counted } from '../../../shared/format/number.ts';
-import { BATTERIES } from '../../../shared/knowledge/screening/index.ts';
-import type { Battery } from '../../../shared/knowledge/screening/battery.ts';
 import { Button } from '../../parts/Button.tsx';
 import { EmptyState } from '../../parts/EmptyState.tsx';
 import { today } from '../newRecord.ts';
 import { useCase } from '../useCase.ts';
 import { useEdit } from '../useEdit.ts';
 import { emptySession } from './results.ts';
+import { type ChosenBattery, useBatteries } from './useBatteries.ts';
 import { SessionSheet } from './SessionSheet.tsx';
 import './screening.css';
 
@@ -16,7 +16,8 @@ export function ScreeningSection() {
   const edit = useEdit();
   const sessions = file.screeningSessions.toSorted((a, b) => b.heldOn.localeCompare(a.heldOn));
   const isFirst = sessions.length === 0;
-  const start = (battery: Battery) =>
+  const batteries = useBatteries();
+  const start = (battery: ChosenBattery) =>
     edit([
       {
         op: 'create',
@@ -24,13 +25,15 @@ export function ScreeningSection() {
         record: emptySession(file.case.id, battery, file.case.practitioner, today()),
       },
     ]);
-  const starters = BATTERIES.map((battery) => (
-    <div key={battery.id} className="row-of-buttons">
-      <Button look={isFirst ? 'main' : 'plain'} onClick={() => start(battery)}>
-        {isFirst ? 'Start a session' : 'Start another session'} with the {battery.label.toLowerCase()}
+  const starters = batteries.map((chosen, i) => (
+    <div key={chosen.battery.id} className="row-of-buttons">
+      <Button look={isFirst && i === 0 ? 'main' : 'plain'} onClick={() => start(chosen)}>
+        {isFirst ? 'Start a session' : 'Start another session'} with{' '}
+        {chosen.own === null ? `the ${lowerFirst(chosen.battery.label)}` : chosen.battery.label}
       </Button>
       <p className="quiet">
-        {battery.description} {counted(battery.items.length, 'item')}.
+        {chosen.own !== null && `Your own, version ${chosen.battery.version}. `}
+        {chosen.battery.description} {counted(chosen.battery.items.length, 'item')}.
       </p>
     </div>
   ));

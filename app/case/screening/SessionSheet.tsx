@@ -1,6 +1,6 @@
 import type { ScreeningSession } from '../../../shared/model/screening.ts';
 import { counted, formatDate } from '../../../shared/format/number.ts';
-import { batteryById } from '../../../shared/knowledge/screening/index.ts';
+import { batteryOf } from '../../../shared/knowledge/screening/index.ts';
 import { Button } from '../../parts/Button.tsx';
 import { CELL_KEYS_WORDS, moveBetweenCells } from '../../parts/cellKeys.ts';
 import { DateField } from '../../parts/DateField.tsx';
@@ -18,7 +18,7 @@ export function SessionSheet({ session }: { session: ScreeningSession }) {
   const edit = useEdit();
   const field = useFields('screeningSession', session);
   const heldOn = field('heldOn');
-  const battery = batteryById(session.batteryId);
+  const battery = batteryOf(session);
   const results = file.screeningResults.filter((result) => result.sessionId === session.id);
   const headingId = `session-${session.id}`;
 
@@ -26,7 +26,10 @@ export function SessionSheet({ session }: { session: ScreeningSession }) {
     <section className="session" aria-labelledby={headingId}>
       <header className="test-head">
         <h3 id={headingId}>
-          {battery?.label ?? `Battery ${session.batteryId}`} <span className="quiet">{formatDate(session.heldOn)}</span>
+          {battery?.label ?? `Battery ${session.batteryId}`}{' '}
+          <span className="quiet">
+            version {session.batteryVersion}, {formatDate(session.heldOn)}
+          </span>
         </h3>
         <Button look="quiet" onClick={() => edit([{ op: 'remove', kind: 'screeningSession', id: session.id }])}>
           Remove this session
@@ -49,16 +52,11 @@ export function SessionSheet({ session }: { session: ScreeningSession }) {
       </div>
       {battery === null ? (
         <p className="questioned">
-          This version does not know the battery “{session.batteryId}”. Its {counted(results.length, 'result')} are kept
-          and go out with every export.
+          This version does not know the battery “{session.batteryId}”, version {session.batteryVersion}. Its{' '}
+          {counted(results.length, 'result')} are kept and go out with every export.
         </p>
       ) : (
         <>
-          {battery.version !== session.batteryVersion && (
-            <p className="questioned">
-              Taken with version {session.batteryVersion} of the battery; shown here by version {battery.version}.
-            </p>
-          )}
           <p className="quiet">{CELL_KEYS_WORDS}</p>
           {/* The table moves the focus between the controls in its cells; it is not one itself. */}
           {/* oxlint-disable-next-line jsx-a11y/no-noninteractive-element-interactions */}

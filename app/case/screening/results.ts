@@ -1,6 +1,8 @@
-import type { Battery, BatteryItem } from '../../../shared/knowledge/screening/battery.ts';
+import type { BatteryItem } from '../../../shared/knowledge/screening/battery.ts';
+import type { ChosenBattery } from './useBatteries.ts';
 import { conditionEntry } from '../../../shared/knowledge/conditions/index.ts';
-import { measureById } from '../../../shared/knowledge/measures/index.ts';
+import { errorOfItem } from '../../../shared/knowledge/screening/errorOfItem.ts';
+import { UNSAID } from '../../../shared/model/blank.ts';
 import type { Injury } from '../../../shared/model/injury.ts';
 import type { SideOrNone } from '../../../shared/model/parts.ts';
 import type { ScreeningResult, ScreeningSession } from '../../../shared/model/screening.ts';
@@ -22,7 +24,12 @@ export function resultOf(
   return results.find((one) => one.sessionId === sessionId && one.itemId === itemId && one.side === side) ?? null;
 }
 
-export function emptySession(caseId: string, battery: Battery, rater: string, heldOn: string): ScreeningSession {
+export function emptySession(
+  caseId: string,
+  { battery, own }: ChosenBattery,
+  rater: string,
+  heldOn: string,
+): ScreeningSession {
   return {
     id: newId(),
     caseId,
@@ -31,6 +38,7 @@ export function emptySession(caseId: string, battery: Battery, rater: string, he
     batteryId: battery.id,
     batteryVersion: battery.version,
     note: '',
+    battery: own,
   };
 }
 
@@ -45,6 +53,7 @@ export function emptyResult(sessionId: string, itemId: string, side: SideOrNone)
     isPositive: null,
     painNrs: null,
     note: '',
+    ...UNSAID,
   };
 }
 
@@ -98,7 +107,7 @@ export function sideDifference(
   const difference = convert(Math.abs(l - r), unit, displayUnit);
   const say = (value: number) => quantityText({ value, unit: displayUnit, u: null });
   const words = l === r ? 'no difference' : `${l > r ? 'left' : 'right'} larger by ${say(difference)}`;
-  const error = measureById(item.measure)?.error ?? null;
+  const error = errorOfItem(item);
   if (error === null || error.mdc === null) return { words, errorWords: 'no error figure is known for this test' };
   const verdict = difference > error.mdc ? 'more than' : 'within';
   const basis =

@@ -183,6 +183,11 @@ export const screeningMeasures: readonly Measure[] = [
     'Yes or no: the clearing movement of the leg brings on pain.',
   ),
   flag(
+    'clearing.own',
+    'A clearing test of one’s own hurts',
+    'Yes or no: a clearing movement of a battery of one’s own brings on pain.',
+  ),
+  flag(
     'flag.emergency',
     'Emergency sign',
     'Any sign that needs emergency care now: deformity, numbness, coldness, new weakness, fever with a hot joint, chest pain, faintness.',

@@ -1,15 +1,21 @@
+import type { BatteryBody } from '../../model/battery.ts';
 import type { Battery, BatteryItem } from './battery.ts';
-import { generalBattery } from './generalBattery.ts';
+import { readBattery } from './readBattery.ts';
+import { shippedBattery } from './shipped.ts';
 
-export const BATTERIES: readonly Battery[] = [generalBattery];
-
-const itemsById = new Map(BATTERIES.flatMap((battery) => battery.items.map((item) => [item.id, item] as const)));
-
-export function batteryById(id: string): Battery | null {
-  return BATTERIES.find((battery) => battery.id === id) ?? null;
+/** What a session says of the battery it was taken with: a version of one of the program, or one of one's own, whole. */
+export interface TakenWith {
+  readonly batteryId: string;
+  readonly batteryVersion: string;
+  readonly battery: BatteryBody | null;
 }
 
-/** An item by its id, whichever battery it belongs to. Null for an item this version does not know. */
-export function batteryItem(id: string): BatteryItem | null {
-  return itemsById.get(id) ?? null;
+/** The very version of the battery that a session was taken with. Null for one of the program that this version lacks. */
+export function batteryOf({ batteryId, batteryVersion, battery }: TakenWith): Battery | null {
+  return battery === null ? shippedBattery(batteryId, batteryVersion) : readBattery(battery);
+}
+
+/** An item as it was when the results of a session were taken. */
+export function itemOf(session: TakenWith, itemId: string): BatteryItem | null {
+  return batteryOf(session)?.items.find(({ id }) => id === itemId) ?? null;
 }

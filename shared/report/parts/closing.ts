@@ -67,7 +67,9 @@ export function howMadeInShort(writing: Writing): Block[] {
 const FINAL = 'Final. A later change to the case makes another report.';
 
 function versionWords({ file, assessment }: Writing): string {
-  const batteries = [...new Set(file.screeningSessions.map((one) => `${one.batteryId} ${one.batteryVersion}`))];
+  const batteries = [
+    ...new Set(file.screeningSessions.map((one) => `${one.battery?.label ?? one.batteryId} ${one.batteryVersion}`)),
+  ];
   const battery = batteries.length === 0 ? '' : `, battery ${batteries.join(', ')}`;
   return `Caseframe ${APP_VERSION}, kernel ${assessment.kernelVersion}, rules ${assessment.rulesVersion}${battery}.`;
 }

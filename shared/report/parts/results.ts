@@ -6,8 +6,8 @@ import type { Unit } from '../../units.ts';
 import { forceRecord } from '../figures/forceRecord.ts';
 import { type SidePair, sidePairs } from '../figures/sidePairs.ts';
 import { trialDots } from '../figures/trialDots.ts';
-import type { BatteryItem } from '../../knowledge/screening/battery.ts';
-import { batteryById, batteryItem } from '../../knowledge/screening/index.ts';
+import type { Battery, BatteryItem } from '../../knowledge/screening/battery.ts';
+import { batteryOf } from '../../knowledge/screening/index.ts';
 import { measureById } from '../../knowledge/measures/index.ts';
 import type { Athlete } from '../../model/athlete.ts';
 import type { JumpTest, JumpTrial } from '../../model/jump.ts';
@@ -34,11 +34,12 @@ export function testFigures({ file, assessment }: Writing, title: string): Block
         numbers.filter(({ fact }) => trials.some(({ id }) => id === fact.from.id)),
       );
     }),
-    ...file.screeningSessions.toSorted(byDay((session) => session.heldOn)).flatMap(({ id, heldOn }) =>
+    ...file.screeningSessions.toSorted(byDay((session) => session.heldOn)).flatMap((session) =>
       pairsOf(
-        file.screeningResults.filter((result) => result.sessionId === id),
+        batteryOf(session),
+        file.screeningResults.filter((result) => result.sessionId === session.id),
         assessment.facts,
-        (item) => usualRange(item, file.athlete, heldOn),
+        (item) => usualRange(item, file.athlete, session.heldOn),
       ),
     ),
   ];
@@ -203,14 +204,14 @@ function oneSession(
   athlete: Athlete,
 ): Block[] {
   const results = all.filter((result) => result.sessionId === session.id);
-  const battery = batteryById(session.batteryId);
+  const battery = batteryOf(session);
   const order = battery?.items.map((item) => item.id) ?? [];
   const rows = results
     .toSorted((a, b) => order.indexOf(a.itemId) - order.indexOf(b.itemId) || SIDE_ORDER[a.side] - SIDE_ORDER[b.side])
     .map((result) => [
-      batteryItem(result.itemId)?.label ?? result.itemId,
+      itemIn(battery, result)?.label ?? result.itemId,
       SIDE_WORDS[result.side],
-      outcomeRuns(result, facts),
+      outcomeRuns(result, itemIn(battery, result), facts),
       painRuns(result.painNrs),
       result.note,
     ]);
@@ -223,17 +224,18 @@ function oneSession(
     ? [paragraph(quiet(`${caption} · no results recorded`))]
     : [
         table(caption, ['Test', 'Side', right('Result'), right('Pain of 10'), 'Note'], rows),
-        ...pairsOf(results, facts, (item) => usualRange(item, athlete, session.heldOn)),
+        ...pairsOf(battery, results, facts, (item) => usualRange(item, athlete, session.heldOn)),
       ];
 }
 
 /** Measured tests of both sides, next to each other. */
 function pairsOf(
+  battery: Battery | null,
   results: readonly ScreeningResult[],
   facts: readonly Fact[],
   rangeOf: (item: BatteryItem) => BatteryItem['reference'],
 ): Block[] {
-  const items = [...new Set(results.map((result) => result.itemId))].flatMap((id) => batteryItem(id) ?? []);
+  const items = (battery?.items ?? []).filter((item) => results.some(({ itemId }) => itemId === item.id));
   const pairs = items.flatMap((item): SidePair[] => {
     const { unit, displayUnit } = item;
     const reference = rangeOf(item);
@@ -276,10 +278,13 @@ function quantityOf(result: ScreeningResult, item: BatteryItem, unit: Unit, fact
 
 const SIDE_ORDER = { left: 0, right: 1, none: 2 } as const;
 
-function outcomeRuns(result: ScreeningResult, facts: readonly Fact[]): Runs {
+function itemIn(battery: Battery | null, { itemId }: ScreeningResult): BatteryItem | null {
+  return battery?.items.find(({ id }) => id === itemId) ?? null;
+}
+
+function outcomeRuns(result: ScreeningResult, item: BatteryItem | null, facts: readonly Fact[]): Runs {
   if (result.grade !== null) return plain(GRADE_WORDS[result.grade]);
   if (result.isPositive !== null) return plain(result.isPositive ? 'it hurt' : 'did not hurt');
-  const item = batteryItem(result.itemId);
   if (result.valueSi === null || item === null || item.unit === null) return NOT_RECORDED;
   return quantityRuns(quantityOf(result, item, item.unit, facts), item.displayUnit ?? item.unit);
 }

@@ -1,3 +1,4 @@
+import { UNSAID } from '../../../shared/model/blank.ts';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import type { ScreeningResult } from '../../../shared/model/screening.ts';
 import { EXAMPLES, id } from '../../conformance/examples.ts';
@@ -44,8 +45,8 @@ async function take(laptop: Asked, results: readonly (readonly Typed[] | null)[]
     const caseId = cases[i]?.caseId ?? '';
     if (typed === null) continue;
     const sessionId = id(90_000 + records++);
-    const session = { id: sessionId, caseId, ...RUN, rater: 'R', batteryVersion: '1', note: '' };
-    const empty = { valueSi: null, grade: null, isPositive: null, painNrs: null, note: '' };
+    const session = { id: sessionId, caseId, ...RUN, rater: 'R', batteryVersion: '1', note: '', battery: null };
+    const empty = { valueSi: null, grade: null, isPositive: null, painNrs: null, note: '', ...UNSAID };
     await laptop.ask('case.edit', {
       caseId,
       edits: [

@@ -155,11 +155,20 @@ test('a run is found again by its day and battery', async () => {
       batteryId: 'general',
       batteryVersion: '1',
       note: '',
+      battery: null,
     };
     await made.ask('case.edit', { caseId, edits: [{ op: 'create', kind: 'screeningSession', record }] });
   }
   expect(await made.ask('run.list', {})).toEqual({
-    runs: [{ heldOn: TODAY, batteryId: 'general', caseIds: cases.map(({ caseId }) => caseId) }],
+    runs: [
+      {
+        heldOn: TODAY,
+        batteryId: 'general',
+        batteryVersion: '1',
+        batteryLabel: null,
+        caseIds: cases.map(({ caseId }) => caseId),
+      },
+    ],
   });
 });
 

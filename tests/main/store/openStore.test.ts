@@ -245,7 +245,7 @@ describe('a disk that is full', () => {
     async () => {
       const folder = aFolder();
       const script = path.join(import.meta.dirname, 'keepsWorking.ts');
-      const limited = `trap '' XFSZ; ulimit -f 2800; exec "$0" "$1" "$2"`;
+      const limited = `trap '' XFSZ; ulimit -f 3000; exec "$0" "$1" "$2"`;
       const child = spawn('sh', ['-c', limited, process.execPath, script, folder]);
       let [printed, said] = ['', ''];
       child.stdout.setEncoding('utf8').on('data', (text: string) => (printed += text));

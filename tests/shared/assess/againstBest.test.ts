@@ -21,6 +21,7 @@ function fact(measure: string, reading: Reading, from: string, height: Fact['hei
     takenOn: null,
     from: { kind: 'movementTrial', id: from },
     provenance: '',
+    takenAs: null,
   };
 }
 

@@ -1,3 +1,4 @@
+import { UNSAID } from '../../../shared/model/blank.ts';
 import { describe, expect, test } from 'vitest';
 import { assessCase } from '../../../shared/assess/assessCase.ts';
 import { MEASURES } from '../../../shared/knowledge/measures/index.ts';
@@ -14,7 +15,7 @@ const TAKEN_ON = '2026-11-18';
 function judged(who: Partial<Athlete>) {
   const file = sampleCase();
   const session = file.screeningSessions[0]?.id ?? '';
-  const blank = { sessionId: session, grade: null, isPositive: null, painNrs: 0, note: '' };
+  const blank = { sessionId: session, grade: null, isPositive: null, painNrs: 0, note: '', ...UNSAID };
   const degrees = (n: number, itemId: string, side: 'left' | 'right' | 'none', deg: number) => ({
     ...blank,
     id: `00000000-0000-4000-8000-0000000009${n}`,

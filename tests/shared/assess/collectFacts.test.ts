@@ -1,3 +1,4 @@
+import { UNSAID } from '../../../shared/model/blank.ts';
 import { describe, expect, test } from 'vitest';
 import type { Fact } from '../../../shared/assess/assessment.ts';
 import { collectFacts } from '../../../shared/assess/collectFacts.ts';
@@ -175,6 +176,7 @@ const rotation = (dominantSide: CaseFile['athlete']['dominantSide']) => (file: C
     isPositive: null,
     painNrs: 0,
     note: '',
+    ...UNSAID,
   })),
 });
 
@@ -195,6 +197,7 @@ const hop = (left: number, right: number) =>
       isPositive: null,
       painNrs: 0,
       note: '',
+      ...UNSAID,
     })),
     injuries: file.injuries.filter((one) => one.region === 'ankle'),
   }));

@@ -18,6 +18,7 @@ const fact = (label: string, value: Fact['value']): Fact => ({
   takenOn: null,
   from: { kind: 'movementTrial', id: 'x' },
   provenance: 'digitised',
+  takenAs: null,
 });
 const read = (facts: readonly Fact[]) => parse<Record<string, string>>(measuresCsv(facts, null), { columns: true });
 

@@ -3,7 +3,7 @@ import { CONDITION_ENTRIES } from '../../../shared/knowledge/conditions/index.ts
 import { MEASURES, measureById } from '../../../shared/knowledge/measures/index.ts';
 import { MOVEMENTS, movementById } from '../../../shared/knowledge/movements/index.ts';
 import { regionGroup, regionsTouch } from '../../../shared/knowledge/regions.ts';
-import { BATTERIES, batteryItem } from '../../../shared/knowledge/screening/index.ts';
+import { BATTERIES, shippedItem } from '../../../shared/knowledge/screening/shipped.ts';
 import { CONDITIONS, REGIONS } from '../../../shared/model/injury.ts';
 
 describe('movements', () => {
@@ -50,6 +50,8 @@ describe('conditions', () => {
     expect(regionsTouch('whole-body', 'elbow')).toBe(true);
   });
 });
+
+const batteryItem = (itemId: string) => shippedItem({ batteryId: 'general', version: '1', itemId });
 
 describe('batteries', () => {
   const items = BATTERIES.flatMap((battery) => battery.items);

@@ -41,6 +41,7 @@ export function fact(measure: string, value: number | boolean | string | FactVal
     takenOn: where.takenOn ?? '2026-11-18',
     from: { kind: where.movement === undefined ? 'screeningSession' : 'movementTrial', id: record },
     provenance: 'made up for a test',
+    takenAs: null,
   };
 }
 

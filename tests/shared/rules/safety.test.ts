@@ -65,6 +65,7 @@ function factAt(
     takenOn: '2026-11-18',
     from: { kind: movement === null ? 'screeningSession' : 'movementTrial', id: movement ?? 'session' },
     provenance: 'random',
+    takenAs: null,
   };
 }
 

@@ -1,12 +1,13 @@
 import { expect, test } from 'vitest';
 import { isEmptyResult, reasonsToSkip, sideDifference } from '../../../../app/case/screening/results.ts';
-import { batteryItem } from '../../../../shared/knowledge/screening/index.ts';
+import { shippedItem } from '../../../../shared/knowledge/screening/shipped.ts';
+import { UNSAID } from '../../../../shared/model/blank.ts';
 import type { Injury } from '../../../../shared/model/injury.ts';
 import type { ScreeningResult } from '../../../../shared/model/screening.ts';
 import { sampleCase, sampleId } from '../../../support/sampleCase.ts';
 
 function item(id: string) {
-  const found = batteryItem(id);
+  const found = shippedItem({ batteryId: 'general', version: '1', itemId: id });
   if (found === null) throw new Error(`the battery needs the item ${id}`);
   return found;
 }
@@ -21,6 +22,7 @@ const result = (fields: Partial<ScreeningResult>): ScreeningResult => ({
   isPositive: null,
   painNrs: null,
   note: '',
+  ...UNSAID,
   ...fields,
 });
 
