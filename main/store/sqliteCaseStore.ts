@@ -64,12 +64,12 @@ export function openSqliteCaseStore(
     release = lockStore(folder, holder);
     database = openDatabase(path.join(folder, DATABASE_FILE));
     refuseNewer(database, migrations, folder);
-    const damage = String(database.pragma('quick_check(1)', { simple: true }));
+    const damage = prepared(folder, database, (one) => String(one.pragma('quick_check(1)', { simple: true })));
     if (damage !== 'ok') throw corrupt(folder, damage);
     configure(database);
     copyBeforeMigration(database, folder, migrations.length);
     migrate(database, migrations);
-    return caseStore(database, statementsOf(database, folder), folder, release);
+    return caseStore(database, prepared(folder, database, prepareStatements), folder, release);
   } catch (thrown) {
     database?.close();
     release?.();
@@ -85,9 +85,9 @@ function makeFolder(folder: string): void {
 }
 
 /** On a layout that is whole every statement can be prepared, so one that cannot means that the layout is not. */
-function statementsOf(database: Database, folder: string): Statements {
+function prepared<T>(folder: string, database: Database, prepare: (database: Database) => T): T {
   try {
-    return prepareStatements(database);
+    return prepare(database);
   } catch (thrown) {
     throw corrupt(folder, toFailure(thrown).message);
   }
@@ -105,8 +105,8 @@ function caseStore(database: Database, sql: Statements, folder: string, release:
   const write = <T>(work: () => T): Promise<T> => guard(() => database.transaction(work).immediate());
   const read = <T>(work: () => T): Promise<T> => guard(() => database.transaction(work).deferred());
 
-  const rules = sqliteRules(database, { read, write });
-  const batteries = sqliteBatteries(database, { read, write });
+  const rules = prepared(folder, database, () => sqliteRules(database, { read, write }));
+  const batteries = prepared(folder, database, () => sqliteBatteries(database, { read, write }));
 
   function rerun(caseId: string, step: Step | null, at: string): EditState {
     if (step !== null) {

@@ -1,4 +1,5 @@
 import type { Fact } from '../assess/assessment.ts';
+import { OWN_CLEARING } from '../knowledge/screening/readBattery.ts';
 import type { SideOrNone } from '../model/parts.ts';
 import type { Rule } from './rule.ts';
 
@@ -62,6 +63,8 @@ export function subjectsOf(rule: Rule, index: FactIndex): Subject[] {
   if (measure === undefined) return [];
   if (rule.movement === 'any') {
     const facts = [...(index.standing.get(measure) ?? []), ...(index.moving.get(measure) ?? [])];
+    // Nobody is asked for a test that only some battery of one's own has.
+    if (facts.length === 0 && measure === OWN_CLEARING) return [];
     if (facts.length === 0) return [{ recordId: null, isTrial: false, movement: null, side: 'none', fact: null }];
     return facts.map((fact) => ({ ...placeOf(fact), side: fact.side, fact }));
   }

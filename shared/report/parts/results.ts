@@ -235,7 +235,8 @@ function pairsOf(
   facts: readonly Fact[],
   rangeOf: (item: BatteryItem) => BatteryItem['reference'],
 ): Block[] {
-  const items = (battery?.items ?? []).filter((item) => results.some(({ itemId }) => itemId === item.id));
+  const taken = new Map(results.map((result) => [result.itemId, itemIn(battery, result)]));
+  const items = [...taken.values()].filter((item) => item !== null);
   const pairs = items.flatMap((item): SidePair[] => {
     const { unit, displayUnit } = item;
     const reference = rangeOf(item);
