@@ -9,7 +9,7 @@ test.each([null, 'screeningResult'] as const)(
   'results of a store from before batteries of one’s own are still there, nothing said of how taken; %s removed comes back',
   async (removed) => {
     const kinds = ['athlete', 'case', 'screeningSession', 'screeningResult'] as const;
-    const store = openSqliteCaseStore(anOldStore(13, kinds, removed), HOLDER);
+    const store = openSqliteCaseStore(anOldStore(14, kinds, removed), HOLDER);
     expect(await store.verify()).toEqual([]);
     if (removed !== null) await store.undo(EXAMPLES.case.id, after(120_000));
     const { screeningSessions, screeningResults } = await store.open(EXAMPLES.case.id);
