@@ -152,6 +152,7 @@ function NewRun({ runs }: { runs: Runs }) {
       <div className="run-begin">
         {batteries.length > 1 && (
           <ChoiceField
+            look="list"
             label="Battery"
             hint="The version it is begun with stays with every result."
             value={run.batteryId}
