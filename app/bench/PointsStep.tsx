@@ -6,13 +6,14 @@ import { ChoiceField } from '../parts/ChoiceField.tsx';
 import { TextField } from '../parts/TextField.tsx';
 import { pointLabel, pointNames } from './pointNames.ts';
 
-/** Squares the tracker may recognise: half the side in px. Only marker and limb should lie in it, not what stands still. */
-const SQUARES = [
-  { value: '6', label: '13 px: a small marker' },
-  { value: '10', label: '21 px' },
-  { value: '16', label: '33 px: a ball' },
+/** Discs the tracker may recognise: radius in px. Only marker and limb should lie in it, not what stands still. */
+const DISCS = [
+  { value: '6', label: '13 px across: a small marker' },
+  { value: '10', label: '21 px across' },
+  { value: '14', label: '29 px across: a ball' },
+  { value: '24', label: '49 px across: a large ball' },
 ] as const;
-type Square = (typeof SQUARES)[number]['value'];
+type Disc = (typeof DISCS)[number]['value'];
 
 const ORIGIN_WORDS: Record<LandmarkTrack['origin'], string> = {
   'by-hand': 'by hand',
@@ -41,7 +42,7 @@ export function PointsStep(props: {
 }) {
   const { tracks, active, isHere, tracking } = props;
   const [own, setOwn] = useState('');
-  const [square, setSquare] = useState<Square>('10');
+  const [disc, setDisc] = useState<Disc>('10');
   const names = pointNames([...tracks]);
   const choices = (names.includes(active) ? names : [...names, active]).map((name) => ({
     value: name,
@@ -73,18 +74,12 @@ export function PointsStep(props: {
         <span>After a click, go on to the next frame</span>
       </label>
       <p>{heldWords(tracks, active)}</p>
-      <ChoiceField
-        label="Square the tracker recognises"
-        look="list"
-        choices={SQUARES}
-        value={square}
-        onChange={setSquare}
-      />
+      <ChoiceField label="Disc the tracker recognises" look="list" choices={DISCS} value={disc} onChange={setDisc} />
       <div className="row-of-buttons">
-        <Button disabled={!isHere || tracking !== null} onClick={() => props.onTrack(1, Number(square))}>
+        <Button disabled={!isHere || tracking !== null} onClick={() => props.onTrack(1, Number(disc))}>
           Track forward
         </Button>
-        <Button disabled={!isHere || tracking !== null} onClick={() => props.onTrack(-1, Number(square))}>
+        <Button disabled={!isHere || tracking !== null} onClick={() => props.onTrack(-1, Number(disc))}>
           Track back
         </Button>
         <Button look="quiet" disabled={!isHere || tracking !== null} onClick={props.onRemove}>

@@ -1,3 +1,4 @@
+import type { Place } from '../../shared/kernel/track/image.ts';
 import type { LandmarkTrack } from '../../shared/model/trial.ts';
 import { allowOwnWorkers } from './ownWorkers.ts';
 
@@ -5,6 +6,8 @@ export interface FollowRequest {
   /** Where the film is served. */
   readonly href: string;
   readonly name: string;
+  /** Where it was in up to three frames before this one, in the direction of tracking, the latest first, px as shown. */
+  readonly past: readonly Place[];
   /** The frame the point was put down in, and where, px as shown. */
   readonly frame: number;
   readonly x: number;
@@ -13,14 +16,12 @@ export interface FollowRequest {
   readonly step: 1 | -1;
   /** The last frame to go to. */
   readonly until: number;
-  /** Half the side of the square that is recognised, px. */
+  /** Radius of the disc that is recognised, px. */
   readonly halfPx: number;
 }
 
 /** `end`: why it stopped, null if it came as far as it was asked to. */
-export type FollowReport =
-  | { readonly sample: LandmarkTrack['samples'][number]; readonly score: number }
-  | { readonly end: string | null };
+export type FollowReport = { readonly sample: LandmarkTrack['samples'][number] } | { readonly end: string | null };
 
 /**
  * Follows a point in a worker.

@@ -1,4 +1,5 @@
 import { toFailure } from '../../shared/errors.ts';
+import type { Place } from '../../shared/kernel/track/image.ts';
 import { pointTracker, TRACK_OPTIONS } from '../../shared/kernel/track/pointTracker.ts';
 import { openFilm } from './film.ts';
 import { createFrameStore } from './frameStore.ts';
@@ -17,20 +18,19 @@ function report(message: FollowReport): void {
   (self as unknown as { postMessage(message: FollowReport): void }).postMessage(message);
 }
 
-async function follow({ href, name, frame, x, y, step, until, halfPx }: FollowRequest): Promise<void> {
+async function follow({ href, name, frame, x, y, past, step, until, halfPx }: FollowRequest): Promise<void> {
   const film = await openFilm(href, name);
   const store = createFrameStore(film);
   const first = await store.get(frame);
   const { codedWidth, codedHeight } = first.init;
-  const tracker = pointTracker(lumaOf(first), toDecoded({ x, y }, film.rotation, codedWidth, codedHeight), {
-    ...TRACK_OPTIONS,
-    halfPx,
-  });
+  const decoded = (shown: Place) => toDecoded(shown, film.rotation, codedWidth, codedHeight);
+  const options = { ...TRACK_OPTIONS, halfPx };
+  const tracker = pointTracker(lumaOf(first), decoded({ x, y }), options, past.map(decoded));
   for (let at = frame + step; at !== until + step && at >= 0 && at < film.times.length; at += step) {
     const found = tracker.next(lumaOf(await store.get(at)));
     if ('lost' in found) return report({ end: `In frame ${at} the point was lost: ${found.lost}.` });
     const place = toShown(found, film.rotation, codedWidth, codedHeight);
-    report({ sample: [at, place.x, place.y], score: found.score });
+    report({ sample: [at, place.x, place.y, found.uPx] });
   }
   report({ end: null });
 }

@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from 'react';
 import { counted } from '../../shared/format/number.ts';
 import type { Place } from '../../shared/kernel/track/image.ts';
+import { joinTracks } from '../../shared/kernel/trial/joinTracks.ts';
 import type { LandmarkTrack } from '../../shared/model/trial.ts';
 import { newId } from '../case/newRecord.ts';
 import { useCaseNow, useEdit, useIsTurning } from '../case/useEdit.ts';
@@ -85,10 +86,11 @@ export function useTracker(
     const until = Number.isFinite(met) ? met - step : step === 1 ? last : 0;
     const arrived = Number.isFinite(met) ? metWords(met) : 'It came to the end of the film.';
     if (until === frame) return finish(arrived);
-    endFollowing = follow({ ...source, frame, x: here.x, y: here.y, step, until, halfPx }, (report) => {
+    const past = placesBefore(tracksNow(), point, frame, step);
+    endFollowing = follow({ ...source, frame, x: here.x, y: here.y, past, step, until, halfPx }, (report) => {
       if ('end' in report) return finish(report.end ?? arrived);
-      const [at, x, y] = report.sample;
-      fresh.push([at, Math.round(x * 1000) / 1000, Math.round(y * 1000) / 1000]);
+      const [at, x, y, u = 0] = report.sample;
+      fresh.push([at, thousandths(x), thousandths(y), thousandths(u)]);
       // An undo on its way may be taking back what is tracked: whether it does shows once it is through.
       const why = performance.now() - storedAtMs < STORE_EVERY_MS || isTurning() ? null : store();
       if (why !== null) return finish(why);
@@ -100,6 +102,23 @@ export function useTracker(
     stop.current = () => finish('Stopped as asked.');
   };
   return { words, outcome, start, stop: () => stop.current?.() };
+}
+
+/** Where a point was in the frames just before one, as far as it is known in every one of them; three tell its motion. */
+function placesBefore(tracks: readonly LandmarkTrack[], point: string, frame: number, step: 1 | -1): Place[] {
+  const [joined] = joinTracks(tracks.filter((track) => track.point === point));
+  const known = new Map(joined?.samples.map(([at, x, y]) => [at, { x, y }]));
+  const places: Place[] = [];
+  for (let at = frame - step; places.length < 3; at -= step) {
+    const place = known.get(at);
+    if (place === undefined) break;
+    places.push(place);
+  }
+  return places;
+}
+
+function thousandths(px: number): number {
+  return Math.round(px * 1000) / 1000;
 }
 
 function metWords(frame: number): string {

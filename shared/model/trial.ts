@@ -155,14 +155,21 @@ export type MovementTrial = z.infer<typeof movementTrial>;
 
 export const POINT_ORIGINS = ['by-hand', 'tracked', 'suggested-and-confirmed', 'imported'] as const;
 
-/** One named point through time. Frames are numbered from 0; a frame without a point is simply absent. */
+/**
+ * [frame, x, y] in the trial's coordinates (pixels y down, or metres y up for calibration `metres`). A tracked one has a
+ * fourth: the standard uncertainty of one coordinate beside that of the place it was tracked from, px.
+ */
+const sample = z
+  .tuple([z.int().min(0), finite, finite], nonNegative)
+  .refine(({ length }) => length <= 4, 'a frame, two coordinates and at most one uncertainty');
+
+/** One named point through time, frames rising. Frames are numbered from 0; a frame without a point is simply absent. */
 export const landmarkTrack = z.strictObject({
   id,
   trialId: id,
   point: line,
   origin: z.enum(POINT_ORIGINS),
-  /** [frame, x, y] in the trial's coordinates (pixels y down, or metres y up for calibration `metres`), frames rising. */
-  samples: z.array(z.tuple([z.int().min(0), finite, finite])).max(MOST_FRAMES),
+  samples: z.array(sample).max(MOST_FRAMES),
   /** Standard uncertainty of one coordinate of these samples as they were obtained; null: what the trial says. */
   uPx: nonNegative.nullable(),
 });

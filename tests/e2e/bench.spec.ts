@@ -95,6 +95,9 @@ test('a marker is put down by hand, tracked in a worker, calibrated, undone', as
     // One pixel of the screen is nearly one of the film: a click is no better than that.
     expect(Math.hypot((byHand[1] ?? 0) - 60, (byHand[2] ?? 0) - 100)).toBeLessThan(1);
     expect(tracked.length).toBeGreaterThan(80);
+    // Each tracked point is stored with an uncertainty of its own, and the bench says so.
+    expect(tracked.every(({ length, 3: u = -1 }) => length === 4 && u >= 0 && u < 1)).toBe(true);
+    await expect(page.getByText(/tracked by template matching, u = 0\.\d\d px a coordinate/)).toBeVisible();
     const errors = tracked.map(([frame = 0, x = 0, y = 0]) =>
       Math.hypot(x - (byHand[1] ?? 0) - 4 * frame, y - (byHand[2] ?? 0) - 2 * frame),
     );

@@ -128,7 +128,7 @@ async function followed(page: Page, truth: ClipTruth, point: string): Promise<nu
   const places = new Map(truth.points[point]?.map(([frame, x, y]) => [frame, [x, y] as const]));
   const [first, last] = [Math.min(...places.keys()), Math.max(...places.keys())];
   await page.getByLabel('Point at hand', { exact: true }).selectOption(point);
-  await page.getByLabel('Square the tracker recognises').selectOption(point === BALL ? '16' : '10');
+  await page.getByLabel('Disc the tracker recognises').selectOption(point === BALL ? '14' : '10');
   let at = first;
   for (let put = 1; ; put += 1) {
     const place = places.get(at);

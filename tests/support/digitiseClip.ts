@@ -14,7 +14,8 @@ const NOTICED_PX = 4;
 /** Markers that stand for two. */
 const COPIES = { 'shoulder-left': 'shoulder-right', 'hip-left': 'hip-right' } as const;
 
-export type Samples = readonly (readonly [number, number, number])[];
+/** [frame, x, y], tracked ones with their own uncertainty. */
+export type Samples = readonly (readonly [number, number, number, number?])[];
 
 /**
  * What a careful person gets out of a made clip with the product's tracker: each point is put down by hand once, followed
@@ -53,7 +54,7 @@ export function clickedPoints(truth: ClipTruth, random: RandomSource): ReadonlyM
 }
 
 class Followed {
-  readonly samples: [number, number, number][] = [];
+  readonly samples: [number, number, number, number?][] = [];
   byHand = 0;
   readonly name: string;
   readonly #random: RandomSource;
@@ -82,7 +83,7 @@ class Followed {
       this.#put(picture, frame, place);
       return;
     }
-    this.samples.push([frame, step.x, step.y]);
+    this.samples.push([frame, step.x, step.y, step.uPx]);
     this.#unseen.push(this.samples.length - 1);
     if (frame % LOOKS_EVERY === 0 && this.#look(place, [frame, step.x, step.y])) {
       this.samples.pop();
@@ -91,7 +92,7 @@ class Followed {
   }
 
   /** Looks at the latest sample. Where it is off, what was followed since the last look is done again by hand. */
-  #look(here: Place, [frame, x, y]: readonly [number, number, number]): boolean {
+  #look(here: Place, [frame, x, y]: Samples[number]): boolean {
     const place = this.#places.get(frame) ?? here;
     const isOff = Math.hypot(x - place.x, y - place.y) > NOTICED_PX;
     for (const i of isOff ? this.#unseen : []) {
@@ -106,8 +107,15 @@ class Followed {
   #put(picture: Luma, frame: number, place: Place): void {
     this.#unseen = [];
     const here = this.#byHand(place);
+    const past = this.#before(frame);
     this.samples.push([frame, here.x, here.y]);
-    this.#tracker = pointTracker(picture, here, { ...TRACK_OPTIONS, halfPx: this.#halfPx });
+    this.#tracker = pointTracker(picture, here, { ...TRACK_OPTIONS, halfPx: this.#halfPx }, past);
+  }
+
+  /** Where it was in the three frames before, as the bench tells the tracker. */
+  #before(frame: number): Place[] {
+    const places = this.samples.slice(-3).toReversed();
+    return places.filter(([at], i) => at === frame - 1 - i).map(([, x, y]) => ({ x, y }));
   }
 
   #byHand(place: Place): Place {

@@ -62,7 +62,7 @@ export function trialOfClip(
       trialId: trial.id,
       point,
       origin: 'tracked',
-      samples: samples.map(([frame, x, y]) => [frame, x, y]),
+      samples: samples.map(([frame, x, y, u]) => (u === undefined ? [frame, x, y] : [frame, x, y, u])),
     }),
   );
   const input: TrialInput = {

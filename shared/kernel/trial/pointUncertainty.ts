@@ -21,11 +21,12 @@ const ORIGINS = [
 
 /**
  * What is known of the error of a trial's points. By hand: the person's own error where points were put down twice, else
- * what the calibration says. Tracked and imported points count as exact as those by hand; points of which something
- * else is on record, such as suggested ones, as that says. Pooled as the root mean square over samples.
+ * what the calibration says. Tracked points: that of the place they were tracked from, which is by hand, and their own
+ * together; those tracked before they had one of their own, and imported points, count as exact as those by hand; points
+ * of which something else is on record, such as suggested ones, as that says. Pooled as the root mean square over samples.
  *
  * @returns px, standard uncertainty of one coordinate
- * @source digitisingError; pooling of variances, JCGM 100:2008, 5.1; tracked as by hand: convention
+ * @source digitisingError; sum and pooling of variances, JCGM 100:2008, 5.1; imported as by hand: convention
  */
 export function pointUncertainty(
   { calibration }: Pick<MovementTrial, 'calibration'>,
@@ -37,20 +38,20 @@ export function pointUncertainty(
   const entered = calibration === null || calibration.kind === 'metres' ? null : calibration.pointUPx;
   const handUPx = own?.value ?? entered;
   const pooled = (of: readonly LandmarkTrack[]) => {
-    const known = of.map(({ samples, uPx }) => ({ n: samples.length, u: uPx ?? handUPx }));
-    const n = known.reduce((sum, one) => sum + one.n, 0);
-    if (n === 0) return handUPx;
-    const square = known.reduce(
-      (sum, { n: some, u }) => (sum === null || u === null ? null : sum + some * u * u),
-      0 as number | null,
-    );
-    return square === null ? null : Math.sqrt(square / n);
+    const squares = of.flatMap(({ samples, uPx }) => {
+      const start = uPx ?? handUPx;
+      return samples.map(([, , , own = 0]) => (start === null ? null : start ** 2 + own ** 2));
+    });
+    if (squares.length === 0) return handUPx;
+    const sum = squares.reduce((so, one) => (so === null || one === null ? null : so + one), 0);
+    return sum === null ? null : Math.sqrt(sum / squares.length);
   };
   const counts = ORIGINS.flatMap(([origin, words]) => {
     const of = tracks.filter((track) => track.origin === origin);
     const n = of.reduce((sum, { samples }) => sum + samples.length, 0);
     const uPx = of.reduce((most, track) => Math.max(most, track.uPx ?? 0), 0);
-    return n === 0 ? [] : [`${n} ${words}${uPx === 0 ? '' : `, each coordinate uncertain by ${uPx.toFixed(1)} px`}`];
+    const how = origin === 'tracked' ? ownWords(of) : uPx === 0 ? '' : `, u = ${uPx.toFixed(1)} px a coordinate`;
+    return n === 0 ? [] : [`${n} ${words}${how}`];
   });
   return {
     handUPx,
@@ -65,4 +66,12 @@ export function pointUncertainty(
           ]),
     ],
   };
+}
+
+/** What tracking itself adds, over all samples that have it. */
+function ownWords(tracks: readonly LandmarkTrack[]): string {
+  const own = tracks.flatMap(({ samples }) => samples.flatMap(([, , , u]) => (u === undefined ? [] : [u])));
+  if (own.length === 0) return '';
+  const u = Math.hypot(...own) / Math.sqrt(own.length);
+  return `, u = ${u.toFixed(2)} px a coordinate beside that of the place put down by hand`;
 }

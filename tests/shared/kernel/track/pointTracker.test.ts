@@ -3,7 +3,7 @@ import { seededRandom } from '../../../../shared/kernel/uncertainty/seededRandom
 import { correlation } from '../../../../shared/kernel/track/correlation.ts';
 import { halve } from '../../../../shared/kernel/track/halve.ts';
 import type { Luma, Place } from '../../../../shared/kernel/track/image.ts';
-import { pointTracker, type TrackStep } from '../../../../shared/kernel/track/pointTracker.ts';
+import { pointTracker, TRACK_OPTIONS, type Tracked, type TrackStep } from '../../../../shared/kernel/track/pointTracker.ts';
 import { cutTemplate } from '../../../../shared/kernel/track/template.ts';
 
 // The truth of these tests is made, not measured: pictures are sampled from a formula moved by known amounts.
@@ -18,15 +18,18 @@ const ground = (x: number, y: number) =>
 
 interface Scene {
   readonly marker: Place | null;
+  /** Another marker that looks the same. */
+  readonly other?: Place;
   readonly brightness?: number;
   readonly noise?: () => number;
 }
 
-function picture({ marker, brightness = 1, noise = () => 0 }: Scene): Luma {
+function picture({ marker, other, brightness = 1, noise = () => 0 }: Scene): Luma {
+  const markers = [marker, other ?? null].filter((place) => place !== null);
   const data = new Uint8Array(WIDTH * HEIGHT);
   for (let y = 0; y < HEIGHT; y++) {
     for (let x = 0; x < WIDTH; x++) {
-      const r = marker === null ? Infinity : Math.hypot(x - marker.x, y - marker.y);
+      const r = Math.min(...markers.map((place) => Math.hypot(x - place.x, y - place.y)), Infinity);
       const cover = Math.exp(-((r / 11) ** 6));
       const value = ground(x, y) * (1 - cover) + cover * (120 + ring(r));
       data[y * WIDTH + x] = Math.min(255, Math.max(0, Math.round(value * brightness + noise())));
@@ -45,7 +48,7 @@ const path = (frame: number): Place => ({ x: 40.3 + 6.37 * frame, y: 150.6 - 7.2
 const FRAMES = 34;
 const at = (frame: number): Place => ({ x: 280 + 7 * frame, y: 120 });
 const code = (wanted: string): unknown => expect.objectContaining({ code: wanted });
-const known = (step: TrackStep): Place => {
+const known = (step: TrackStep): Tracked => {
   if ('lost' in step) throw new Error(step.lost);
   return step;
 };
@@ -118,6 +121,43 @@ describe('a marker moved by known parts of a pixel', () => {
     for (const image of frames.slice(0, -1).toReversed()) last = known(back.next(image));
     expect(Math.hypot(last.x - path(0).x, last.y - path(0).y)).toBeLessThan(0.2);
   });
+});
+
+describe('motion is taken up where the point is put down again', () => {
+  // 60 px a frame and falling: a throw at 60 frames a second. Beyond the reach, were nothing known of its motion.
+  const thrown = (frame: number): Place => ({ x: 30 + 60.4 * frame, y: 60 + 8 * frame + 2.5 * frame ** 2 });
+  const picturesFrom = (frame: number) => [frame, frame + 1].map((i) => picture({ marker: thrown(i) }));
+
+  test('the three places before it tell where it is next', () => {
+    const [here, next] = picturesFrom(3);
+    const tracker = pointTracker(here as Luma, thrown(3), TRACK_OPTIONS, [thrown(2), thrown(1), thrown(0)]);
+    const found = known(tracker.next(next as Luma));
+    expect(Math.hypot(found.x - thrown(4).x, found.y - thrown(4).y)).toBeLessThan(0.15);
+  });
+
+  test('a marker alike that stands close to the path is not taken for one that is hidden', () => {
+    const here = { x: 150, y: 120 };
+    const there = { x: 168, y: 132 };
+    const both = picture({ marker: here, other: there });
+    const step = pointTracker(both, here).next(picture({ marker: null, other: there }));
+    expect(step).toHaveProperty('lost');
+  });
+});
+
+test('the uncertainty grows with the noise and as what is seen loses likeness (errors: the truth of the pictures)', () => {
+  const uOf = (sd: number) => {
+    const [first, ...others] = Array.from({ length: 8 }, (_, i) =>
+      picture({ marker: path(i), noise: sd === 0 ? () => 0 : gaussian(i + 50, sd) }),
+    );
+    const tracker = pointTracker(first as Luma, path(0));
+    return others.map((image, i) => {
+      const { x, y, uPx } = known(tracker.next(image));
+      expect(Math.hypot(x - path(i + 1).x, y - path(i + 1).y)).toBeLessThan(4 * uPx);
+      return uPx;
+    });
+  };
+  const [still, noisy] = [uOf(2), uOf(12)];
+  expect(Math.max(...still)).toBeLessThan(Math.min(...noisy));
 });
 
 describe('stops by itself, and says why', () => {
