@@ -3,7 +3,12 @@ import { seededRandom } from '../../../../shared/kernel/uncertainty/seededRandom
 import { correlation } from '../../../../shared/kernel/track/correlation.ts';
 import { halve } from '../../../../shared/kernel/track/halve.ts';
 import type { Luma, Place } from '../../../../shared/kernel/track/image.ts';
-import { pointTracker, TRACK_OPTIONS, type Tracked, type TrackStep } from '../../../../shared/kernel/track/pointTracker.ts';
+import {
+  pointTracker,
+  TRACK_OPTIONS,
+  type Tracked,
+  type TrackStep,
+} from '../../../../shared/kernel/track/pointTracker.ts';
 import { cutTemplate } from '../../../../shared/kernel/track/template.ts';
 
 // The truth of these tests is made, not measured: pictures are sampled from a formula moved by known amounts.
@@ -123,9 +128,10 @@ describe('a marker moved by known parts of a pixel', () => {
   });
 });
 
+/** 60 px a frame and falling: a throw at 60 frames a second, beyond the reach if its motion is not known. */
+const thrown = (frame: number): Place => ({ x: 30 + 60.4 * frame, y: 60 + 8 * frame + 2.5 * frame ** 2 });
+
 describe('motion is taken up where the point is put down again', () => {
-  // 60 px a frame and falling: a throw at 60 frames a second. Beyond the reach, were nothing known of its motion.
-  const thrown = (frame: number): Place => ({ x: 30 + 60.4 * frame, y: 60 + 8 * frame + 2.5 * frame ** 2 });
   const picturesFrom = (frame: number) => [frame, frame + 1].map((i) => picture({ marker: thrown(i) }));
 
   test('the three places before it tell where it is next', () => {
@@ -144,20 +150,21 @@ describe('motion is taken up where the point is put down again', () => {
   });
 });
 
-test('the uncertainty grows with the noise and as what is seen loses likeness (errors: the truth of the pictures)', () => {
-  const uOf = (sd: number) => {
-    const [first, ...others] = Array.from({ length: 8 }, (_, i) =>
-      picture({ marker: path(i), noise: sd === 0 ? () => 0 : gaussian(i + 50, sd) }),
-    );
-    const tracker = pointTracker(first as Luma, path(0));
-    return others.map((image, i) => {
-      const { x, y, uPx } = known(tracker.next(image));
-      expect(Math.hypot(x - path(i + 1).x, y - path(i + 1).y)).toBeLessThan(4 * uPx);
-      return uPx;
-    });
-  };
-  const [still, noisy] = [uOf(2), uOf(12)];
-  expect(Math.max(...still)).toBeLessThan(Math.min(...noisy));
+/** Stated uncertainties along a path in noise; each error, by the truth of the pictures, within four of its own. */
+function uncertaintiesIn(sd: number): number[] {
+  const [first, ...others] = Array.from({ length: 8 }, (_, i) =>
+    picture({ marker: path(i), noise: gaussian(i + 50, sd) }),
+  );
+  const tracker = pointTracker(first as Luma, path(0));
+  return others.map((image, i) => {
+    const { x, y, uPx } = known(tracker.next(image));
+    expect(Math.hypot(x - path(i + 1).x, y - path(i + 1).y)).toBeLessThan(4 * uPx);
+    return uPx;
+  });
+}
+
+test('law: the uncertainty is larger in more noise', () => {
+  expect(Math.max(...uncertaintiesIn(2))).toBeLessThan(Math.min(...uncertaintiesIn(12)));
 });
 
 describe('stops by itself, and says why', () => {
