@@ -74,7 +74,9 @@ function validRequests(athleteId: string): typeof requests {
     'battery.edit': [{ id: OWN_ID, draft: { ...aCopy(), items: [anItem()] }, isRetired: false }],
     'battery.save': [{ id: OWN_ID }],
     'battery.remove': [{ id: OWN_ID, version: '1' }],
-    'battery.import': [{ fileName: 'battery.json', text: JSON.stringify(writeBattery({ ...aCopy(), items: [anItem()] })) }],
+    'battery.import': [
+      { fileName: 'battery.json', text: JSON.stringify(writeBattery({ ...aCopy(), items: [anItem()] })) },
+    ],
     'battery.export': [{ id: 'general', version: '1' }],
     'run.export': [{ heldOn: TODAY, batteryId: 'general' }],
     'run.compare': [{ fileName: 'run.json', text: '{"format":"caseframe-run"}' }],

@@ -132,10 +132,8 @@ describe('a marker moved by known parts of a pixel', () => {
 const thrown = (frame: number): Place => ({ x: 30 + 60.4 * frame, y: 60 + 8 * frame + 2.5 * frame ** 2 });
 
 describe('motion is taken up where the point is put down again', () => {
-  const picturesFrom = (frame: number) => [frame, frame + 1].map((i) => picture({ marker: thrown(i) }));
-
   test('the three places before it tell where it is next', () => {
-    const [here, next] = picturesFrom(3);
+    const [here, next] = [3, 4].map((frame) => picture({ marker: thrown(frame) }));
     const tracker = pointTracker(here as Luma, thrown(3), TRACK_OPTIONS, [thrown(2), thrown(1), thrown(0)]);
     const found = known(tracker.next(next as Luma));
     expect(Math.hypot(found.x - thrown(4).x, found.y - thrown(4).y)).toBeLessThan(0.15);

@@ -46,8 +46,9 @@ test('law: where that of a person is not known, that of a tracked point is not k
   expect(pointUncertainty(unknown, [ball('tracked', [[1, 10, 10, 0.8]])], []).ballUPx).toBeNull();
 });
 
+const isKept = (sample: number[]) => landmarkTrack.safeParse({ ...EXAMPLES.landmarkTrack, samples: [sample] }).success;
+
 test('a sample is kept with its uncertainty or without; a negative one and a fifth figure are refused', () => {
-  const kept = (sample: number[]) => landmarkTrack.safeParse({ ...EXAMPLES.landmarkTrack, samples: [sample] }).success;
   expect(
     [
       [0, 1, 2],
@@ -55,6 +56,6 @@ test('a sample is kept with its uncertainty or without; a negative one and a fif
       [0, 1, 2, -0.3],
       [0, 1, 2, 0.3, 1],
       [0, 1],
-    ].map(kept),
+    ].map(isKept),
   ).toEqual([true, true, false, false, false]);
 });
