@@ -16,6 +16,7 @@ import { ruleHandlers } from './handlers/ruleHandlers.ts';
 import { sharedRuleHandlers } from './handlers/sharedRuleHandlers.ts';
 import { runHandlers } from './handlers/runHandlers.ts';
 import { stillHandlers } from './handlers/stillHandlers.ts';
+import { mappingHandlers } from './handlers/mappingHandlers.ts';
 import { trialHandlers } from './handlers/trialHandlers.ts';
 import { shippedPack } from './exchange/packFile.ts';
 import { openMediaStore } from './media/mediaStore.ts';
@@ -25,6 +26,7 @@ const HANDLERS: Handlers<Channel> = {
   ...appHandlers,
   ...caseHandlers,
   ...jumpHandlers,
+  ...mappingHandlers,
   ...trialHandlers,
   ...stillHandlers,
   ...mediaHandlers,

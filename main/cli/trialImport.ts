@@ -8,20 +8,25 @@ import { ask } from './ask.ts';
 import { bringFilm, type FilmOnDisk, filmOnDisk } from './bringFilm.ts';
 import { choiceFrom, type Command, type Output, optionalNumber, readText } from './command.ts';
 import { findCase } from './findCase.ts';
+import { importMarkers, MARKER_OPTIONS } from './importMarkers.ts';
 
 const MOVEMENT_IDS = MOVEMENTS.map(({ id }) => id);
 
 export const trialImport: Command = {
   name: 'trial import',
-  usage: 'CASE FILE… [--movement ID] [--rate HZ] [--copy] [--folder DIR]',
-  does: 'a trial from a film, the numbered pictures of one (or their folder), or a trial file (JSON); --rate: frames a second truly recorded; --copy: with a copy that steps quickly',
+  usage:
+    'CASE FILE… [--movement ID] [--rate HZ] [--copy] [--points MARKER=POINT,…] [--forward AXIS] [--up AXIS] [--unit mm|cm|dm|m] [--point-u M] [--side SIDE] [--date DAY] [--folder DIR]',
+  does: 'a trial from a film, the numbered pictures of one (or their folder), a trial file (JSON), or the markers of a C3D file; --rate: frames a second truly recorded; --copy: with a copy that steps quickly; of markers: which points they are, the plane (+x, -z …), their unit and uncertainty, where other than suggested',
   words: 2,
   mayFollow: 200_000,
-  options: { movement: { type: 'string' }, rate: { type: 'string' }, copy: { type: 'boolean' } },
+  options: { movement: { type: 'string' }, rate: { type: 'string' }, copy: { type: 'boolean' }, ...MARKER_OPTIONS },
   async run({ words: [caseName = '', ...names], options, openStore }) {
     const [only = ''] = names;
     if (names.length === 1 && /\.json$/i.test(only)) return importFile(await openStore(), caseName, only);
     const movementId = choiceFrom(options['movement'], '--movement', MOVEMENT_IDS);
+    if (names.length === 1 && /\.c3d$/i.test(only)) {
+      return importMarkers(await openStore(), { caseName, fileName: only, movementId }, options);
+    }
     const captureRateHz = optionalNumber(options['rate'], '--rate');
     const film = filmOnDisk(names);
     const service = await openStore();

@@ -1,6 +1,6 @@
 import { isDeepStrictEqual } from 'node:util';
 import type { z } from 'zod';
-import type { Door } from '../store/sqliteCaseStore.ts';
+import type { Door } from '../../shared/contract/channels.ts';
 import type { Context } from './context.ts';
 
 /** How files with these heads were read last; null if that is not kept, or no longer understood. */

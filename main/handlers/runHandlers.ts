@@ -16,7 +16,7 @@ import { remember, remembered } from './remembered.ts';
 const MOST_NAMES = 8;
 
 export const runHandlers: Handlers<
-  'roster.preview' | 'roster.import' | 'roster.list' | 'roster.takeBack' | 'mapping.forget' | 'run.list'
+  'roster.preview' | 'roster.import' | 'roster.list' | 'roster.takeBack' | 'run.list'
 > = {
   'roster.preview': async (context, file) => {
     const { mapping: _mapping, ...preview } = await readRoster(context, file);
@@ -92,10 +92,6 @@ export const runHandlers: Handlers<
     );
     await judgeAll(context, taken);
     return { caseIds: taken, left: workedOn.length };
-  },
-  'mapping.forget': async ({ store }, { door, heads }) => {
-    await store.forgetMapping(door, heads);
-    return {};
   },
   'run.list': async ({ store }) => {
     const runs = new Map<string, Answer<'run.list'>['runs'][number]>();

@@ -2,6 +2,7 @@ import fs from 'node:fs';
 import path from 'node:path';
 import { toFailure } from '../../shared/errors.ts';
 import { emptyCaseFile, isSingle, LISTS } from '../../shared/model/caseLists.ts';
+import type { Door } from '../../shared/contract/channels.ts';
 import type { Change, Edit } from '../../shared/model/edit.ts';
 import type { RecordChange } from '../../shared/model/recordChanges.ts';
 import {
@@ -33,14 +34,14 @@ import { verifyStore } from './verifyStore.ts';
 export const DATABASE_FILE = 'cases.sqlite';
 
 /** Kinds of file whose columns a person may have to name. */
-export type Door = 'roster' | 'force';
-
 export interface SqliteCaseStore extends CaseStore {
   /** Whether any record names a file of the media store. */
   isFileKept(sha256: string): Promise<boolean>;
   /** How files with these heads were read last, as JSON; null if it is not kept. `door` is the kind of file. */
   mapping(door: Door, heads: readonly string[]): Promise<string | null>;
   rememberMapping(door: Door, heads: readonly string[], mapping: object, at: string): Promise<void>;
+  /** All of them, used last first. */
+  mappings(): Promise<readonly { door: string; heads: string; mapping: string; usedAt: string }[]>;
   forgetMapping(door: Door, heads: readonly string[]): Promise<void>;
   readonly rules: RuleStore;
   readonly batteries: BatteryStore;
@@ -169,6 +170,7 @@ function caseStore(database: Database, sql: Statements, folder: string, release:
         const row = { door, heads: JSON.stringify(heads), mapping: JSON.stringify(mapping), at };
         sql.rememberMapping.run(row);
       }),
+    mappings: () => read(() => sql.mappings.all()),
     forgetMapping: (door, heads) =>
       write(() => {
         sql.forgetMapping.run({ door, heads: JSON.stringify(heads) });

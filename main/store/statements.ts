@@ -133,6 +133,9 @@ export function prepareStatements(database: Database) {
       `INSERT INTO column_mapping (door, heads, mapping, used_at) VALUES (:door, :heads, :mapping, :at)
        ON CONFLICT DO UPDATE SET mapping = :mapping, used_at = :at`,
     ),
+    mappings: prepare<[], { door: string; heads: string; mapping: string; usedAt: string }>(
+      'SELECT door, heads, mapping, used_at AS usedAt FROM column_mapping ORDER BY used_at DESC, door, heads',
+    ),
     forgetMapping: prepare<[{ door: string; heads: string }]>(
       'DELETE FROM column_mapping WHERE door = :door AND heads = :heads',
     ),

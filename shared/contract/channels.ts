@@ -10,6 +10,7 @@ import { day, finite, id, instant, line, sideOrNone } from '../model/parts.ts';
 import { forceReading, forceSummary } from '../model/jump.ts';
 import { caseFile, RECORDS } from '../model/records.ts';
 import { runFile } from '../exchange/runFile.ts';
+import { markerReading } from '../exchange/markerReading.ts';
 import { roster, rosterColumn, rosterRow } from '../exchange/roster.ts';
 
 /**
@@ -55,7 +56,8 @@ const trace = z.strictObject({
 });
 
 const mark = z.number().min(0).max(100_000).nullable();
-const heads = z.array(z.string()).max(1000);
+/** Of columns, or of markers. */
+const heads = z.array(z.string()).max(70_000);
 
 const ruleProblem = z.strictObject({ part: z.enum(RULE_PARTS), words: z.string() });
 
@@ -97,6 +99,23 @@ const forceFile = z.strictObject({
   forceUnit: forceReading.shape.forceUnit.optional(),
   /** Body mass if known, kg; null: from the quiet stance. */
   massKg: z.number().positive().max(400).nullable(),
+});
+
+const kept = { heads, usedAt: instant };
+/** How the columns of a kind of file, or the markers of one, were read last. */
+export const keptMapping = z.discriminatedUnion('door', [
+  z.strictObject({ door: z.literal('roster'), mapping: z.array(rosterColumn).max(100), ...kept }),
+  z.strictObject({ door: z.literal('force'), mapping: forceReading, ...kept }),
+  z.strictObject({ door: z.literal('markers'), mapping: markerReading, ...kept }),
+]);
+export const DOORS = ['roster', 'force', 'markers'] as const;
+export type Door = (typeof DOORS)[number];
+
+const markerFile = z.strictObject({
+  fileName: line.min(1),
+  base64: z.string().max(24_000_000),
+  /** Null: as files with the same markers were read last, else as suggested. */
+  reading: markerReading.nullable(),
 });
 
 const rosterFile = z.strictObject({
@@ -247,6 +266,37 @@ export const CHANNELS = {
     request: z.strictObject({ caseId: id, fileName: line.min(1), text: z.string().max(24_000_000) }),
     answer: z.strictObject({ trialId: id, warnings: z.array(z.string()), edits: editState }),
   },
+  /** The markers of a C3D file, and how they would be read, without storing: for a person to look over. */
+  'trial.previewMarkers': {
+    request: z.strictObject({ file: markerFile }),
+    answer: z.strictObject({
+      frames: z.int(),
+      rateHz: z.number(),
+      /** As the file writes it. */
+      units: z.string(),
+      markers: z.array(z.strictObject({ label: z.string(), framesSeen: z.int() })),
+      reading: markerReading,
+      /** Whether that is kept for files with these markers. */
+      isRemembered: z.boolean(),
+      /** What would be done and left out; empty while something is open. */
+      words: z.array(z.string()),
+      /** What is open; null: it can be taken in. */
+      open: z.string().nullable(),
+    }),
+  },
+  /** A trial from the markers of a C3D file, with the file, as one step of undo. */
+  'trial.importMarkers': {
+    request: z.strictObject({
+      caseId: id,
+      file: markerFile,
+      movementId: line.min(1),
+      side: sideOrNone,
+      filmedOn: day,
+      /** Standard uncertainty of one coordinate of a marker; null: not known. */
+      pointUM: z.number().nonnegative().max(1).nullable(),
+    }),
+    answer: z.strictObject({ trialId: id, warnings: z.array(z.string()), edits: editState }),
+  },
   /**
    * A film in pieces: begin, append in order, finish. Nothing is part of the case before `finish`. A film whose beginning
    * came before the program or the window ended goes on from `receivedBytes`.
@@ -364,8 +414,6 @@ export const CHANNELS = {
     request: z.strictObject({ rosterId: id, archivedOn: day, leaveWorkedOn: z.boolean() }),
     answer: z.strictObject({ caseIds: z.array(id), left: z.int() }),
   },
-  /** Forgets how the columns of files with these heads were read. */
-  'mapping.forget': { request: z.strictObject({ door: z.enum(['roster', 'force']), heads }), answer: none },
   'battery.list': { request: none, answer: ownBatteries },
   /** Stores what is being written, sound or not. The versions saved stay as they are. */
   'battery.edit': {
@@ -388,6 +436,12 @@ export const CHANNELS = {
     request: z.strictObject({ id: line.min(1), version: line.nullable() }),
     answer: z.strictObject({ fileName: z.string(), text: z.string() }),
   },
+  /** How files were read that are read alike next time, those used last first. */
+  'mapping.list': { request: none, answer: z.strictObject({ mappings: z.array(keptMapping) }) },
+  /** Forgets how files with these heads were read. */
+  'mapping.forget': { request: z.strictObject({ door: z.enum(DOORS), heads }), answer: none },
+  /** Keeps again what was forgotten. */
+  'mapping.putBack': { request: keptMapping, answer: none },
   /** Every day and battery on which cases not archived were screened, newest first. */
   'run.list': {
     request: none,

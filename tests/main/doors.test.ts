@@ -9,6 +9,7 @@ import { type RandomSource, randomSource } from '../../main/demo/randomSource.ts
 import { DomainError } from '../../shared/errors.ts';
 import { writeBattery } from '../../shared/exchange/batteryFile.ts';
 import { aCopy, anItem } from '../support/ownBattery.ts';
+import { writeC3d } from './exchange/c3d/writeC3d.ts';
 import { type Asked, aService, TODAY } from './handlers/aService.ts';
 
 /** Mutated files for each door. DOOR_RUNS=10000 is the long run. */
@@ -97,6 +98,30 @@ const importTrial: Door = async (text) => {
   await ask(made.service, 'trial.import', { caseId, fileName: 'throw.json', text: text.toWellFormed() });
 };
 
+/** A text of one letter a byte, as bytes. */
+const importMarkers: Door = async (text) => {
+  const file = { fileName: 'walk.c3d', base64: Buffer.from(text, 'latin1').toString('base64'), reading: null };
+  const how = { movementId: 'countermovement-jump', side: 'none', filmedOn: TODAY, pointUM: null } as const;
+  await ask(made.service, 'trial.importMarkers', { caseId, file, ...how });
+};
+
+const MARKERS = Buffer.from(
+  writeC3d({
+    order: 'intel',
+    isReal: true,
+    points: 3,
+    channels: 1,
+    samplesPerFrame: 2,
+    scale: 1,
+    frames: Array.from({ length: 40 }, (_, i) => [i, 0, 1500, 0, i, 5, 500, 0, i + 5, 0, 20, 0, 1, 2]),
+    parameters: [
+      ['POINT', 'RATE', 'real', [], [100]],
+      ['POINT', 'LABELS', 'text', [4, 3], ['LSHO', 'LKNE', 'LHEE']],
+      ['POINT', 'UNITS', 'text', [2, 1], ['mm']],
+    ],
+  }),
+).toString('latin1');
+
 const TABLES = {
   roster: 'Name,DOB,Mass (kg),Sex\nÅsa Ek,2003-01-01,60,f\n"Lind, Bo",2001-01-01,81,m\nCy,2000-01-01,70,x\n',
   screening: `item;side;result;pain;note
@@ -169,6 +194,7 @@ const DOORS: readonly (readonly [string, Door, string])[] = [
   ['case new', command('json', 'case', 'new', '--from', 'FILE'), CASE],
   ['the import of a trial', importTrial, TRIAL],
   ['battery import', importBattery, JSON.stringify(writeBattery({ ...aCopy(), items: [...aCopy().items, anItem()] }))],
+  ['the import of markers', importMarkers, MARKERS],
   ['the merge of another laptop’s run', command('json', 'run', 'merge', 'FILE', '--conflicts', 'theirs'), RUN],
 ];
 

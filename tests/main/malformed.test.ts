@@ -59,6 +59,31 @@ function validRequests(athleteId: string): typeof requests {
     'jump.importForce': [{ caseId, testId: EXAMPLES.jumpTest.id, file }],
     'jump.trace': [{ caseId, jumpTrialId: id(3) }],
     'trial.import': [{ caseId, fileName: 'throw.json', text: '{"format": "caseframe-trial"}' }],
+    'trial.previewMarkers': [{ file: { fileName: 'walk.c3d', base64: 'AAAA', reading: null } }],
+    'trial.importMarkers': [
+      {
+        caseId,
+        file: {
+          fileName: 'walk.c3d',
+          base64: 'AAAA',
+          reading: { points: ['hip-left', null], forward: '+x', up: '-z', unit: 'mm' },
+        },
+        movementId: 'drop-landing',
+        side: 'none',
+        filmedOn: TODAY,
+        pointUM: 0.001,
+      },
+    ],
+    'mapping.list': [{}],
+    'mapping.forget': [{ door: 'markers', heads: ['LSHO'] }],
+    'mapping.putBack': [
+      {
+        door: 'force',
+        heads: ['fz'],
+        mapping: { columns: ['fz'], rateHz: 1000, forceUnit: null },
+        usedAt: '2026-01-02T03:04:05.000Z',
+      },
+    ],
     'media.begin': [{ caseId, trialId, fileName: 'a.mp4', sizeBytes: 10, modifiedAtMs: 0, pictures: null }],
     'media.append': [{ uploadId: id(4), offsetBytes: 0, base64: 'AAAA' }],
     'media.facts': [{ uploadId: id(4) }],

@@ -8,6 +8,7 @@ import { trialImport } from '../../../main/cli/trialImport.ts';
 import { openService } from '../../../main/service.ts';
 import type { CaseFile } from '../../../shared/model/records.ts';
 import { aService, TODAY } from '../handlers/aService.ts';
+import { writeC3d } from '../exchange/c3d/writeC3d.ts';
 import { aScene, ffmpeg, timesIn } from '../media/films.ts';
 import { hasFfmpeg } from '../../support/hasFfmpeg.ts';
 import { caseframe } from './caseframe.ts';
@@ -184,4 +185,46 @@ test('a trial file (JSON) comes in by the same command', async () => {
     expect.objectContaining({ label: 'Third', clipSha256: null }),
   );
   await made.service.close();
+});
+
+test('the markers of a C3D file: as suggested, but for what is said; a name that is no marker’s is refused', async () => {
+  const labels = ['LSHO', 'LKNE', 'M3'];
+  const made = writeC3d({
+    order: 'mips',
+    isReal: true,
+    points: 3,
+    channels: 0,
+    samplesPerFrame: 0,
+    scale: 1,
+    frames: Array.from({ length: 20 }, (_, i) => [0, i, 1500, 0, 5, i, 500, 0, 0, i, 20, 0]),
+    parameters: [
+      ['POINT', 'RATE', 'real', [], [200]],
+      ['POINT', 'LABELS', 'text', [4, 3], labels],
+    ],
+  });
+  fs.writeFileSync(at('walk.c3d'), made);
+  const said = {
+    movement: 'countermovement-jump',
+    points: 'M3=heel-left,LKNE=',
+    unit: 'mm',
+    forward: '-y',
+    side: 'left',
+  };
+  await expect(bring('walk.c3d', { movement: 'countermovement-jump' })).rejects.toThrow('needs the unit of length');
+  await expect(bring('walk.c3d', { ...said, points: 'M4=heel-left' })).rejects.toThrow('M4, which is no marker');
+  const taken = await bring('walk.c3d', said);
+  expect(taken).toMatchObject({ frames: 20, captureRateHz: 200, forward: '-y', up: '+z', unit: 'mm' });
+  expect(taken['points']).toEqual([
+    { marker: 'LSHO', framesSeen: 20, point: 'shoulder-left' },
+    { marker: 'LKNE', framesSeen: 20, point: null },
+    { marker: 'M3', framesSeen: 20, point: 'heel-left' },
+  ]);
+  const service = await aService(at('store'));
+  const { file } = await service.ask('case.open', { caseId });
+  await service.service.close();
+  const ofTrial = file.landmarkTracks.filter(({ trialId }) => trialId === taken['trialId']);
+  expect(ofTrial.map(({ point, samples }) => [point, samples[3]])).toEqual([
+    ['shoulder-left', [3, -0.003, 1.5]],
+    ['heel-left', [3, -0.003, 0.02]],
+  ]);
 });

@@ -1,4 +1,5 @@
 import fs from 'node:fs';
+import { writeC3d } from '../exchange/c3d/writeC3d.ts';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { jumpTraceCsv } from '../../../main/demo/jumpTrace.ts';
 import { randomSource } from '../../../main/demo/randomSource.ts';
@@ -227,5 +228,88 @@ describe('a trial file', () => {
     const error = await made.refusal('trial.import', { caseId, fileName: 'throw.json', text: bad });
     expect(error).toMatchObject({ code, path: where });
     expect((await made.ask('case.open', { caseId })).file.revision).toBe(1);
+  });
+});
+
+/** Three markers in 30 frames, seen or (−1) not. */
+const c3d = (fourth: number) =>
+  Buffer.from(
+    writeC3d({
+      order: 'intel',
+      isReal: true,
+      points: 3,
+      channels: 0,
+      samplesPerFrame: 0,
+      scale: 1,
+      frames: Array.from({ length: 30 }, (_, i) => [i, 0, 1500, fourth, i, 5, 500, fourth, i, 0, 20, fourth]),
+      parameters: [
+        ['POINT', 'RATE', 'real', [], [200]],
+        ['POINT', 'LABELS', 'text', [9, 3], ['Tova:LSHO', 'Tova:LKNE', 'Tova:M3']],
+        ['POINT', 'UNITS', 'text', [2, 1], ['mm']],
+      ],
+    }),
+  ).toString('base64');
+
+describe('markers of a C3D file', () => {
+  const file = { fileName: 'walk.c3d', base64: c3d(0), reading: null };
+  const how = { movementId: 'countermovement-jump', side: 'none', filmedOn: TODAY, pointUM: 0.002 } as const;
+
+  test('looked over, put right, taken in as one step of undo, with the file; the next is read alike, without the name', async () => {
+    const before = await made.ask('trial.previewMarkers', { file });
+    expect(before).toMatchObject({ frames: 30, rateHz: 200, units: 'mm', isRemembered: false, open: null });
+    expect(before.markers).toEqual(['LSHO', 'LKNE', 'M3'].map((label) => ({ label: `Tova:${label}`, framesSeen: 30 })));
+    expect(before.reading.points).toEqual(['shoulder-left', 'knee-left', null]);
+    expect(before.words.join(' ')).toContain('is left out');
+
+    const reading = { ...before.reading, points: ['shoulder-left', 'knee-left', 'heel-left'] };
+    const { trialId, warnings, edits } = await made.ask('trial.importMarkers', {
+      caseId,
+      file: { ...file, reading },
+      ...how,
+    });
+    expect(edits.undo).toBe('trial added');
+    const opened = (await made.ask('case.open', { caseId })).file;
+    expect(opened.movementTrials).toMatchObject([
+      {
+        id: trialId,
+        captureRateHz: 200,
+        calibration: { kind: 'metres', pointUM: 0.002 },
+        note: warnings.join('\n'),
+      },
+    ]);
+    expect(opened.landmarkTracks.map(({ point }) => point)).toEqual(reading.points);
+    expect(opened.landmarkTracks[2]?.samples[1]).toEqual([1, expect.any(Number), 0.02]);
+    expect(opened.media).toMatchObject([{ fileName: 'walk.c3d' }]);
+
+    const { mappings } = await made.ask('mapping.list', {});
+    expect(mappings).toEqual([
+      { door: 'markers', heads: ['LSHO', 'LKNE', 'M3'], mapping: reading, usedAt: expect.any(String) },
+    ]);
+    const again = await made.ask('trial.previewMarkers', { file });
+    expect([again.isRemembered, again.reading]).toEqual([true, reading]);
+    const [kept] = mappings;
+    if (kept === undefined) return;
+    await made.ask('mapping.forget', { door: kept.door, heads: kept.heads });
+    expect((await made.ask('mapping.list', {})).mappings).toEqual([]);
+    expect((await made.ask('trial.previewMarkers', { file })).isRemembered).toBe(false);
+    await made.ask('mapping.putBack', kept);
+    expect((await made.ask('mapping.list', {})).mappings).toEqual(mappings);
+
+    await made.ask('case.undo', { caseId });
+    const undone = (await made.ask('case.open', { caseId })).file;
+    expect([undone.movementTrials, undone.landmarkTracks]).toEqual([[], []]);
+  });
+
+  test('every place marked invalid: refused in words, before and at the door, and nothing is kept', async () => {
+    const invalid = { ...file, base64: c3d(-1) };
+    for (const error of [
+      await made.refusal('trial.previewMarkers', { file: invalid }),
+      await made.refusal('trial.importMarkers', { caseId, file: invalid, ...how }),
+    ]) {
+      expect(error).toMatchObject({ code: 'input-missing', message: expect.stringContaining('as not seen') });
+    }
+    const opened = (await made.ask('case.open', { caseId })).file;
+    expect([opened.revision, opened.movementTrials, opened.media]).toEqual([1, [], []]);
+    expect((await made.ask('mapping.list', {})).mappings).toEqual([]);
   });
 });
