@@ -42,7 +42,6 @@ export function plainLabel(label: string): string {
 function suggested(label: string): { point: string; isNear: boolean } | null {
   // Some programs put a small letter before a name in capitals.
   const name = label.replace(/^[a-z](?=[A-Z])/, '');
-  const letters = (text: string) => text.toLowerCase().replaceAll(/[^a-z0-9]/g, '');
   const middle = MIDDLE.find(([, here]) => here.test(letters(name)));
   if (middle !== undefined) return { point: middle[0], isNear: false };
   const sided =
@@ -58,4 +57,8 @@ function suggested(label: string): { point: string; isNear: boolean } | null {
 /** A side named last, put first. */
 function turned(match: RegExpExecArray | null): readonly (string | undefined)[] | null {
   return match === null ? null : [match[0], undefined, match[2], match[1]];
+}
+
+function letters(text: string): string {
+  return text.toLowerCase().replaceAll(/[^a-z0-9]/g, '');
 }

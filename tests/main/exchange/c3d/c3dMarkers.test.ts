@@ -15,16 +15,18 @@ import { type MadeC3d, writeC3d } from './writeC3d.ts';
 
 const LABELS = ['LSHO', 'LHEE', 'RKNE', 'RKNE', 'WAND'];
 
+/** Five markers, of which the fourth is seen or (−1) not. */
+const frame = (x: number, fourth: number) =>
+  [
+    [x, 10, 150, 0],
+    [x + 5, 12, 2, 0],
+    [x, 30, 50, 0],
+    [x, 40, 52, fourth],
+    [0, 0, 300, 0],
+  ].flat();
+
 /** Five markers, in centimetres, walking along −x with z up; the second knee marker is hidden in the second of three frames. */
 function walker(more: Partial<MadeC3d> = {}, unit = 'cm'): Uint8Array {
-  const frame = (x: number, fourth: number) =>
-    [
-      [x, 10, 150, 0],
-      [x + 5, 12, 2, 0],
-      [x, 30, 50, 0],
-      [x, 40, 52, fourth],
-      [0, 0, 300, 0],
-    ].flat();
   return writeC3d({
     order: 'intel',
     isReal: true,
