@@ -67,6 +67,7 @@ const FOLLOWS: Readonly<Record<string, readonly string[]>> = {
   statureUM: ['body.stature'],
   statureOn: ['body.stature'],
   birthDate: ['body.age'],
+  sport: ['athlete.throws'],
   hasRedFlags: ['flag.preparticipation'],
   redFlagsClearedBy: ['flag.preparticipation'],
 };

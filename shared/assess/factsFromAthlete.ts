@@ -8,6 +8,7 @@ import { liftedBy } from '../rules/effects/liftedBy.ts';
 import { asOf } from './asOf.ts';
 import type { Fact } from './assessment.ts';
 import { computed, makeFact, number, unknown } from './makeFact.ts';
+import { throwsOrHits } from './throwsOrHits.ts';
 
 /** Who the athlete is and what is on file: mass, stature, age, weight, red flags, conditions not cleared. */
 export function factsFromAthlete(file: CaseFile): Fact[] {
@@ -36,6 +37,10 @@ export function factsFromAthlete(file: CaseFile): Fact[] {
     const value = computed(() => measured('age', 'age', years, 'a', 'counted in whole years'));
     facts.push(makeFact({ measure: 'body.age', value, from, provenance: 'from date of birth', takenOn: day }));
   }
+  const throws = throwsOrHits(file);
+  facts.push(
+    makeFact({ measure: 'athlete.throws', value: throws, from, provenance: 'from sport and trials', takenOn: null }),
+  );
   facts.push(makeFact({ measure: 'flag.preparticipation', ...redFlag(file), from, takenOn: null }));
   return [...facts, ...onFile(file, day)];
 }

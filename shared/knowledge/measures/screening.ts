@@ -193,6 +193,11 @@ export const screeningMeasures: readonly Measure[] = [
     'Any sign that needs emergency care now: deformity, numbness, coldness, new weakness, fever with a hot joint, chest pain, faintness.',
   ),
   flag(
+    'athlete.throws',
+    'Throws or hits overhead',
+    'Yes by the sport entered or a filmed throw, spike or serve; the limits of shoulder rotation were found in such athletes.',
+  ),
+  flag(
     'flag.preparticipation',
     'Red flag before taking part',
     'The practitioner’s own yes or no over the red-flag questions asked before taking part.',

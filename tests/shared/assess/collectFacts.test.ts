@@ -53,6 +53,27 @@ describe('the athlete', () => {
     expect(value(find(facts, 'body.age'))).toBe(22);
   });
 
+  test.each([
+    ['Handball', true],
+    ['beach volleyball', true],
+    ['Table tennis', false],
+    ['Climbing', false],
+    ['', false],
+  ])('common practice, no source: whether “%s” throws or hits overhead is yes or not known, never no', (sport, yes) => {
+    const of = (more: object) =>
+      find(
+        factsOf((file) => ({ athlete: { ...file.athlete, sport }, ...more })),
+        'athlete.throws',
+      )?.value;
+    expect(of({ movementTrials: [] })).toEqual(
+      yes
+        ? { kind: 'flag', flag: true }
+        : { kind: 'unknown', reason: expect.stringMatching(sport === '' ? /no sport/ : /not among/) },
+    );
+    const [first] = sampleCase().movementTrials;
+    expect(of({ movementTrials: [{ ...first, movementId: 'tennis-serve' }] })).toEqual({ kind: 'flag', flag: true });
+  });
+
   test('a red flag not asked is unknown, one cleared by name is not up', () => {
     expect(flag({ hasRedFlags: null })).toMatchObject({ kind: 'unknown' });
     expect(flag({ hasRedFlags: true })).toEqual({ kind: 'flag', flag: true });

@@ -36,6 +36,7 @@ describe('rules-draft.json, examples', () => {
     const findings = judge([
       fact('shoulder.irDeficit', 22),
       fact('shoulder.arcDeficit', 1),
+      fact('athlete.throws', true),
       fact('pain.upper-limb', 0),
     ]);
     expect(ids(findings)).toEqual(['any/rotation-lost-arc-kept']);

@@ -10,6 +10,7 @@ export const arcAdapted = {
     { measure: 'shoulder.irDeficit', comparator: '>=', threshold: 5, unit: 'deg' },
     { measure: 'shoulder.irDeficit', comparator: '<', threshold: 18, unit: 'deg' },
     { measure: 'shoulder.arcDeficit', comparator: '<=', threshold: 5, unit: 'deg' },
+    { measure: 'athlete.throws', comparator: 'is', threshold: true, unit: null },
   ],
   wording: {
     athlete: {

@@ -6,7 +6,10 @@ export const externalRotationNotGained = {
   movement: 'any',
   phase: 'profile',
   region: 'shoulder',
-  all: [{ measure: 'shoulder.erGain', comparator: '<', threshold: 5, unit: 'deg' }],
+  all: [
+    { measure: 'shoulder.erGain', comparator: '<', threshold: 5, unit: 'deg' },
+    { measure: 'athlete.throws', comparator: 'is', threshold: true, unit: null },
+  ],
   wording: {
     athlete: {
       finding: 'Your throwing arm turns out hardly more than the other one: {value}.',

@@ -9,6 +9,7 @@ export const rotationAndArcLost = {
   all: [
     { measure: 'shoulder.irDeficit', comparator: '>=', threshold: 18, unit: 'deg' },
     { measure: 'shoulder.arcDeficit', comparator: '>', threshold: 5, unit: 'deg' },
+    { measure: 'athlete.throws', comparator: 'is', threshold: true, unit: null },
   ],
   wording: {
     athlete: {
