@@ -1,4 +1,5 @@
 import { entryHint, readEntry, writeResult, writeSides } from '../../shared/exchange/resultEntry.ts';
+import { trialsWords } from '../../shared/format/trialsWords.ts';
 import { quantityText } from '../../shared/format/number.ts';
 import type { BatteryItem } from '../../shared/knowledge/screening/battery.ts';
 import type { CaseFile } from '../../shared/model/records.ts';
@@ -50,7 +51,7 @@ export function NowLine(props: { file: CaseFile | null; sessionId: string; item:
 
 function resultWords({ unit, displayUnit, kind }: BatteryItem, result: ScreeningResult | null): string {
   if (result === null) return 'not entered';
-  const { grade, isPositive, valueSi, painNrs } = result;
+  const { grade, isPositive, valueSi, painNrs, trialsSi } = result;
   const said =
     grade !== null
       ? GRADE_WORDS[grade]
@@ -61,5 +62,7 @@ function resultWords({ unit, displayUnit, kind }: BatteryItem, result: Screening
         : valueSi !== null && unit !== null && displayUnit !== null
           ? quantityText({ value: valueSi, unit, u: kind === 'counted' ? 0 : null }, displayUnit)
           : 'no result';
-  return painNrs === null ? said : `${said}, pain ${painNrs} of 10`;
+  const trials =
+    trialsSi === null || unit === null || displayUnit === null ? '' : ` (${trialsWords(trialsSi, unit, displayUnit)})`;
+  return painNrs === null ? `${said}${trials}` : `${said}${trials}, pain ${painNrs} of 10`;
 }

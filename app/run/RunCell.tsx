@@ -1,4 +1,5 @@
 import type { KeyboardEvent } from 'react';
+import { canonicalJson } from '../../shared/canonicalJson.ts';
 import {
   type EnteredResult,
   type Entry,
@@ -130,8 +131,9 @@ function said(words: string | null, side: SideOrNone): string[] {
 }
 
 function isAsStored(result: ScreeningResult | null, fields: Partial<ResultFields>): boolean {
-  return Object.entries(fields).every(([field, value]) =>
-    Object.is((result as Record<string, unknown> | null)?.[field] ?? null, value),
+  return Object.entries(fields).every(
+    ([field, value]) =>
+      canonicalJson((result as Record<string, unknown> | null)?.[field] ?? null) === canonicalJson(value),
   );
 }
 

@@ -27,7 +27,8 @@ export function RunStart() {
       <main id="sheet" className="shelf run-start" tabIndex={-1}>
         <h1>Intake run</h1>
         <p className="run-lead">
-          A squad as rows, a battery as columns. Screening is not diagnosis; whoever has pain stops and is seen.
+          A squad as rows, a battery as columns. Screening is not diagnosis; whoever has pain stops and is seen.{' '}
+          <a href={hrefOf({ screen: 'batteries' })}>Batteries</a>
         </p>
         {runs.length > 0 && (
           <section aria-labelledby="run-again">

@@ -9,6 +9,9 @@ import { SavingBar } from './SavingBar.tsx';
 import { useLeaveGuard } from './useLeaveGuard.ts';
 
 const RulesScreen = lazy(async () => ({ default: (await import('../rules/RulesScreen.tsx')).RulesScreen }));
+const BatteriesScreen = lazy(async () => ({
+  default: (await import('../batteries/BatteriesScreen.tsx')).BatteriesScreen,
+}));
 const RunScreen = lazy(async () => ({ default: (await import('../run/RunScreen.tsx')).RunScreen }));
 
 /** The frame around every screen. */
@@ -37,6 +40,10 @@ export function Workbench() {
         ) : route.screen === 'rules' ? (
           <Suspense fallback={<p className="appears-late">Opening the rules…</p>}>
             <RulesScreen />
+          </Suspense>
+        ) : route.screen === 'batteries' ? (
+          <Suspense fallback={<p className="appears-late">Opening the batteries…</p>}>
+            <BatteriesScreen />
           </Suspense>
         ) : route.screen === 'run' ? (
           <Suspense fallback={<p className="appears-late">Opening the run…</p>}>

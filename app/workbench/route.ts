@@ -12,12 +12,13 @@ export interface RunKey {
 export type Route =
   | { readonly screen: 'shelf' }
   | { readonly screen: 'rules' }
+  | { readonly screen: 'batteries' }
   | { readonly screen: 'run'; readonly run: RunKey | null; readonly isSquad: boolean }
   | { readonly screen: 'case'; readonly caseId: string; readonly section: SectionId; readonly trialId?: string };
 
 export function routeOf(hash: string): Route {
   const [, screen, caseId = '', section, trialId, last] = hash.split('/');
-  if (screen === 'rules') return { screen };
+  if (screen === 'rules' || screen === 'batteries') return { screen };
   if (screen === 'run') {
     const run =
       section === undefined || trialId === undefined
@@ -33,7 +34,7 @@ export function routeOf(hash: string): Route {
 
 export function hrefOf(route: Route): string {
   if (route.screen === 'shelf') return '#/';
-  if (route.screen === 'rules') return '#/rules';
+  if (route.screen === 'rules' || route.screen === 'batteries') return `#/${route.screen}`;
   if (route.screen === 'run') {
     const { run, isSquad } = route;
     if (run === null) return '#/run';

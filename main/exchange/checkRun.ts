@@ -1,6 +1,7 @@
 import { DomainError } from '../../shared/errors.ts';
 import type { RunEntry, RunFile } from '../../shared/exchange/runFile.ts';
 import type { Battery, BatteryItem } from '../../shared/knowledge/screening/battery.ts';
+import { combineTrials } from '../../shared/knowledge/screening/combineTrials.ts';
 import { isPossible } from '../../shared/knowledge/screening/isPossible.ts';
 import { peopleOf } from './samePerson.ts';
 
@@ -50,8 +51,13 @@ export function checkRun({ athletes }: RunFile, battery: Battery, fileName: stri
   }
 }
 
-/** A mean of counts need not be whole; what was counted is. */
+/** A mean of counts need not be whole; what was counted is. The result is what the item makes of its trials. */
 function isPossibleResult(item: BatteryItem, { valueSi, trialsSi }: RunEntry): boolean {
+  if (trialsSi !== null) {
+    if (item.trials === undefined || trialsSi.length > item.trials.most || valueSi === null) return false;
+    const combined = combineTrials(item.trials.combine, trialsSi);
+    if (Math.abs(combined - valueSi) > 1e-9 * Math.max(1, Math.abs(combined))) return false;
+  }
   const values = trialsSi ?? (valueSi === null ? [] : [valueSi]);
   return values.every((value) => isPossible(item, value) && (item.kind !== 'counted' || Number.isInteger(value)));
 }

@@ -53,6 +53,7 @@ export function readScreeningCsv(text: string, battery: Battery): ScreeningRow[]
     }
     seen.set(`${item.id} ${side}`, row.line);
     return {
+      ...UNSAID,
       itemId: item.id,
       side,
       ...(table.read(row, 'result', (cell) => readResult(item, cell)) ?? NO_RESULT),
@@ -60,7 +61,6 @@ export function readScreeningCsv(text: string, battery: Battery): ScreeningRow[]
       note:
         table.read(row, 'note', (cell) => (cell.length > 10_000 ? { refusal: 'it is too long.' } : { value: cell })) ??
         '',
-      ...UNSAID,
     };
   });
 }

@@ -1,7 +1,8 @@
 import type { Fact } from './assessment.ts';
 import { canonicalJson } from '../canonicalJson.ts';
 import { lowerFirst } from '../format/letterCase.ts';
-import type { Battery, BatteryItem } from '../knowledge/screening/battery.ts';
+import type { Battery, BatteryItem, Trials } from '../knowledge/screening/battery.ts';
+import { combineFormula } from '../knowledge/screening/combineTrials.ts';
 import { batteryOf } from '../knowledge/screening/index.ts';
 import { isPossible } from '../knowledge/screening/isPossible.ts';
 import { OWN_CLEARING } from '../knowledge/screening/readBattery.ts';
@@ -100,16 +101,32 @@ function valueOf(result: ScreeningResult, item: BatteryItem): FactParts['value']
     return unknown('the value is beyond what this item says is possible');
   const error =
     item.own?.error === undefined || item.own.error === null ? standardError(item.measure, unit) : ownError(item);
-  return computed(() =>
-    measured(
+  return computed(() => {
+    const reading = measured(
       item.own?.link === null ? 'x' : item.measure,
       item.label,
       valueSi,
       unit,
       error?.u ?? 'no error figure is known for this test',
       error?.source ?? null,
-    ),
-  );
+    );
+    return result.trialsSi === null || item.trials === undefined
+      ? reading
+      : { ...reading, working: { ...reading.working, ...fromTrials(item.trials, result.trialsSi, item, unit) } };
+  });
+}
+
+/** How a result came from its trials. The error figure of the test is that of the result, not of a trial. */
+function fromTrials(trials: Trials, valuesSi: readonly number[], { label }: BatteryItem, unit: Unit) {
+  return {
+    symbol: 'x',
+    formula: combineFormula(trials.combine, valuesSi.length),
+    inputs: valuesSi.map((value, i) => ({
+      symbol: `x_${i + 1}`,
+      quantity: measured(`x_${i + 1}`, `${label}, trial ${i + 1}`, value, unit, 'the error is that of the result'),
+    })),
+    variant: `${trials.combine} of the trials, as the battery says`,
+  };
 }
 
 /** The standard error of a test, where a source gives one: conventions are used for borders only. */

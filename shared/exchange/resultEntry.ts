@@ -1,5 +1,6 @@
 import { withUnit } from '../format/number.ts';
 import { parseNumber, type Typed } from '../format/typed.ts';
+import { combineTrials } from '../knowledge/screening/combineTrials.ts';
 import type { BatteryItem } from '../knowledge/screening/battery.ts';
 import type { SideOrNone } from '../model/parts.ts';
 import { GRADES, type ScreeningResult } from '../model/screening.ts';
@@ -7,9 +8,9 @@ import { GRADE_WORDS } from '../report/words.ts';
 import { convert, UNITS } from '../units.ts';
 
 /** What one result of one side says; pain is read apart. */
-export type EnteredResult = Pick<ScreeningResult, 'valueSi' | 'grade' | 'isPositive'>;
+export type EnteredResult = Pick<ScreeningResult, 'valueSi' | 'grade' | 'isPositive' | 'trialsSi'>;
 
-export const NO_RESULT: EnteredResult = { valueSi: null, grade: null, isPositive: null };
+export const NO_RESULT: EnteredResult = { valueSi: null, grade: null, isPositive: null, trialsSi: null };
 
 /** The one letter that stands for each answer, shown wherever it can be typed. */
 const GRADE_LETTERS = { met: 'm', 'met-with-compensation': 'c', 'not-met': 'n' } as const;
@@ -21,7 +22,10 @@ export function entryHint(item: BatteryItem): string {
   }
   if (item.kind === 'clearing') return 'y yes, it hurts; n no';
   const unit = item.displayUnit === null ? '' : UNITS[item.displayUnit].label;
-  return unit === '' ? 'a number' : `a number in ${unit}`;
+  const one = unit === '' ? 'a number' : `a number in ${unit}`;
+  if (item.trials === undefined) return one;
+  const { most, combine } = item.trials;
+  return `${one}, or up to ${most} trials with + between them, 41+42.5, of which the ${combine} counts`;
 }
 
 /** One side of one entry. */
@@ -41,8 +45,8 @@ export interface Entry<T> {
 }
 
 /**
- * A cell of the run as results: `41.5 43` is left, then right; `- 43` right alone; `r43` says its side. Grades and
- * answers are one letter each, with or without a space between the sides.
+ * A cell of the run as results: `41.5 43` is left, then right; `- 43` right alone; `r43` says its side; `41+42 43+44`
+ * are two trials of each side. Grades and answers are one letter each, with or without a space between the sides.
  */
 export function readEntry(item: BatteryItem, text: string): Entry<EnteredResult> {
   return readSides(
@@ -128,7 +132,28 @@ export function readResult(item: BatteryItem, text: string): Typed<EnteredResult
     if (['n', 'no'].includes(word)) return { value: { ...NO_RESULT, isPositive: false } };
     return { refusal: `type ${entryHint(item)}.` };
   }
-  const typed = parseNumber(word);
+  return readTrials(item, word);
+}
+
+/** One value, or several trials with `+` between them and what the item makes of them. */
+function readTrials(item: BatteryItem, word: string): Typed<EnteredResult | null> {
+  const trials: number[] = [];
+  // A plus at the very front is a sign; one at the end waits for its trial.
+  for (const part of word.replace(/\+$/, '').split(/(?<=[^+])\+/)) {
+    const typed = readNumber(item, part);
+    if ('refusal' in typed) return typed;
+    if (typed.value !== null) trials.push(typed.value);
+  }
+  const [first] = trials;
+  if (first === undefined) return { value: null };
+  if (trials.length === 1) return { value: { ...NO_RESULT, valueSi: first } };
+  if (item.trials === undefined) return { refusal: 'one value: this test takes no repeated trials.' };
+  if (trials.length > item.trials.most) return { refusal: `at most ${item.trials.most} trials of one side.` };
+  return { value: { ...NO_RESULT, valueSi: combineTrials(item.trials.combine, trials), trialsSi: trials } };
+}
+
+function readNumber(item: BatteryItem, text: string): Typed<number | null> {
+  const typed = parseNumber(text);
   if ('refusal' in typed) return typed;
   const { unit, displayUnit, possible } = item;
   if (typed.value === null || unit === null || displayUnit === null) return { value: null };
@@ -136,14 +161,18 @@ export function readResult(item: BatteryItem, text: string): Typed<EnteredResult
   if (possible !== null && (typed.value < possible[0] || typed.value > possible[1])) {
     return { refusal: `must lie ${rangeWords(possible, item)}.` };
   }
-  return { value: { ...NO_RESULT, valueSi: convert(typed.value, displayUnit, unit) } };
+  return { value: convert(typed.value, displayUnit, unit) };
 }
 
-function questionOf({ plausible, unit, displayUnit, ...item }: BatteryItem, { valueSi }: EnteredResult): string | null {
+function questionOf(
+  { plausible, unit, displayUnit, ...item }: BatteryItem,
+  { valueSi, trialsSi }: EnteredResult,
+): string | null {
   if (valueSi === null || plausible === null || unit === null || displayUnit === null) return null;
-  const shown = inDisplayUnit(valueSi, unit, displayUnit);
-  if (shown >= plausible[0] && shown <= plausible[1]) return null;
-  return `unusual: most lie ${rangeWords(plausible, { displayUnit })} (${item.source.status}: ${item.source.cite}). Kept as typed; is it right?`;
+  const shown = (trialsSi ?? [valueSi]).map((value) => inDisplayUnit(value, unit, displayUnit));
+  if (shown.every((value) => value >= plausible[0] && value <= plausible[1])) return null;
+  const source = item.own?.plausibleSource ?? item.source;
+  return `unusual: most lie ${rangeWords(plausible, { displayUnit })} (${source.status}: ${source.cite}). Kept as typed; is it right?`;
 }
 
 function rangeWords([low, high]: readonly [number, number], { displayUnit }: Pick<BatteryItem, 'displayUnit'>): string {
@@ -164,7 +193,9 @@ export function writeResult({ unit, displayUnit }: BatteryItem, result: EnteredR
   if (result.grade !== null) return GRADE_LETTERS[result.grade];
   if (result.isPositive !== null) return result.isPositive ? 'y' : 'n';
   if (result.valueSi === null || unit === null || displayUnit === null) return '';
-  return String(inDisplayUnit(result.valueSi, unit, displayUnit));
+  return (result.trialsSi ?? [result.valueSi])
+    .map((value) => String(inDisplayUnit(value, unit, displayUnit)))
+    .join('+');
 }
 
 /** Both sides as they would be typed: `41.5 43`, `- 43`. */

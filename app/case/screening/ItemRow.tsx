@@ -1,3 +1,7 @@
+import { useId } from 'react';
+import { type EnteredResult, NO_RESULT, readResult, writeResult } from '../../../shared/exchange/resultEntry.ts';
+import { valueOf } from '../../../shared/format/typed.ts';
+import { resultWords } from '../../../shared/knowledge/screening/readBattery.ts';
 import { usualRange } from '../../../shared/assess/usualRange.ts';
 import type { BatteryItem } from '../../../shared/knowledge/screening/battery.ts';
 import type { SideOrNone } from '../../../shared/model/parts.ts';
@@ -9,6 +13,7 @@ import { CellChoice } from '../../parts/CellChoice.tsx';
 import { NumberField } from '../../parts/NumberField.tsx';
 import { PainCell } from '../../parts/PainCell.tsx';
 import { Words } from '../../parts/Words.tsx';
+import { useTyped } from '../../parts/useTyped.ts';
 import { useSelect } from '../selection.ts';
 import { FactText } from '../FactText.tsx';
 import { StopWords } from '../StopWords.tsx';
@@ -76,11 +81,30 @@ export function ItemRow(props: { session: ScreeningSession; item: BatteryItem; r
               )}
             </p>
           )}
+          <OwnWords item={item} />
           {gradesDiffer(left, right) && <p>Sides: graded differently. Grades have no error figure; look again.</p>}
           <ItemDetails item={item} range={usualRange(item, file.athlete, session.heldOn)} />
         </td>
       </tr>
     </tbody>
+  );
+}
+
+/** What no rule of the program says anything of, and why. */
+function OwnWords({ item: { own, reference, kind } }: { item: BatteryItem }) {
+  if (own === undefined || own.link !== null) return null;
+  const origin =
+    own.cut.length === 0 ? 'An item of your own' : `No longer the item of the program: ${own.cut.join('; ')}`;
+  const said =
+    kind === 'clearing'
+      ? 'yes stops, as always'
+      : reference === null
+        ? 'can’t tell, no reference'
+        : 'no rule judges it; its usual range is your own';
+  return (
+    <p className="quiet">
+      {origin}: {said}.
+    </p>
   );
 }
 
@@ -130,7 +154,10 @@ function ResultCells(props: {
             onChange={(answer) => store({ isPositive: answer === null ? null : answer === 'yes' })}
           />
         )}
-        {(item.kind === 'measured' || item.kind === 'counted') && item.unit !== null && item.displayUnit !== null && (
+        {item.trials !== undefined && (
+          <TrialsField label={named} item={item} result={result} onFocus={onFocus} onChange={store} />
+        )}
+        {item.trials === undefined && item.unit !== null && item.displayUnit !== null && (
           <NumberField
             label={named}
             unit={item.unit}
@@ -155,13 +182,54 @@ function ResultCells(props: {
   );
 }
 
-function rangesSi({ unit, displayUnit, possible, plausible, source }: BatteryItem) {
+/** One value or several trials, typed as in an intake run: `41+42.5`. */
+function TrialsField(props: {
+  label: string;
+  item: BatteryItem;
+  result: ScreeningResult | null;
+  onFocus: () => void;
+  onChange: (fields: EnteredResult) => void;
+}) {
+  const { label, item, result, onFocus, onChange } = props;
+  const id = useId();
+  const [text, setText] = useTyped<string>(
+    writeResult(item, result) || null,
+    (same) => same,
+    (typed) => ({ value: writeResult(item, valueOf(readResult(item, typed))) || null }),
+  );
+  const typed = readResult(item, text);
+  const refusal = 'refusal' in typed ? typed.refusal : null;
+  const unit = item.displayUnit === null ? '' : UNITS[item.displayUnit].label;
+  return (
+    <span className="field-row">
+      <input
+        className="input input-number"
+        aria-label={unit === '' ? label : `${label}, ${unit}`}
+        aria-describedby={id}
+        aria-invalid={refusal !== null || undefined}
+        autoComplete="off"
+        value={text}
+        onFocus={onFocus}
+        onChange={({ target }) => {
+          setText(target.value);
+          onChange(valueOf(readResult(item, target.value)) ?? NO_RESULT);
+        }}
+      />{' '}
+      {unit}
+      <span id={id} className="quiet trials-note">
+        {refusal ?? (item.trials === undefined ? '' : `${resultWords(item.trials)}, with + between`)}
+      </span>
+    </span>
+  );
+}
+
+function rangesSi({ unit, displayUnit, possible, plausible, source, own }: BatteryItem) {
   if (unit === null || displayUnit === null) return {};
   const si = ([low, high]: readonly [number, number]) =>
     [convert(low, displayUnit, unit), convert(high, displayUnit, unit)] as const;
   return {
     ...(possible === null ? {} : { possible: si(possible) }),
-    ...(plausible === null ? {} : { plausible: { range: si(plausible), source } }),
+    ...(plausible === null ? {} : { plausible: { range: si(plausible), source: own?.plausibleSource ?? source } }),
   };
 }
 

@@ -7,6 +7,7 @@ import { useCase } from '../useCase.ts';
 import { useEdit } from '../useEdit.ts';
 import { emptySession } from './results.ts';
 import { type ChosenBattery, useBatteries } from './useBatteries.ts';
+import { hrefOf } from '../../workbench/route.ts';
 import { SessionSheet } from './SessionSheet.tsx';
 import './screening.css';
 
@@ -37,11 +38,17 @@ export function ScreeningSection() {
       </p>
     </div>
   ));
+  const own = (
+    <p className="quiet">
+      <a href={hrefOf({ screen: 'batteries' })}>Batteries</a>: copy one and change the copy, or take one in from a file.
+    </p>
+  );
   if (isFirst) {
     return (
       <EmptyState title="Not screened yet.">
         <p>A session is one battery on one day by one rater. Each cell is saved as it is typed.</p>
         {starters}
+        {own}
       </EmptyState>
     );
   }
@@ -51,6 +58,7 @@ export function ScreeningSection() {
         <SessionSheet key={session.id} session={session} />
       ))}
       {starters}
+      {own}
       <p className="quiet">
         Screening is not diagnosis, and no test here predicts injury in one person. Stop a test that hurts.
       </p>

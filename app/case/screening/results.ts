@@ -13,7 +13,7 @@ import { liftedBy } from '../../../shared/rules/effects/liftedBy.ts';
 import { convert } from '../../../shared/units.ts';
 import { newId } from '../newRecord.ts';
 
-export type ResultFields = Pick<ScreeningResult, 'valueSi' | 'grade' | 'isPositive' | 'painNrs'>;
+export type ResultFields = Pick<ScreeningResult, 'valueSi' | 'grade' | 'isPositive' | 'painNrs' | 'trialsSi'>;
 
 export function resultOf(
   results: readonly ScreeningResult[],

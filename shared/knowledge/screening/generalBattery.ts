@@ -230,6 +230,7 @@ export const generalBattery = {
       hasSides: false,
       unit: '{touches}',
       displayUnit: '{touches}',
+      trials: { most: 3, combine: 'mean' },
       instructions: [
         'Push-up position, feet together, hands on two lines 91 cm apart.',
         'Touch one line, then the other, with alternate hands for 15 s. Count the touches; mean of three rounds.',
@@ -289,6 +290,7 @@ export const generalBattery = {
       hasSides: true,
       unit: 'm',
       displayUnit: 'cm',
+      trials: { most: 3, combine: 'highest' },
       instructions: [
         'Only if walking, stairs and the single-leg squat are free of pain.',
         'Hop forward once and hold the landing on the same leg. Toe to heel; best of three.',

@@ -11,9 +11,17 @@ export const OWN_CLEARING = 'clearing.own';
 const SET_HERE: Source = { cite: 'Set by whoever made this battery', status: 'convention' };
 
 /** A battery of one's own in the form that the program reads every battery in. */
-export function readBattery({ id, version, label, description, items }: BatteryBody): Battery {
-  return { id, version, label, description, items: items.map((item) => readItem(item, id)) };
+export function readBattery(body: BatteryBody): Battery {
+  const known = alreadyRead.get(body);
+  if (known !== undefined) return known;
+  const { id, version, label, description, items } = body;
+  const battery = { id, version, label, description, items: items.map((item) => readItem(item, id)) };
+  alreadyRead.set(body, battery);
+  return battery;
 }
+
+/** Every result of a run asks for its item at every keystroke. */
+const alreadyRead = new WeakMap<BatteryBody, Battery>();
 
 /**
  * What of the item it was copied from is no longer so, in words: its meaning is another then, and rules and reference

@@ -7,6 +7,7 @@ import { forceRecord } from '../figures/forceRecord.ts';
 import { type SidePair, sidePairs } from '../figures/sidePairs.ts';
 import { trialDots } from '../figures/trialDots.ts';
 import type { Battery, BatteryItem } from '../../knowledge/screening/battery.ts';
+import { trialsWords } from '../../format/trialsWords.ts';
 import { batteryOf } from '../../knowledge/screening/index.ts';
 import { measureById } from '../../knowledge/measures/index.ts';
 import type { Athlete } from '../../model/athlete.ts';
@@ -287,7 +288,11 @@ function outcomeRuns(result: ScreeningResult, item: BatteryItem | null, facts: r
   if (result.grade !== null) return plain(GRADE_WORDS[result.grade]);
   if (result.isPositive !== null) return plain(result.isPositive ? 'it hurt' : 'did not hurt');
   if (result.valueSi === null || item === null || item.unit === null) return NOT_RECORDED;
-  return quantityRuns(quantityOf(result, item, item.unit, facts), item.displayUnit ?? item.unit);
+  const shownIn = item.displayUnit ?? item.unit;
+  const value = quantityRuns(quantityOf(result, item, item.unit, facts), shownIn);
+  return result.trialsSi === null
+    ? value
+    : [...value, ...quiet(` (${trialsWords(result.trialsSi, item.unit, shownIn)})`)];
 }
 
 function painRuns(nrs: number | null): Runs {

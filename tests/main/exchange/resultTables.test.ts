@@ -88,3 +88,9 @@ test.each([
     { numRuns: 10_000, seed: 3 },
   );
 });
+
+test('several trials of one side in one cell of a table', () => {
+  const [row] = screen('item,side,result\nSingle-leg hop distance,left,130+142+138\n');
+  expect(row).toMatchObject({ valueSi: 1.42, trialsSi: [1.3, 1.42, expect.closeTo(1.38, 12)] });
+  expect(() => screen('item,side,result\nWeight-bearing lunge,left,9+10\n')).toThrow('takes no repeated trials');
+});

@@ -146,3 +146,13 @@ describe('a later result is compared only if it was taken alike', () => {
     expect(verdict({}, copyWith('weight-bearing-lunge', { instructions: ['On a step.'] }))).toBe('cannot say');
   });
 });
+
+test('the working of a result of several trials shows each of them and how they became one', () => {
+  const trialsSi = [1.3, 1.42, 1.38];
+  const file = taken([aCopy(), [{ itemId: 'single-leg-hop', side: 'left', valueSi: 1.42, trialsSi }]]);
+  const hop = assessCase(file).facts.find(({ measure }) => measure === 'hop.distance');
+  const reading = hop?.value.kind === 'number' && 'value' in hop.value.reading ? hop.value.reading : null;
+  expect(reading).toMatchObject({ value: 1.42, working: { formula: 'x = max(x_1, x_2, x_3)' } });
+  expect(reading?.working.inputs.map(({ quantity }) => quantity.value)).toEqual(trialsSi);
+  expect(printed(file)).toContain('trials 130, 142, 138');
+});
