@@ -67,9 +67,14 @@ const call =
 const caseTag = (_answer: unknown, failure: unknown, request: { caseId: string }) =>
   failure === undefined ? [{ type: 'Case' as const, id: request.caseId }, 'Shelf' as const] : [];
 
+const caseAndMapping = (answer: unknown, failure: unknown, request: { caseId: string }) => [
+  ...caseTag(answer, failure, request),
+  'Mapping' as const,
+];
+
 export const api = createApi({
   baseQuery,
-  tagTypes: ['Case', 'Shelf', 'Roster', 'Rules', 'RulesUpdate', 'Batteries'],
+  tagTypes: ['Case', 'Shelf', 'Roster', 'Rules', 'RulesUpdate', 'Batteries', 'Mapping'],
   // A case file may hold a long digitised trial: no point in keeping it long after its window is left.
   keepUnusedDataFor: 30,
   endpoints: (build) => ({
@@ -107,12 +112,19 @@ export const api = createApi({
     }),
     importForce: build.mutation<Answer<'jump.importForce'>, Request<'jump.importForce'>>({
       query: call('jump.importForce'),
-      invalidatesTags: caseTag,
+      invalidatesTags: caseAndMapping,
     }),
     trace: build.query<Answer<'jump.trace'>, Request<'jump.trace'>>({ query: call('jump.trace') }),
     importTrial: build.mutation<Answer<'trial.import'>, Request<'trial.import'>>({
       query: call('trial.import'),
       invalidatesTags: caseTag,
+    }),
+    previewMarkers: build.mutation<Answer<'trial.previewMarkers'>, Request<'trial.previewMarkers'>>({
+      query: call('trial.previewMarkers'),
+    }),
+    importMarkers: build.mutation<Answer<'trial.importMarkers'>, Request<'trial.importMarkers'>>({
+      query: call('trial.importMarkers'),
+      invalidatesTags: caseAndMapping,
     }),
     keepStill: build.mutation<Answer<'still.keep'>, Request<'still.keep'>>({
       query: call('still.keep'),
@@ -172,15 +184,26 @@ export const api = createApi({
     }),
     importRoster: build.mutation<Answer<'roster.import'>, Request<'roster.import'>>({
       query: call('roster.import'),
-      invalidatesTags: ['Shelf', 'Roster'],
+      invalidatesTags: ['Shelf', 'Roster', 'Mapping'],
     }),
     rosters: build.query<Answer<'roster.list'>, void>({
       query: () => call('roster.list')({}),
       providesTags: ['Roster'],
       keepUnusedDataFor: 0,
     }),
+    // Read anew when a door is shown, and after each file taken in through it.
+    mappings: build.query<Answer<'mapping.list'>, void>({
+      query: () => call('mapping.list')({}),
+      providesTags: ['Mapping'],
+      keepUnusedDataFor: 0,
+    }),
     forgetMapping: build.mutation<Answer<'mapping.forget'>, Request<'mapping.forget'>>({
       query: call('mapping.forget'),
+      invalidatesTags: ['Mapping'],
+    }),
+    putBackMapping: build.mutation<Answer<'mapping.putBack'>, Request<'mapping.putBack'>>({
+      query: call('mapping.putBack'),
+      invalidatesTags: ['Mapping'],
     }),
     takeBackRoster: build.mutation<Answer<'roster.takeBack'>, Request<'roster.takeBack'>>({
       query: call('roster.takeBack'),
@@ -268,6 +291,10 @@ export const {
   useRostersQuery,
   useTakeBackRosterMutation,
   useForgetMappingMutation,
+  useMappingsQuery,
+  usePutBackMappingMutation,
+  usePreviewMarkersMutation,
+  useImportMarkersMutation,
   useBatteriesQuery,
   useEditBatteryMutation,
   useSaveBatteryMutation,

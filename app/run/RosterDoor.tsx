@@ -8,6 +8,7 @@ import { today } from '../case/newRecord.ts';
 import { Button } from '../parts/Button.tsx';
 import { CellChoice } from '../parts/CellChoice.tsx';
 import { ErrorBar } from '../parts/ErrorBar.tsx';
+import { RememberedReadings } from '../remembered/RememberedReadings.tsx';
 import { FileDoor, type TakenFile } from '../parts/FileDoor.tsx';
 import { type Column, Table } from '../parts/Table.tsx';
 import { MOST_IN_RUN } from './mostInRun.ts';
@@ -81,6 +82,7 @@ export function RosterDoor(props: {
           Taking in {counted(athletesOf(read?.roster).length, 'athlete')}: {judged} done. All of them are kept, or none.
         </output>
       )}
+      <RememberedReadings door="roster" />
       <TakenRosters isOpen={taken !== null} onTakenBack={onTakenBack} />
       {read !== null && (
         <RosterPreview

@@ -9,6 +9,7 @@ import { ChoiceField } from '../../parts/ChoiceField.tsx';
 import { FileDoor, type TakenFile } from '../../parts/FileDoor.tsx';
 import { NumberField } from '../../parts/NumberField.tsx';
 import { TextField } from '../../parts/TextField.tsx';
+import { RememberedReadings } from '../../remembered/RememberedReadings.tsx';
 import { useCase } from '../useCase.ts';
 import { type ForceMarks, ForceTrace } from './ForceTrace.tsx';
 
@@ -80,6 +81,7 @@ export function ForceImport({ test }: { test: JumpTest }) {
         isBusy={previewed.isLoading || kept.isLoading}
         onFile={take}
       />
+      <RememberedReadings door="force" />
       <output className="import-state">
         {previewed.isLoading && <span className="appears-late">Reading and analysing {wanted?.fileName}…</span>}
         {kept.isLoading && <span className="appears-late">Keeping the jump…</span>}

@@ -12,9 +12,11 @@ import { EmptyState } from '../../parts/EmptyState.tsx';
 import { FileDoor, type TakenFile } from '../../parts/FileDoor.tsx';
 import { blankTrial } from '../../../shared/model/blank.ts';
 import type { MovementTrial } from '../../../shared/model/trial.ts';
+import { RememberedReadings } from '../../remembered/RememberedReadings.tsx';
 import { newId, today } from '../newRecord.ts';
 import { useCase } from '../useCase.ts';
 import { useEdit } from '../useEdit.ts';
+import { MarkerImport } from './MarkerImport.tsx';
 import { OwnMovements } from './OwnMovements.tsx';
 import { TrialSheet } from './TrialSheet.tsx';
 import './trials.css';
@@ -26,10 +28,16 @@ export function TrialsSection() {
   const [openId, setOpenId] = useState<string | null>(null);
   const [take, taken] = useImportTrialMutation();
   const [fileName, setFileName] = useState('');
+  const [markers, setMarkers] = useState<{ fileName: string; base64: string } | null>(null);
   const trials = file.movementTrials;
   const open = trials.find((trial) => trial.id === openId) ?? trials.at(-1) ?? null;
 
-  const bringIn = async ({ name, text }: TakenFile) => {
+  const bringIn = async ({ name, text, isBase64 }: TakenFile) => {
+    if (isBase64) {
+      setMarkers({ fileName: name, base64: text });
+      return;
+    }
+    setMarkers(null);
     setFileName(name);
     const answer = await take({ caseId: file.case.id, fileName: name, text });
     if (answer.data !== undefined) setOpenId(answer.data.trialId);
@@ -43,12 +51,24 @@ export function TrialsSection() {
     <div className="trial-doors">
       <FileDoor
         label="Take in a trial file"
-        accept=".json"
-        hint="JSON with landmarks, calibration and events. Choose it or drop it here."
+        accept=".json,.c3d"
+        hint="JSON with landmarks, calibration and events, or a C3D with markers, which you look over first. Choose it or drop it here."
         isBusy={taken.isLoading}
         onFile={(chosen) => void bringIn(chosen)}
       />
+      {markers !== null && (
+        <MarkerImport
+          key={`${markers.fileName} ${markers.base64.length}`}
+          file={markers}
+          onClose={() => setMarkers(null)}
+          onTaken={(trialId) => {
+            setMarkers(null);
+            setOpenId(trialId);
+          }}
+        />
+      )}
       <Button onClick={addByHand}>Add a trial by hand</Button>
+      <RememberedReadings door="markers" />
     </div>
   );
   if (open === null) {
