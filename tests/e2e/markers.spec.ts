@@ -65,6 +65,7 @@ test('markers of a C3D file: looked over, put right, taken in without a calibrat
   expect(violations).toEqual([]);
   await panel.getByRole('button', { name: 'Take in as a trial' }).click();
   await expect(panel).toBeHidden();
+  await expect(page.getByText('The markers of walk.c3d are taken in.')).toBeVisible();
   await expect(page.getByRole('article', { name: /walk\.c3d/ })).toBeVisible();
 
   const caseId = /case\/([0-9a-f-]{36})/.exec(page.url())?.[1] ?? '';

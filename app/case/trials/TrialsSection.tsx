@@ -29,10 +29,12 @@ export function TrialsSection() {
   const [take, taken] = useImportTrialMutation();
   const [fileName, setFileName] = useState('');
   const [markers, setMarkers] = useState<{ fileName: string; base64: string } | null>(null);
+  const [said, setSaid] = useState('');
   const trials = file.movementTrials;
   const open = trials.find((trial) => trial.id === openId) ?? trials.at(-1) ?? null;
 
   const bringIn = async ({ name, text, isBase64 }: TakenFile) => {
+    setSaid('');
     if (isBase64) {
       setMarkers({ fileName: name, base64: text });
       return;
@@ -63,6 +65,7 @@ export function TrialsSection() {
           onClose={() => setMarkers(null)}
           onTaken={(trialId) => {
             setMarkers(null);
+            setSaid(`The markers of ${markers.fileName} are taken in. One step of undo takes them out again.`);
             setOpenId(trialId);
           }}
         />
@@ -89,6 +92,7 @@ export function TrialsSection() {
   return (
     <div className="trials-section">
       <ImportOutcome name={fileName} taken={taken} />
+      <output className="import-state">{said}</output>
       <ul className="trial-list" aria-label="Trials">
         {trials.map((trial) => (
           <li key={trial.id}>
