@@ -1,4 +1,4 @@
-import AxeBuilder from '@axe-core/playwright';
+import { AxeBuilder } from '@axe-core/playwright';
 import type { CaseFile } from '../../shared/model/records.ts';
 import { writeC3d } from '../main/exchange/c3d/writeC3d.ts';
 import { ask, expect, open, test } from './fixtures.ts';

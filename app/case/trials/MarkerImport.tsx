@@ -20,7 +20,7 @@ import { Button } from '../../parts/Button.tsx';
 import { CellChoice } from '../../parts/CellChoice.tsx';
 import { ChoiceField } from '../../parts/ChoiceField.tsx';
 import { NumberField } from '../../parts/NumberField.tsx';
-import { Table } from '../../parts/Table.tsx';
+import { type Column, Table } from '../../parts/Table.tsx';
 import { today } from '../newRecord.ts';
 import { useCase } from '../useCase.ts';
 
@@ -31,7 +31,7 @@ const SIDES: readonly { value: SideOrNone; label: string }[] = [
 ];
 const UNITS = (Object.keys(MARKER_UNITS) as MarkerUnit[]).map((value) => ({ value, label: value }));
 const AXIS_CHOICES = AXES.map((value) => ({ value, label: value.replace('-', '−') }));
-const BODY = [...LANDMARKS, BALL].map((point) => ({ value: point as string, label: sentenceCase(pointWords(point)) }));
+const BODY = [...LANDMARKS, BALL].map((point) => ({ value: point, label: sentenceCase(pointWords(point)) }));
 
 /** The markers of a C3D file: which point each is, and in which plane, looked over before anything is kept. */
 export function MarkerImport(props: {
@@ -148,35 +148,11 @@ export function MarkerImport(props: {
           onChange={setPointUM}
         />
       </div>
-      <div className="marker-table">
-        <Table
-          caption="Which point each marker is; of several the point is their middle"
-          rowKey={({ i }) => String(i)}
-          rows={rows}
-          columns={[
-            { id: 'marker', head: 'Marker', cell: ({ label }) => label },
-            {
-              id: 'seen',
-              head: 'Seen in',
-              isNumber: true,
-              cell: ({ framesSeen }) => `${framesSeen} of ${found.frames}`,
-            },
-            {
-              id: 'point',
-              head: 'Point',
-              cell: ({ label, i, point }) => (
-                <CellChoice
-                  label={`Point of ${label}, marker ${i + 1}`}
-                  value={point}
-                  empty="Not taken"
-                  choices={choicesFor(plainLabel(label), point)}
-                  onChange={(chosen) => decide({ points: reading.points.map((one, k) => (k === i ? chosen : one)) })}
-                />
-              ),
-            },
-          ]}
-        />
-      </div>
+      <MarkerTable
+        rows={rows}
+        frames={found.frames}
+        onPoint={(i, chosen) => decide({ points: reading.points.map((one, k) => (k === i ? chosen : one)) })}
+      />
       {open === null ? (
         <ul className="marker-words" aria-label="What is done with the markers">
           {words.map((sentence) => (
@@ -204,6 +180,51 @@ export function MarkerImport(props: {
       {movementId === null && <p className="quiet">Say above which movement it is.</p>}
     </section>
   );
+}
+
+interface Row {
+  readonly label: string;
+  readonly framesSeen: number;
+  readonly i: number;
+  readonly point: string | null;
+}
+
+function MarkerTable(props: {
+  rows: readonly Row[];
+  frames: number;
+  onPoint: (marker: number, point: string | null) => void;
+}) {
+  const { rows, frames, onPoint } = props;
+  return (
+    <div className="marker-table">
+      <Table
+        caption="Which point each marker is; of several the point is their middle"
+        rowKey={({ i }) => String(i)}
+        rows={rows}
+        columns={columnsOf(frames, onPoint)}
+      />
+    </div>
+  );
+}
+
+function columnsOf(frames: number, onPoint: (marker: number, point: string | null) => void): Column<Row>[] {
+  return [
+    { id: 'marker', head: 'Marker', cell: ({ label }) => label },
+    { id: 'seen', head: 'Seen in', isNumber: true, cell: ({ framesSeen }) => `${framesSeen} of ${frames}` },
+    {
+      id: 'point',
+      head: 'Point',
+      cell: ({ label, i, point }) => (
+        <CellChoice
+          label={`Point of ${label}, marker ${i + 1}`}
+          value={point}
+          empty="Not taken"
+          choices={choicesFor(plainLabel(label), point)}
+          onChange={(chosen) => onPoint(i, chosen)}
+        />
+      ),
+    },
+  ];
 }
 
 /** The body, the ball, the marker as a point of its own, and whatever it is now. */
