@@ -1,14 +1,16 @@
 import { createHash } from 'node:crypto';
 import { assessCase } from '../../shared/assess/assessCase.ts';
 import { canonicalJson } from '../../shared/canonicalJson.ts';
+import { pointsCsv } from '../../shared/exchange/pointsCsv.ts';
 import type { CaseFile } from '../../shared/model/records.ts';
 import { type CaseData, caseData, withoutNames } from '../../shared/report/caseData.ts';
 import { isWithoutNames, placeReport, type ReportKind, type ReportRequest } from '../../shared/report/compose.ts';
 import { type Evidence, NO_EVIDENCE } from '../../shared/report/evidence.ts';
 import type { PlacedReport } from '../../shared/report/page.ts';
 import type { Paper } from '../../shared/report/sheet.ts';
+import { POINTS_FILE } from '../../shared/report/parts/dataAppendix.ts';
 import { redactionFor } from '../../shared/report/steps/redact.ts';
-import { drawPdf } from './drawPdf.ts';
+import { type Attached, drawPdf } from './drawPdf.ts';
 import { loadFontMetrics } from './fontMetrics.ts';
 
 export interface ReportOptions {
@@ -45,7 +47,7 @@ export interface MadeReport {
 export async function makeReport(file: CaseFile, createdAt: string, options: ReportOptions): Promise<MadeReport> {
   const request = requestFor(file, createdAt, options);
   const report = placeReport(request);
-  const attached = options.attachCase === true ? [attachedCase(file, createdAt, request)] : [];
+  const attached = options.attachCase === true ? attachedData(file, createdAt, request) : [];
   return {
     bytes: await drawPdf(report, { attached, images: request.evidence?.images ?? {}, onPage: options.onPart }),
     report,
@@ -55,6 +57,7 @@ export async function makeReport(file: CaseFile, createdAt: string, options: Rep
 
 /** What composing needs to know, from what was asked for. */
 export function requestFor(file: CaseFile, createdAt: string, options: ReportOptions): ReportRequest {
+  const points = pointsCsv(shownData(file, options));
   return {
     file,
     assessment: assessCase(file),
@@ -62,7 +65,8 @@ export function requestFor(file: CaseFile, createdAt: string, options: ReportOpt
     paper: options.paper,
     metrics: loadFontMetrics(),
     createdAt,
-    caseSha256: createHash('sha256').update(caseJson(file)).digest('hex'),
+    caseSha256: sha256Of(caseJson(file)),
+    pointsSha256: points === '' ? null : sha256Of(points),
     ...(options.deidentify === undefined ? {} : { deidentify: options.deidentify }),
     isFinal: options.isFinal ?? false,
     replaced: options.replaced ?? null,
@@ -75,14 +79,28 @@ export function caseJson(file: CaseFile): string {
   return canonicalJson(caseData(file));
 }
 
-function attachedCase(file: CaseFile, createdAt: string, request: ReportRequest) {
+function sha256Of(text: string): string {
+  return createHash('sha256').update(text).digest('hex');
+}
+
+/** The case data as this report may show them. */
+function shownData(file: CaseFile, options: Pick<ReportOptions, 'deidentify' | 'kind'>): CaseData {
   const data = caseData(file);
-  const shown = isWithoutNames(request) ? withoutNames(data, redactionFor(file.athlete)) : data;
-  return {
-    name: 'case-data.json',
-    description: 'The case this report was made from, as data',
-    mediaType: 'application/json',
-    bytes: new TextEncoder().encode(canonicalJson(shown)),
+  return isWithoutNames(options) ? withoutNames(data, redactionFor(file.athlete)) : data;
+}
+
+function attachedData(file: CaseFile, createdAt: string, request: ReportRequest): Attached[] {
+  const data = shownData(file, request);
+  const points = pointsCsv(data);
+  const attach = (name: string, description: string, mediaType: string, text: string): Attached => ({
+    name,
+    description,
+    mediaType,
+    bytes: new TextEncoder().encode(text),
     at: createdAt,
-  };
+  });
+  return [
+    attach('case-data.json', 'The case this report was made from, as data', 'application/json', canonicalJson(data)),
+    ...(points === '' ? [] : [attach(POINTS_FILE, 'All digitised points, a row each', 'text/csv', points)]),
+  ];
 }

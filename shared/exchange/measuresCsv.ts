@@ -1,6 +1,7 @@
 import type { Fact } from '../assess/assessment.ts';
 import type { Movement } from '../knowledge/movement.ts';
 import { inUnit, isKnown } from '../quantity.ts';
+import { csvRow } from './csvRow.ts';
 
 const HEAD = ['phase', 'measure', 'label', 'side', 'value', 'unit', 'standard_uncertainty', 'reason', 'how'] as const;
 
@@ -14,7 +15,7 @@ export function measuresCsv(facts: readonly Fact[], movement: Movement | null): 
     const phaseLabel = movement?.phases.find(({ id }) => id === phase)?.label ?? phase ?? 'whole';
     return [phaseLabel, measure, label, side, ...valueCells(fact), provenance];
   });
-  return [HEAD, ...rows].map((row) => `${row.map(cell).join(',')}\r\n`).join('');
+  return [HEAD, ...rows].map(csvRow).join('');
 }
 
 /** Value, unit, uncertainty, and the reason for what of these is missing. */
@@ -32,11 +33,4 @@ function valueCells({ value }: Fact): (string | number)[] {
       return [shown.value, shown.unit, shown.u ?? '', shown.uReason ?? ''];
     }
   }
-}
-
-/** A label that someone typed must not run as a formula in a spreadsheet; a number may begin with its minus. */
-function cell(value: string | number): string {
-  if (typeof value === 'number') return String(value);
-  const safe = /^[=+\-@\t\r]/.test(value) ? `'${value}` : value;
-  return /[",\r\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
 }

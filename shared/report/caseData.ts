@@ -45,10 +45,11 @@ export function redactTyped<T extends CaseData>(data: T, redact: Redaction): T {
   return { ...data, ...Object.fromEntries(records) };
 }
 
-/** For data that leave the house: also without what names a person by itself. */
-export function withoutNames(data: CaseData, redact: Redaction): CaseData {
+/** For data that leave the house: also without what tells who a person is by itself. */
+export function withoutNames<T extends CaseData>(data: T, redact: Redaction): T {
   const clean = redactTyped(data, redact);
-  return { ...clean, athlete: { ...clean.athlete, birthDate: null, isPseudonym: true } };
+  const athlete = { ...clean.athlete, birthDate: null, identifier: '', guardianName: '', isPseudonym: true };
+  return { ...clean, athlete };
 }
 
 /** Fields in words, typed by a person: not those that name something of the program. */

@@ -30,6 +30,8 @@ export interface ReportRequest {
   /** Instant printed and written into the file; decided by the caller, kept with the report. */
   readonly createdAt: string;
   readonly caseSha256: string;
+  /** SHA-256 of all digitised points as `pointsCsv` writes them; null: there are none, or it was not asked for. */
+  readonly pointsSha256?: string | null;
   /** Takes the athlete's name out of everything printed. A study is de-identified unless told otherwise. */
   readonly deidentify?: boolean;
   /** Force records and stills; none are drawn where they are not given. */
@@ -107,6 +109,7 @@ export function composeReport(request: ReportRequest): Required<Composition> & {
       isWithoutNames: hidden,
       changes,
       evidence: request.evidence ?? NO_EVIDENCE,
+      pointsSha256: request.pointsSha256 ?? null,
     },
     kind === 'study',
   );

@@ -12,6 +12,7 @@ import { list } from '../blocks/list.ts';
 import { paragraph } from '../blocks/paragraph.ts';
 import { table } from '../blocks/table.ts';
 import { uncertaintyBudget } from '../parts/budget.ts';
+import { dataAppendix } from '../parts/dataAppendix.ts';
 import { adviceOf } from '../parts/firstSteps.ts';
 import { closing, sourcesList } from '../parts/closing.ts';
 import { profileFindings, trialFindings } from '../parts/findings.ts';
@@ -116,6 +117,7 @@ export function composeStudy(writing: Writing): Composition {
     blocks: [
       ...titleBlock(writing, title),
       ...topics.flatMap((topic) => topic.blocks),
+      ...dataAppendix(writing),
       ...workingAppendix(writing),
       ...sourcesList(writing),
       ...checklist(topics),

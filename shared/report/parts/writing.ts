@@ -11,6 +11,8 @@ export interface Writing {
   readonly assessment: Assessment;
   readonly createdAt: string;
   readonly caseSha256: string;
+  /** Of all digitised points as a file; null: there are none. */
+  readonly pointsSha256: string | null;
   readonly evidence: Evidence;
   readonly isFinal: boolean;
   /** What names the athlete is left out. */

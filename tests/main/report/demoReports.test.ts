@@ -194,14 +194,25 @@ test('law: down a page, no paragraph, heading, list or table begins above the on
 
 describe('de-identified', () => {
   const NAME = 'Signe Strand-Østergård';
-  const IDENTIFYING = ['Signe', 'Strand', 'Østergård', '2001-02-27', '27 February 2001', 'February 27'];
+  const IDENTIFYING = [
+    ...['Signe', 'Strand', 'Østergård', '2001-02-27', '27 February 2001', '27\u00a0February', 'February 27'],
+    ...['270201-4477', 'Ravnsborg'],
+  ];
   /** Every field that can be typed in holds the name, in several ways of writing it. */
   const named = (file: CaseFile): CaseFile => {
     const into = (text: string) => `${text} ${NAME}, SIGNE and strand-østergård; mail signe@club.`;
     return {
       ...file,
       case: { ...file.case, question: into(file.case.question), note: into('') },
-      athlete: { ...file.athlete, name: NAME, isPseudonym: false, birthDate: '2001-02-27', goals: into('Throw.') },
+      athlete: {
+        ...file.athlete,
+        name: NAME,
+        isPseudonym: false,
+        birthDate: '2001-02-27',
+        identifier: '270201-4477',
+        guardianName: 'Bo Ravnsborg',
+        goals: into('Throw.'),
+      },
       injuries: file.injuries.map((one) => ({
         ...one,
         diagnosis: into(one.diagnosis),

@@ -22,7 +22,7 @@ test('JCGM 100:2008, 5.1: of a difference with u 3 and 4 the inputs move it by 3
     findings: [{ ...finding, tests: [{ ...first, factKey: 'd' }] }],
   };
   const base = { file: sampleCase(), assessment: whole, createdAt: SAMPLE_CREATED_AT, caseSha256: SAMPLE_SHA256 };
-  const more = { evidence: NO_EVIDENCE, isFinal: false, isWithoutNames: false, changes: null };
+  const more = { evidence: NO_EVIDENCE, isFinal: false, isWithoutNames: false, changes: null, pointsSha256: null };
   const said = JSON.stringify(uncertaintyBudget(prepare({ ...base, ...more }, true)));
   expect(said).toMatch(/first.*3\u00a0m.*36\u00a0%.*second.*4\u00a0m.*64\u00a0%/);
 });
