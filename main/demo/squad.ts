@@ -5,13 +5,33 @@ import type { RandomSource } from './randomSource.ts';
 import { bothSides, filmedJumps, type InventedResult, screening } from './records.ts';
 
 const HELD_ON = '2026-09-07';
+/** Before the summer: one player was seen then as well. */
+const BEFORE_ON = '2026-05-18';
 const RATER = 'Intake team (invented)';
 
 /** Who differs from the rest, and how. */
 const STORIES: Readonly<
-  Record<string, { readonly story?: InventedResult[]; readonly jump: number; readonly injury?: true }>
+  Record<
+    string,
+    {
+      readonly story?: InventedResult[];
+      readonly jump: number;
+      readonly injury?: true;
+      readonly before?: { readonly results: InventedResult[]; readonly flightTimesS: readonly number[] };
+    }
+  >
 > = {
-  Alder: { jump: 0.53 },
+  Alder: {
+    jump: 0.53,
+    before: {
+      results: [
+        { item: 'overhead-squat', grade: 'met-with-compensation' },
+        ...bothSides('weight-bearing-lunge', 15.5, 12.5),
+        ...bothSides('shoulder-internal-rotation', 57, 60),
+      ],
+      flightTimesS: [0.492, 0.488, 0.496],
+    },
+  },
   Birch: { jump: 0.5, story: bothSides('weight-bearing-lunge', 11, 6.5) },
   Cedar: { jump: 0.56 },
   Elm: {
@@ -37,7 +57,7 @@ const STORIES: Readonly<
 
 /** Eight players of one squad on one afternoon. One has pain in a test and must stop and be seen. */
 export const squad: readonly InventedCase[] = Object.entries(STORIES).map(
-  ([name, { jump, story = [], injury }], i) => ({
+  ([name, { jump, story = [], injury, before }], i) => ({
     purpose: 'intake',
     openedOn: HELD_ON,
     athlete: {
@@ -68,6 +88,12 @@ export const squad: readonly InventedCase[] = Object.entries(STORIES).map(
         [0, 1, 2].map(() => jump + random.normal(0.006)),
         random,
       ),
+      ...(before === undefined
+        ? []
+        : [
+            ...screening(caseId, BEFORE_ON, RATER, before.results, random),
+            ...filmedJumps(caseId, BEFORE_ON, before.flightTimesS, random),
+          ]),
     ],
   }),
 );

@@ -1,6 +1,8 @@
+import { DomainError } from '../errors.ts';
 import { contactTime } from '../kernel/jump/contactTime.ts';
 import { flightHeight } from '../kernel/jump/flightHeight.ts';
 import { flightTimeFromEvents } from '../kernel/jump/flightTimeFromEvents.ts';
+import { fromForceSummary, type RestoredJump } from '../kernel/jump/fromForceSummary.ts';
 import { flightTime } from '../kernel/jump/flightTime.ts';
 import { jumpAndReachHeight } from '../kernel/jump/jumpAndReachHeight.ts';
 import { predictPower } from '../kernel/jump/predictPower.ts';
@@ -9,7 +11,7 @@ import { reactiveStrengthRatio } from '../kernel/jump/reactiveStrengthRatio.ts';
 import { derive } from '../kernel/quantity/derive.ts';
 import type { ForceSummary, JumpTest, JumpTrial } from '../model/jump.ts';
 import type { CaseFile } from '../model/records.ts';
-import { isKnown, measured, type Quantity, type Reading, type Source } from '../quantity.ts';
+import { isKnown, measured, type Quantity, type Reading, type Source, type Unknown } from '../quantity.ts';
 import type { Unit } from '../units.ts';
 import type { Fact, FactValue } from './assessment.ts';
 import { massOf } from './factsFromAthlete.ts';
@@ -117,45 +119,36 @@ function factsOfForce(
   test: JumpTest,
   add: (measure: string, value: FactValue, height?: Fact['height']) => void,
 ): void {
-  const stored = <U extends Unit>(
-    symbol: string,
-    name: string,
-    one: { value: number; u: number | null },
-    unit: U,
-  ): Reading<U> =>
-    reading(() => measured(symbol, name, one.value, unit, one.u ?? 'the analysis gave none', forceSource(force)));
-  const power = stored('P', 'peak power', force.peakPowerW, 'W');
-  const mass = stored('m', 'body mass on the plate', force.massKg, 'kg');
-  add('jump.height.force', number(stored('h', 'jump height', force.jumpHeightM, 'm')), heightOf(test, 'take-off'));
+  const jump = restored(force, test);
+  const addOf = (measure: string, pick: (known: RestoredJump) => Quantity | null, height: Fact['height'] = null) => {
+    const picked = 'unknown' in jump ? jump : pick(jump);
+    if (picked !== null) add(measure, number(picked), height);
+  };
+  addOf('jump.height.force', (known) => known.jumpHeight, heightOf(test, 'take-off'));
   // The same flight timed instead of integrated: a height of another method, never compared with the first.
-  add(
-    'jump.height.forceFlightTime',
-    number(stored('h', 'jump height by flight time', force.jumpHeightFlightTimeM, 'm')),
-    {
-      reference: 'take-off',
-      method: 'flight-time',
-      arms: test.arms ?? 'not recorded',
-    },
-  );
-  if (force.riseAboveStandingM !== null) {
-    const rise = stored('h_s', 'rise above standing', force.riseAboveStandingM, 'm');
-    add('jump.riseAboveStanding', number(rise), heightOf(test, 'standing'));
-  }
-  add('jump.takeoffVelocity', number(stored('v', 'take-off velocity', force.takeoffVelocityMPerS, 'm/s')));
-  add('jump.timeToTakeoff', number(stored('t', 'time to take-off', force.timeToTakeoffS, 's')));
-  if (test.kind === 'countermovement') {
-    add('jump.rsiModified', number(stored('RSI_mod', 'reactive strength index, modified', force.rsiModified, 'm/s')));
-  }
-  add('jump.peakForce', number(stored('F', 'peak force', force.peakForceN, 'N')));
-  add('jump.peakPower', number(power));
-  add('jump.peakPowerPerMass', number(from(power, (p) => from(mass, (m) => perMass(p, m)))));
-  if (force.countermovementDepthM !== null) {
-    add('jump.countermovementDepth', number(stored('d', 'countermovement depth', force.countermovementDepthM, 'm')));
-  }
+  addOf('jump.height.forceFlightTime', (known) => known.jumpHeightFlightTime, {
+    reference: 'take-off',
+    method: 'flight-time',
+    arms: test.arms ?? 'not recorded',
+  });
+  addOf('jump.riseAboveStanding', (known) => known.riseAboveStanding, heightOf(test, 'standing'));
+  addOf('jump.takeoffVelocity', (known) => known.takeoffVelocity);
+  addOf('jump.timeToTakeoff', (known) => known.timeToTakeoff);
+  if (test.kind === 'countermovement') addOf('jump.rsiModified', (known) => known.rsiModified);
+  addOf('jump.peakForce', (known) => known.peakForce);
+  addOf('jump.peakPower', (known) => known.peakPower);
+  addOf('jump.peakPowerPerMass', (known) => perMass(known.peakPower, known.mass));
+  addOf('jump.countermovementDepth', (known) => known.countermovementDepth);
 }
 
-function forceSource(force: ForceSummary): Source {
-  return { cite: `Force-trace analysis, kernel ${force.kernelVersion}`, status: 'derived' };
+/** A summary that no jump can have gives nothing, with the reason. */
+function restored(force: ForceSummary, { kind }: JumpTest): RestoredJump | Unknown {
+  try {
+    return fromForceSummary(force, kind);
+  } catch (thrown) {
+    if (thrown instanceof DomainError) return { unknown: thrown.message };
+    throw thrown;
+  }
 }
 
 function perMass(power: Quantity<'W'>, mass: Quantity<'kg'>): Quantity<'W/kg'> {

@@ -8,7 +8,7 @@ import { SIDE_WORDS } from '../words.ts';
 import { dot, hatch, label, line, polyline } from './drawing.ts';
 import { linear } from './scale.ts';
 
-const ROW = 62;
+const ROW = 52;
 const LABEL = 0.34;
 
 /** Each measure over its days, a row each. Hatched round the value before the last: too near to it to tell apart. */
@@ -54,8 +54,8 @@ function rowMarks(row: Progress, top: number, width: number, metrics: FontMetric
   const at = linear([0, days.length - 1], [left + 34, right - 30]);
   const [low = 0, high = 0] = band;
   return [
-    label(nameOf(row), 0, top + 22, { size: 8.5 }, metrics),
-    label(verdict, 0, top + 33, { size: 8.5, face: 'sansBold' }, metrics),
+    label(nameOf(row), 0, top + 16, { size: 8.5 }, metrics),
+    label(verdict, 0, top + 27, { size: 8.5, face: 'sansBold' }, metrics),
     ...(band.length === 0 ? [] : hatch(left, y(high), right - left, y(low) - y(high))),
     line(left, top + ROW - 20, right, top + ROW - 20, 0.5, 'muted'),
     polyline(

@@ -98,12 +98,12 @@ interface About {
 
 /** What a record is called, and what of it stands in the record it belongs to. */
 function about(file: CaseFile, kind: DataKind, record: Fields): About {
-  const day = DAYS.map((field) => record[field]).find((value) => typeof value === 'string') ?? null;
-  const from = ORIGINS.map((field) => record[field]).find((value) => typeof value === 'string' && value !== '') ?? '';
+  const day = DAYS.map((field) => wordIn(record, field)).find((value) => value !== '') ?? null;
+  const from = ORIGINS.map((field) => wordIn(record, field)).find((value) => value !== '') ?? '';
   const usual = {
     name: sentenceCase(KIND_WORDS[kind]),
-    day: day as string | null,
-    from: dashless(String(from)),
+    day,
+    from: dashless(from),
     unit: null,
   };
   switch (kind) {
@@ -113,7 +113,7 @@ function about(file: CaseFile, kind: DataKind, record: Fields): About {
       return { ...usual, from: 'history as told' };
     case 'bodyMeasurement': {
       const unit = record['measure'] === 'mass' ? 'kg' : 'm';
-      return { ...usual, name: sentenceCase(dashless(String(record['measure']))), from: 'entered', unit: [unit, unit] };
+      return { ...usual, name: sentenceCase(dashless(wordIn(record, 'measure'))), from: 'entered', unit: [unit, unit] };
     }
     case 'screeningSession': {
       const { batteryId } = record as unknown as RecordOf<'screeningSession'>;
@@ -235,8 +235,13 @@ function enteredFields(kind: DataKind, record: Fields, unit: About['unit']): [st
     if (field === 'force') return [[field, forceWords(record as unknown as RecordOf<'jumpTrial'>)]];
     if ((field === 'valueSi' || field === 'uSi') && typeof value === 'number' && unit !== null)
       return [[field, quantityText({ value, unit: unit[0], u: 0 }, unit[1])]];
-    return [[field, typed.has(field) ? String(value) : valueWords(field, value)]];
+    return [[field, typed.has(field) ? wordIn(record, field) : valueWords(field, value)]];
   });
+}
+
+function wordIn(record: Fields, field: string): string {
+  const value = record[field];
+  return typeof value === 'string' ? value : '';
 }
 
 function isNothing(value: unknown): boolean {
@@ -269,8 +274,8 @@ const ENDINGS: readonly (readonly [RegExp, Unit, Unit])[] = [
 
 function numberWords(field: string, value: number): string {
   if (field === 'painNrs') return `${value} of 10`;
-  if (/Years$/.test(field)) return counted(value, 'year');
-  if (/Hours$/.test(field)) return withUnit(String(value), 'h');
+  if (field.endsWith('Years')) return counted(value, 'year');
+  if (field.endsWith('Hours')) return withUnit(String(value), 'h');
   const [, unit, shown] = ENDINGS.find(([ending]) => ending.test(field)) ?? ([null, '1', '1'] as const);
   return quantityText({ value, unit, u: 0 }, shown);
 }

@@ -1,3 +1,4 @@
+import type { Fact } from '../../assess/assessment.ts';
 import { type Progress, progress } from '../../assess/progress.ts';
 import { quantityText } from '../../format/number.ts';
 import type { Block } from '../blocks/block.ts';
@@ -10,11 +11,27 @@ import type { Writing } from './writing.ts';
 
 /** What was measured before and again, alike; nothing where there is one session only. */
 export function progressPart({ assessment }: Writing): Block[] {
-  const rows = progress(assessment.facts);
+  const rows = progress(assessment.facts.filter(isTold));
   const drawn = progressLines(rows);
   if (drawn === null) return [];
   return [heading(2, 'What has changed since last time'), list(rows.map(inPlainWords)), drawn];
 }
+
+/** A test stands for its trials, and both sides for what is worked out from them: nothing is told twice. */
+function isTold({ measure, from }: Fact): boolean {
+  return from.kind !== 'jumpTrial' && !WORKED_OUT.has(measure);
+}
+
+const WORKED_OUT: ReadonlySet<string> = new Set([
+  'cmj.trialSpread',
+  'wblt.diff',
+  'hop.lsi',
+  'shoulder.irDeficit',
+  'shoulder.erGain',
+  'shoulder.arcDeficit',
+  'shoulder.erIrRatio',
+  'shoulder.erSideDeficit',
+]);
 
 const VERDICTS = {
   'real change': 'This is a real change.',

@@ -31,6 +31,7 @@ export function testFigures({ file, assessment }: Writing, title: string): Block
     ...file.jumpTests.toSorted(byDay((test) => test.heldOn)).flatMap((test) => {
       const trials = trialsOf(file, test);
       return dotsOf(
+        test,
         trials,
         numbers.filter(({ fact }) => trials.some(({ id }) => id === fact.from.id)),
       );
@@ -40,6 +41,7 @@ export function testFigures({ file, assessment }: Writing, title: string): Block
         batteryOf(session),
         file.screeningResults.filter((result) => result.sessionId === session.id),
         assessment.facts,
+        session.heldOn,
         (item) => usualRange(item, file.athlete, session.heldOn),
       ),
     ),
@@ -128,7 +130,7 @@ function oneJumpTest({ file, assessment, evidence }: Writing, test: JumpTest): B
             ]),
           ),
         ]),
-    ...dotsOf(trials, ofTrials),
+    ...dotsOf(test, trials, ofTrials),
     ...recordsOf(trials, evidence),
     ...chunked(measures.slice(WITH_PAIN), COLUMNS_AT_MOST).map((some) =>
       table(
@@ -158,7 +160,7 @@ function recordsOf(trials: readonly JumpTrial[], { traces }: Writing['evidence']
 }
 
 /** Every trial's height as a dot, by the first kind of height there is. */
-function dotsOf(trials: readonly JumpTrial[], numbers: readonly KnownNumber[]): Block[] {
+function dotsOf({ heldOn }: JumpTest, trials: readonly JumpTrial[], numbers: readonly KnownNumber[]): Block[] {
   const first = numbers.find(({ fact }) => fact.measure.startsWith('jump.height.'));
   if (first === undefined) return [];
   const unit = first.fact.displayUnit ?? first.reading.unit;
@@ -168,7 +170,7 @@ function dotsOf(trials: readonly JumpTrial[], numbers: readonly KnownNumber[]): 
       ? []
       : [{ label: `Trial ${trial.number}`, quantity: found.reading, isSetAside: trial.isSetAside }];
   });
-  const drawn = trialDots(first.fact.label, dots, unit);
+  const drawn = trialDots(`${first.fact.label}, ${formatDate(heldOn)}`, dots, unit);
   return drawn === null ? [] : [drawn];
 }
 
@@ -225,7 +227,7 @@ function oneSession(
     ? [paragraph(quiet(`${caption} · no results recorded`))]
     : [
         table(caption, ['Test', 'Side', right('Result'), right('Pain of 10'), 'Note'], rows),
-        ...pairsOf(battery, results, facts, (item) => usualRange(item, athlete, session.heldOn)),
+        ...pairsOf(battery, results, facts, session.heldOn, (item) => usualRange(item, athlete, session.heldOn)),
       ];
 }
 
@@ -234,6 +236,7 @@ function pairsOf(
   battery: Battery | null,
   results: readonly ScreeningResult[],
   facts: readonly Fact[],
+  heldOn: string,
   rangeOf: (item: BatteryItem) => BatteryItem['reference'],
 ): Block[] {
   const taken = new Map(results.map((result) => [result.itemId, itemIn(battery, result)]));
@@ -266,7 +269,7 @@ function pairsOf(
     groups.length === 0 ? '' : ` Hatched: a usual range, never a pass mark – ${[...new Set(groups)].join('; ')}.`;
   const drawn = sidePairs(
     pairs,
-    `Left and right with the standard uncertainty, each test on its own axis from zero.${ground}`,
+    `Left and right on ${formatDate(heldOn)} with the standard uncertainty, each test on its own axis from zero.${ground}`,
   );
   return drawn === null ? [] : [drawn];
 }

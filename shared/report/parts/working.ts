@@ -53,23 +53,26 @@ interface Entry {
   readonly of: string | null;
 }
 
-/** Facts first, each followed by what went into it; a number that is used twice is worked once. */
+/** Facts first, each followed by what went into it; a number that goes into two others is worked once. */
 function collect({ file, worked }: Writing): Entry[] {
-  const entries = new Map<string, Entry>();
-  const add = (quantity: Quantity, unit: Unit, of: string | null) => {
+  const entries: Entry[] = [];
+  const seen = new Set<string>();
+  const add = (quantity: Quantity, unit: Unit, of: string | null, isInput = false) => {
     const { symbol, name, formula } = quantity.working;
     const key = [symbol, name, formula, quantity.value, quantity.unit, quantity.u].join('|');
-    if (entries.has(key)) return;
-    entries.set(key, { quantity, unit, of });
+    // Two trials may come to the very same number, and each shows its own.
+    if (seen.has(isInput ? key : `${key}|${of}`)) return;
+    seen.add(key).add(`${key}|${of}`);
+    entries.push({ quantity, unit, of });
     // A constant belongs to no trial.
-    for (const { quantity: input } of quantity.working.inputs) add(input, input.unit, input.u === 0 ? null : of);
+    for (const { quantity: input } of quantity.working.inputs) add(input, input.unit, input.u === 0 ? null : of, true);
   };
   for (const fact of worked) {
     if (fact.value.kind === 'number' && isKnown(fact.value.reading)) {
       add(fact.value.reading, fact.displayUnit ?? fact.value.reading.unit, recordWords(file, fact));
     }
   }
-  return [...entries.values()];
+  return entries;
 }
 
 /** What a number stands for where several have one name: the trial, or the side. */
@@ -128,22 +131,26 @@ function variantWords(variant: string): string {
 /** Which one, what went in with its uncertainty, and the result in the unit that people read. */
 function instanceRuns({ quantity, unit, of }: Entry): Runs {
   const { symbol, inputs } = quantity.working;
+  const said: Runs[] = [
+    ...(unit === quantity.unit ? [] : [[...symbolRuns(symbol), ...plain(' is '), ...quantityRuns(quantity, unit)]]),
+    ...(inputs.length === 0 ? [] : [[...plain('with '), ...putInRuns(inputs)]]),
+    ...(quantity.u === null ? [plain(uncertaintyWords(quantity).trimEnd().replace(/\.$/, ''))] : []),
+  ];
+  if (said.length === 0) return strong(of === null ? '' : `${sentenceCase(of)}.`);
   return [
     ...strong(of === null ? '' : `${sentenceCase(of)}: `),
-    ...(unit === quantity.unit
-      ? []
-      : [...symbolRuns(symbol), ...plain(' is '), ...quantityRuns(quantity, unit), ...plain('; ')]),
-    ...plain(inputs.length === 0 ? '' : 'with '),
-    ...inputs.flatMap(
-      (input, i): Runs => [
-        ...plain(i === 0 ? '' : ', '),
-        ...symbolRuns(input.symbol),
-        ...plain(' = '),
-        ...quantityRuns(input.quantity),
-      ],
-    ),
-    ...plain(quantity.u === null ? `; ${uncertaintyWords(quantity)}` : '.'),
+    ...said.flatMap((part, i) => [...plain(i === 0 ? '' : '; '), ...part]),
+    ...plain('.'),
   ];
+}
+
+function putInRuns(inputs: Quantity['working']['inputs']): Runs {
+  return inputs.flatMap((input, i) => [
+    ...plain(i === 0 ? '' : ', '),
+    ...symbolRuns(input.symbol),
+    ...plain(' = '),
+    ...quantityRuns(input.quantity),
+  ]);
 }
 
 function named({ working }: Quantity): Runs {

@@ -51,6 +51,27 @@ test('Kincaid, Fishburne, Rogers & Chissom 1975 (Navy Research Branch Report 8-7
   }
 });
 
+test('one player was seen twice: what changed is told once, in words and in a figure, with what is too small to be sure of', () => {
+  const twice = files.find(({ screeningSessions }) => screeningSessions.length > 1);
+  if (twice === undefined) throw new Error('the demo has a player with two sessions');
+  expect(twice.case.isInvented).toBe(true);
+  const { blocks } = composeReport(requestFor(twice, SAMPLE_CREATED_AT, { kind: 'client', paper: 'a4' }));
+  const at = blocks.findIndex(
+    (block) => block.block === 'heading' && block.text === 'What has changed since last time',
+  );
+  const [told, drawn] = blocks.slice(at + 1, at + 3);
+  if (told?.block !== 'list' || drawn?.block !== 'figure') throw new Error('a list and a figure follow');
+  const words = told.items.map(textOf);
+  const names = words.map((one) => one.split(':')[0]);
+  expect(new Set(names).size).toBe(names.length);
+  expect(words.some((one) => one.includes('This is a real change'))).toBe(true);
+  expect(words.some((one) => one.includes('too small to be sure of'))).toBe(true);
+  // h = g t² / 8 (Linthorne 2001): mean of 118, 117 and 119 pictures at 240 a second, within the spread of the three.
+  const before = [118, 117, 119].reduce((sum, n) => sum + (9.80665 * (n / 240) ** 2) / 8, 0) / 3;
+  expect(words.join()).toContain(`Jump height, flight time: ${(100 * before).toFixed(2)}`);
+  expect(drawn.alt).toContain('18\u00a0May\u00a02026');
+});
+
 test('every client report has 2 to 4 pages, on both papers', () => {
   for (const file of files) {
     for (const paper of ['a4', 'letter'] as const) {
@@ -195,8 +216,15 @@ test('law: down a page, no paragraph, heading, list or table begins above the on
 describe('de-identified', () => {
   const NAME = 'Signe Strand-Østergård';
   const IDENTIFYING = [
-    ...['Signe', 'Strand', 'Østergård', '2001-02-27', '27 February 2001', '27\u00a0February', 'February 27'],
-    ...['270201-4477', 'Ravnsborg'],
+    'Signe',
+    'Strand',
+    'Østergård',
+    '2001-02-27',
+    '27 February 2001',
+    '27\u00a0February',
+    'February 27',
+    '270201-4477',
+    'Ravnsborg',
   ];
   /** Every field that can be typed in holds the name, in several ways of writing it. */
   const named = (file: CaseFile): CaseFile => {

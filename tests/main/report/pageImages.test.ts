@@ -22,8 +22,10 @@ test.skipIf(!hasPoppler)(
   async () => {
     const { service, cases } = await invent(path.join(folder, 'store'), 'command line');
     const now: Record<string, string[]> = {};
-    for (const name of ['handball', 'climber', 'judoka'] as const) {
-      const { file } = await ask(service, 'case.open', { caseId: cases[name] });
+    for (const name of ['handball', 'climber', 'judoka', 'twice'] as const) {
+      const { file } = await ask(service, 'case.open', {
+        caseId: name === 'twice' ? (cases.squad[0] ?? '') : cases[name],
+      });
       for (const kind of ['client', 'study', 'referral'] as const) {
         const { bytes } = await makeReport(file, SAMPLE_CREATED_AT, { kind, paper: 'a4' });
         now[`${name}, ${kind}`] = pageInk(bytes, folder);

@@ -69,7 +69,7 @@ test('law: every number that was entered stands there to six digits in the unit 
 test('RFC 4180, read by another library: the attached points are all points, under the SHA-256 that is printed; the pages sum them up', async () => {
   const file = withPoints();
   const csv = pointsCsv(file);
-  const rows = parse(csv, { columns: true }) as Record<string, string>[];
+  const rows = parse<Record<string, string>>(csv, { columns: true });
   const samples = file.landmarkTracks.flatMap((track) => track.samples.map((sample) => [track.point, ...sample]));
   expect(samples.length).toBe(400);
   expect(rows.map(({ point, frame, x, y }) => [point, Number(frame), Number(x), Number(y)])).toEqual(samples);
