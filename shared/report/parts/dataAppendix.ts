@@ -2,7 +2,7 @@ import { movementOf } from '../../assess/movementOf.ts';
 import { sentenceCase } from '../../format/letterCase.ts';
 import { counted, formatDate, quantityText, withUnit } from '../../format/number.ts';
 import { measureById } from '../../knowledge/measures/index.ts';
-import { batteryById, batteryItem } from '../../knowledge/screening/index.ts';
+import { batteryOf, itemOf } from '../../knowledge/screening/index.ts';
 import type { CaseFile, RecordOf } from '../../model/records.ts';
 import { fieldWords, KIND_WORDS } from '../../model/words.ts';
 import { UNITS, type Unit } from '../../units.ts';
@@ -116,18 +116,18 @@ function about(file: CaseFile, kind: DataKind, record: Fields): About {
       return { ...usual, name: sentenceCase(dashless(wordIn(record, 'measure'))), from: 'entered', unit: [unit, unit] };
     }
     case 'screeningSession': {
-      const { batteryId } = record as unknown as RecordOf<'screeningSession'>;
-      return { ...usual, name: batteryById(batteryId)?.label ?? batteryId };
+      const session = record as unknown as RecordOf<'screeningSession'>;
+      return { ...usual, name: batteryOf(session)?.label ?? session.batteryId };
     }
     case 'screeningResult': {
       const result = record as unknown as RecordOf<'screeningResult'>;
       const session = file.screeningSessions.find(({ id }) => id === result.sessionId);
-      const item = batteryItem(result.itemId);
+      const item = session === undefined ? null : itemOf(session, result.itemId);
       const unit = item?.unit ?? null;
       return {
         name: item?.label ?? result.itemId,
         day: session?.heldOn ?? null,
-        from: session?.rater ?? '',
+        from: [session?.rater ?? '', result.device].filter(Boolean).join(', '),
         unit: unit === null ? null : [unit, item?.displayUnit ?? unit],
       };
     }
@@ -201,7 +201,7 @@ const IN_COLUMNS: ReadonlySet<string> = new Set([
   'method',
 ]);
 /** Keys, what the name of the record says, and a calibration that is not used yet. */
-const HIDDEN = /^id$|Id$|^event$|^phase$|^label$|^mediaSha256$|^calibrationDraft$/;
+const HIDDEN = /^id$|Id$|^event$|^phase$|^label$|^battery$|^mediaSha256$|^calibrationDraft$/;
 
 /** Where the name of a field, alone, would not be understood here. */
 const OWN_WORDS: Readonly<Record<string, string>> = {
@@ -233,8 +233,10 @@ function enteredFields(kind: DataKind, record: Fields, unit: About['unit']): [st
     if (isHidden || (!isSingle && IN_COLUMNS.has(field)) || isNothing(value)) return [];
     if (field === 'isPositive') return [[field, value === true ? 'it hurt' : 'did not hurt']];
     if (field === 'force') return [[field, forceWords(record as unknown as RecordOf<'jumpTrial'>)]];
-    if ((field === 'valueSi' || field === 'uSi') && typeof value === 'number' && unit !== null)
-      return [[field, quantityText({ value, unit: unit[0], u: 0 }, unit[1])]];
+    if (field.endsWith('Si') && unit !== null) {
+      const values = (Array.isArray(value) ? value : [value]) as number[];
+      return [[field, values.map((one) => quantityText({ value: one, unit: unit[0], u: 0 }, unit[1])).join(', ')]];
+    }
     return [[field, typed.has(field) ? wordIn(record, field) : valueWords(field, value)]];
   });
 }
