@@ -5,9 +5,9 @@ import type { BatteryItem } from '../../shared/knowledge/screening/battery.ts';
 import type { BatteryProblem } from '../../shared/knowledge/screening/batteryProblems.ts';
 import { shippedItem } from '../../shared/knowledge/screening/shipped.ts';
 import { tidyItem } from '../../shared/knowledge/screening/tidyItem.ts';
-import { ITEM_KINDS, ITEM_UNITS, MOST_TRIALS, type OwnItem } from '../../shared/model/battery.ts';
+import { DIVIDED_BY, ITEM_KINDS, ITEM_UNITS, MOST_TRIALS, type OwnItem } from '../../shared/model/battery.ts';
 import { CONDITIONS, REGIONS } from '../../shared/model/injury.ts';
-import { UNITS } from '../../shared/units.ts';
+import { siUnitOf, UNITS } from '../../shared/units.ts';
 import { REGION_WORDS } from '../case/injuries/regionWords.ts';
 import { NumberBox, Pick } from '../rules/inline.tsx';
 
@@ -23,6 +23,11 @@ const COMBINE_CHOICES = [
   { value: 'highest', label: 'the highest of several trials' },
   { value: 'lowest', label: 'the lowest of several trials' },
   { value: 'mean', label: 'the mean of several trials' },
+] as const;
+const DIVIDED_CHOICES = [
+  { value: 'none', label: 'as it is alone' },
+  { value: 'leg-length', label: 'over the leg length' },
+  { value: 'arm-length', label: 'over the arm length' },
 ] as const;
 const STATUS_CHOICES = (['published', 'derived', 'convention', 'from memory'] as const).map((value) => ({
   value,
@@ -90,7 +95,7 @@ export function ItemForm(props: {
         </label>
       </Clause>
       {isNumber && (
-        <Clause title="Result" problems={of('trials')}>
+        <Clause title="Result" problems={of('trials', 'dividedBy')}>
           <Pick
             label="How trials become a result"
             value={item.trials?.combine ?? 'one'}
@@ -115,6 +120,17 @@ export function ItemForm(props: {
                   label: String(i + 2),
                 }))}
                 onChange={(most) => change({ trials: { combine: item.trials?.combine ?? 'mean', most: Number(most) } })}
+              />
+            </>
+          )}
+          {item.hasSides && item.unit !== null && siUnitOf(item.unit) === 'm' && (
+            <>
+              <span>, also shown</span>
+              <Pick
+                label="Share of a limb"
+                value={item.dividedBy ?? 'none'}
+                choices={DIVIDED_CHOICES}
+                onChange={(limb) => change({ dividedBy: DIVIDED_BY.find((one) => one === limb) ?? null })}
               />
             </>
           )}

@@ -1,5 +1,7 @@
 import { useState } from 'react';
 import type { Answer, Request } from '../../shared/contract/channels.ts';
+import { takenWithWords } from '../../shared/format/takenWithWords.ts';
+import { trialsWords } from '../../shared/format/trialsWords.ts';
 import { counted, quantityText } from '../../shared/format/number.ts';
 import type { Battery } from '../../shared/knowledge/screening/battery.ts';
 import { GRADE_WORDS, SIDE_WORDS } from '../../shared/report/words.ts';
@@ -196,7 +198,7 @@ function whatWords(battery: Battery, { itemId, side }: Conflict): string {
 function resultWords(
   battery: Battery,
   itemId: string,
-  { valueSi, grade, isPositive, painNrs, note }: Conflict['ours'],
+  { valueSi, grade, isPositive, painNrs, note, trialsSi, ...taken }: Conflict['ours'],
 ): string {
   const item = battery.items.find(({ id }) => id === itemId);
   const unit = item?.unit ?? null;
@@ -205,8 +207,15 @@ function resultWords(
     valueSi === null || unit === null || shown === null
       ? valueSi
       : quantityText({ value: convert(valueSi, unit, shown), unit: shown, u: null });
+  const trials = trialsSi === null || unit === null || shown === null ? null : trialsWords(trialsSi, unit, shown);
   const answer = grade !== null ? GRADE_WORDS[grade] : isPositive === null ? null : isPositive ? 'yes, it hurts' : 'no';
-  return [value ?? answer ?? 'no result', painNrs === null ? null : `pain ${painNrs}`, note === '' ? null : note]
-    .filter((part) => part !== null)
+  return [
+    value ?? answer ?? 'no result',
+    trials,
+    painNrs === null ? null : `pain ${painNrs}`,
+    takenWithWords(taken),
+    note,
+  ]
+    .filter((part) => part !== null && part !== '')
     .join(', ');
 }

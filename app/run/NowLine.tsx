@@ -1,4 +1,5 @@
 import { entryHint, readEntry, writeResult, writeSides } from '../../shared/exchange/resultEntry.ts';
+import { takenWithWords } from '../../shared/format/takenWithWords.ts';
 import { trialsWords } from '../../shared/format/trialsWords.ts';
 import { quantityText } from '../../shared/format/number.ts';
 import type { BatteryItem } from '../../shared/knowledge/screening/battery.ts';
@@ -25,7 +26,8 @@ export function NowLine(props: { file: CaseFile | null; sessionId: string; item:
   const results = sidesOf(item).map((side) => resultOf(file.screeningResults, sessionId, item.id, side));
   const held = sidesOf(item).map((side, i) => {
     const result = results[i] ?? null;
-    return `${side === 'none' ? '' : `${side} `}${resultWords(item, result)}`;
+    const taken = result === null ? '' : takenWithWords(result);
+    return `${side === 'none' ? '' : `${side} `}${resultWords(item, result)}${taken === '' ? '' : ` (${taken})`}`;
   });
   const questions = readEntry(item, writeSides(results.map((result) => writeResult(item, result)))).sides.flatMap(
     ({ side, question }) => (question === null ? [] : [`${side === 'none' ? '' : `${side}: `}${question}`]),

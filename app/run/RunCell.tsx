@@ -15,6 +15,7 @@ import type { CaseFile } from '../../shared/model/records.ts';
 import type { ScreeningResult } from '../../shared/model/screening.ts';
 import { reasonsToSkip, resultEdits, type ResultFields, resultOf } from '../case/screening/results.ts';
 import { today } from '../case/newRecord.ts';
+import type { TakenWith } from '../case/screening/takenWith.ts';
 import { useEditOf } from '../case/useEdit.ts';
 import { useTyped } from '../parts/useTyped.ts';
 import { athleteName } from './athleteName.ts';
@@ -29,9 +30,11 @@ export function RunCell(props: {
   file: CaseFile;
   sessionId: string;
   item: BatteryItem;
+  /** What a new result is said to be taken with. */
+  taken: TakenWith;
   onPlace: (itemId: string) => void;
 }) {
-  const { file, sessionId, item, onPlace } = props;
+  const { file, sessionId, item, taken, onPlace } = props;
   const edit = useEditOf(file.case.id);
   const results = sidesOf(item).map((side) => resultOf(file.screeningResults, sessionId, item.id, side));
   const isSkipped = reasonsToSkip(item, file.injuries, today()).length > 0;
@@ -45,7 +48,7 @@ export function RunCell(props: {
     const edits = sides.flatMap(({ side, value }, i) => {
       const result = results[i] ?? null;
       const next = fields(value);
-      return isAsStored(result, next) ? [] : resultEdits({ sessionId, itemId: item.id, side }, result, next);
+      return isAsStored(result, next) ? [] : resultEdits({ sessionId, itemId: item.id, side }, result, next, taken);
     });
     if (edits.length > 0) edit(edits);
   };

@@ -6,6 +6,7 @@ import { counted, formatDate } from '../../shared/format/number.ts';
 import type { CaseFile } from '../../shared/model/records.ts';
 import { UNITS } from '../../shared/units.ts';
 import { useRedoMutation, useUndoMutation } from '../api.ts';
+import { NOTHING_TAKEN, type TakenWith, useTakenWith } from '../case/screening/takenWith.ts';
 import { useSaving } from '../case/useEdit.ts';
 import { Button } from '../parts/Button.tsx';
 import { moveBetweenCells } from '../parts/cellKeys.ts';
@@ -17,6 +18,7 @@ import { athleteName } from './athleteName.ts';
 import { NowLine } from './NowLine.tsx';
 import { RunCell } from './RunCell.tsx';
 import { type RunStop, runStops } from './runStops.ts';
+import { TakenWithDialog } from './TakenWithDialog.tsx';
 import { StationsDialog } from './StationsDialog.tsx';
 import { itemsAt, useStations } from './stations.ts';
 
@@ -31,6 +33,8 @@ export function RunGrid({ run, battery, files }: { run: RunKey; battery: Battery
   const [place, setPlace] = useState<Place | null>(null);
   const [isArranging, setArranging] = useState(false);
   const [stations, setStations] = useStations(battery);
+  const [isSaying, setSaying] = useState(false);
+  const [takenWith, keepTakenWith] = useTakenWith(battery.id);
   const items = useMemo(() => itemsAt(battery, stations), [battery, stations]);
   const rows = files.map((file) => {
     const session = sessionOfRun(file, run);
@@ -62,6 +66,7 @@ export function RunGrid({ run, battery, files }: { run: RunKey; battery: Battery
           </p>
           <span className="run-ways">
             <Button onClick={() => setArranging(true)}>Stations</Button>
+            <Button onClick={() => setSaying(true)}>Device, position, shoes</Button>
             <a href={hrefOf({ screen: 'run', run: null, isSquad: false })}>Add athletes or pause</a>
             <a href={hrefOf({ screen: 'run', run, isSquad: true })}>Squad page</a>
           </span>
@@ -90,6 +95,7 @@ export function RunGrid({ run, battery, files }: { run: RunKey; battery: Battery
                   file={file}
                   sessionId={sessionId}
                   items={items}
+                  takenWith={takenWith}
                   stopWords={stops.map(({ words }) => words).join('\n')}
                   setPlace={setPlace}
                 />
@@ -103,6 +109,9 @@ export function RunGrid({ run, battery, files }: { run: RunKey; battery: Battery
           item={items.find(({ id }) => id === place?.itemId) ?? null}
         />
       </main>
+      {isSaying && (
+        <TakenWithDialog items={items} byItem={takenWith} onChange={keepTakenWith} onClose={() => setSaying(false)} />
+      )}
       {isArranging && (
         <StationsDialog
           battery={battery}
@@ -179,10 +188,11 @@ const RunRow = memo(function RunRow(props: {
   file: CaseFile;
   sessionId: string;
   items: readonly BatteryItem[];
+  takenWith: Readonly<Record<string, TakenWith>>;
   stopWords: string;
   setPlace: (place: Place) => void;
 }) {
-  const { file, sessionId, items, stopWords, setPlace } = props;
+  const { file, sessionId, items, takenWith, stopWords, setPlace } = props;
   const caseId = file.case.id;
   const onPlace = useCallback((itemId: string) => setPlace({ caseId, itemId }), [caseId, setPlace]);
   return (
@@ -196,7 +206,14 @@ const RunRow = memo(function RunRow(props: {
         )}
       </th>
       {items.map((item) => (
-        <RunCell key={item.id} file={file} sessionId={sessionId} item={item} onPlace={onPlace} />
+        <RunCell
+          key={item.id}
+          file={file}
+          sessionId={sessionId}
+          item={item}
+          taken={takenWith[item.id] ?? NOTHING_TAKEN}
+          onPlace={onPlace}
+        />
       ))}
     </tr>
   );

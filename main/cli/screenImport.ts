@@ -15,7 +15,7 @@ import { findCase } from './findCase.ts';
 export const screenImport: Command = {
   name: 'screen import',
   usage: `CASE FILE.csv [--date DAY] [--rater NAME] [--battery ID[/VERSION]] [--folder DIR]`,
-  does: 'a screening session from a table with the columns item, side, result, pain, note',
+  does: 'a screening session from a table with the columns item, side, result, pain, note, device, position, shoes',
   words: 2,
   options: { date: { type: 'string' }, rater: { type: 'string' }, battery: { type: 'string' } },
   async run({ words: [name = '', file = ''], options, openStore }) {

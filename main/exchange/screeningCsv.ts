@@ -1,5 +1,6 @@
 import { DomainError } from '../../shared/errors.ts';
 import { NO_RESULT, readResult } from '../../shared/exchange/resultEntry.ts';
+import type { Typed } from '../../shared/format/typed.ts';
 import type { Battery, BatteryItem } from '../../shared/knowledge/screening/battery.ts';
 import { UNSAID } from '../../shared/model/blank.ts';
 import type { SideOrNone } from '../../shared/model/parts.ts';
@@ -15,11 +16,15 @@ const COLUMNS = {
   result: /^(result|value|grade)$/,
   pain: /^pain$/,
   note: /^note$/,
+  device: /^device$/,
+  position: /^position$/,
+  shoes: /^shoes$/,
 };
 
 /**
  * Results of one athlete from a table with the columns item (its id or label), side, result and, if wanted, pain and
- * note. Numbers in the item's display unit; grades and answers as on screen.
+ * note, device, position and shoes (yes or no). Numbers in the item's display unit, several trials with + between them;
+ * grades and answers as on screen.
  * @throws DomainError with line and column at the first fault; then nothing is read
  */
 export function readScreeningCsv(text: string, battery: Battery): ScreeningRow[] {
@@ -54,6 +59,9 @@ export function readScreeningCsv(text: string, battery: Battery): ScreeningRow[]
     seen.set(`${item.id} ${side}`, row.line);
     return {
       ...UNSAID,
+      device: table.read(row, 'device', shortText) ?? '',
+      position: table.read(row, 'position', shortText) ?? '',
+      shoes: table.read(row, 'shoes', yesOrNo),
       itemId: item.id,
       side,
       ...(table.read(row, 'result', (cell) => readResult(item, cell)) ?? NO_RESULT),
@@ -63,6 +71,16 @@ export function readScreeningCsv(text: string, battery: Battery): ScreeningRow[]
         '',
     };
   });
+}
+
+function shortText(cell: string): Typed<string> {
+  return cell.length > 300 ? { refusal: 'it is too long.' } : { value: cell };
+}
+
+function yesOrNo(cell: string): Typed<boolean> {
+  const word = cell.toLowerCase();
+  if (['y', 'yes'].includes(word)) return { value: true };
+  return ['n', 'no'].includes(word) ? { value: false } : { refusal: 'write yes or no.' };
 }
 
 function named(battery: Battery, cell: string): { value: BatteryItem } | { refusal: string } {

@@ -8,10 +8,12 @@ import { isPossible } from '../knowledge/screening/isPossible.ts';
 import { OWN_CLEARING } from '../knowledge/screening/readBattery.ts';
 import { measureById } from '../knowledge/measures/index.ts';
 import { regionGroup } from '../knowledge/regions.ts';
+import type { Athlete } from '../model/athlete.ts';
 import type { CaseFile } from '../model/records.ts';
 import { GRADES, type ScreeningResult, type ScreeningSession } from '../model/screening.ts';
 import { measured, type Source } from '../quantity.ts';
 import { convert, type Unit } from '../units.ts';
+import { overLimb, overLimbMeasure } from './overLimb.ts';
 import { computed, type FactParts, makeFact, unknown } from './makeFact.ts';
 
 /** What each screening result says, pain apart from the result, and what the graded tests of a session say together. */
@@ -20,13 +22,18 @@ export function factsFromScreening(file: CaseFile): Fact[] {
     const battery = batteryOf(session);
     const results = file.screeningResults.filter((result) => result.sessionId === session.id);
     return [
-      ...results.flatMap((result) => factsOfResult(result, session, battery)),
+      ...results.flatMap((result) => factsOfResult(result, session, battery, file.athlete)),
       ...gradesTogether(results, session, battery),
     ];
   });
 }
 
-function factsOfResult(result: ScreeningResult, session: ScreeningSession, battery: Battery | null): Fact[] {
+function factsOfResult(
+  result: ScreeningResult,
+  session: ScreeningSession,
+  battery: Battery | null,
+  athlete: Athlete,
+): Fact[] {
   const item = battery?.items.find(({ id }) => id === result.itemId) ?? null;
   const base = {
     from: { kind: 'screeningResult', id: result.id },
@@ -52,6 +59,20 @@ function factsOfResult(result: ScreeningResult, session: ScreeningSession, batte
         }),
       );
     }
+  }
+  const share = item === null ? null : overLimbMeasure(item);
+  const [taken] = facts;
+  if (item !== null && share !== null && taken !== undefined) {
+    facts.push(
+      makeFact({
+        ...base,
+        measure: share,
+        label: `${item.label} over ${item.dividedBy?.replace('-', ' ')}`,
+        value: overLimb(item, result.side, taken.value, athlete),
+        takenAs: takenAs(item, result),
+        ...(measureById(share) === null ? { ownUnit: '%' as const } : {}),
+      }),
+    );
   }
   if (result.painNrs !== null) {
     const nrs = result.painNrs;

@@ -29,6 +29,9 @@ export const ITEM_UNITS = [
 export const COMBINES = ['highest', 'lowest', 'mean'] as const;
 export const MOST_TRIALS = 10;
 
+/** Limbs whose length the athlete's record holds. */
+export const DIVIDED_BY = ['leg-length', 'arm-length'] as const;
+
 const source = z.strictObject({ cite: line, status: z.enum(['published', 'derived', 'convention', 'from memory']) });
 /** Ends in the unit of the item; null while one is being typed. */
 const range = z.tuple([finite.nullable(), finite.nullable()]);
@@ -76,6 +79,8 @@ export const ownItem = z.strictObject({
     })
     .nullable(),
   source,
+  /** Also shown as a share of the length of that limb of the athlete, on the same side. Null: not. */
+  dividedBy: z.enum(DIVIDED_BY).nullable().default(null),
 });
 export type OwnItem = z.infer<typeof ownItem>;
 

@@ -72,6 +72,7 @@ const FIELD_WORDS: Readonly<Record<string, string>> = {
   isPositive: 'clearing test',
   isSetAside: 'setting aside',
   painNrs: 'pain',
+  trialsSi: 'trials',
   valueSi: 'value',
   uSi: 'uncertainty',
   uS: 'uncertainty',

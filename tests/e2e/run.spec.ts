@@ -50,10 +50,7 @@ const TYPED: readonly (readonly [string, (i: number) => readonly [string, Held]]
   ['hands-behind-back', (i) => [`-${i + 1} 6,5`, { left: { valueSi: -(i + 1) / 100 }, right: { valueSi: 0.065 } }]],
   ['closed-chain-touches', (i) => [String(20 + i), { none: { valueSi: 20 + i } }]],
   ['groin-squeeze', () => ['1', { none: { valueSi: 1 } }]],
-  [
-    'single-leg-hop',
-    (i) => [i === 19 ? '- 120+149+131' : `- ${130 + i}`, { right: { valueSi: (130 + i) / 100 } }],
-  ],
+  ['single-leg-hop', (i) => [i === 19 ? '- 120+149+131' : `- ${130 + i}`, { right: { valueSi: (130 + i) / 100 } }]],
   ['plank-hold', (i) => [String(60 + i), { none: { valueSi: 60 + i } }]],
 ];
 
@@ -135,6 +132,13 @@ test('a squad of 20 by the 12 items of a copy with an item of one’s own, by ke
 }) => {
   await begin(page, host, OWN);
 
+  // Said once, kept with each result of that test, and of no other.
+  await page.getByRole('button', { name: 'Device, position, shoes' }).click();
+  await page.getByLabel('Device, Weight-bearing lunge').fill('tape measure');
+  await page.getByLabel('Shoes, Weight-bearing lunge').selectOption('without shoes');
+  await page.getByRole('dialog').screenshot({ path: 'out/e2e/taken-with.png' });
+  await page.keyboard.press('Escape');
+
   // Every test of everybody, column by column: from the last row the focus goes on to the top of the next column.
   await cell(page, TYPED[0]?.[0] ?? '', 'Athlete 01').focus();
   for (const [itemId, of] of TYPED) {
@@ -155,7 +159,14 @@ test('a squad of 20 by the 12 items of a copy with an item of one’s own, by ke
   };
   await check();
   // Each keeps the very battery it was taken with, so that another version cannot read it otherwise.
-  for (const file of (await stored(page)).values()) expect(file.screeningSessions[0]?.battery).toEqual(OWN);
+  for (const file of (await stored(page)).values()) {
+    expect(file.screeningSessions[0]?.battery).toEqual(OWN);
+    for (const { itemId, device, shoes } of file.screeningResults) {
+      expect([device, shoes]).toEqual(itemId === 'weight-bearing-lunge' ? ['tape measure', false] : ['', null]);
+    }
+  }
+  const hops = (await stored(page)).get('Athlete 20')?.screeningResults.find(({ trialsSi }) => trialsSi !== null);
+  expect(hops?.trialsSi).toEqual([1.2, 1.49, 1.31]);
 
   // Left and found again by its day: what was typed stands there.
   await page.getByRole('link', { name: 'Add athletes or pause' }).click();

@@ -1,4 +1,5 @@
 import { useId } from 'react';
+import { overLimbMeasure } from '../../../shared/assess/overLimb.ts';
 import { type EnteredResult, NO_RESULT, readResult, writeResult } from '../../../shared/exchange/resultEntry.ts';
 import { valueOf } from '../../../shared/format/typed.ts';
 import { resultWords } from '../../../shared/knowledge/screening/readBattery.ts';
@@ -20,6 +21,8 @@ import { StopWords } from '../StopWords.tsx';
 import { useCase } from '../useCase.ts';
 import { useEdit } from '../useEdit.ts';
 import { reasonsToSkip, resultEdits, type ResultFields, resultOf, sideDifference } from './results.ts';
+import { NOTHING_TAKEN, type TakenWith } from './takenWith.ts';
+import { TakenWithFields } from './TakenWithFields.tsx';
 import { today } from '../newRecord.ts';
 
 const CHOICES = GRADES.map((value) => ({ value, label: GRADE_WORDS[value] }));
@@ -35,12 +38,19 @@ export function ItemRow(props: { session: ScreeningSession; item: BatteryItem; r
   const sides: readonly SideOrNone[] = item.hasSides ? ['left', 'right'] : ['none'];
   const found = sides.map((side) => resultOf(results, session.id, item.id, side));
   const [left = null, right = null] = found;
+  const edit = useEdit();
+  const held = found.filter((result) => result !== null);
+  const [taken = NOTHING_TAKEN] = held;
   const skip = reasonsToSkip(item, file.injuries, today());
   const difference = sideDifference(item, left, right);
   const readings = found.flatMap((result) =>
     assessment.facts.filter(
       (fact) => fact.from.id === result?.id && fact.measure === item.measure && fact.value.kind === 'number',
     ),
+  );
+  const share = overLimbMeasure(item);
+  const shares = assessment.facts.filter(
+    (fact) => fact.measure === share && held.some(({ id }) => id === fact.from.id),
   );
   const stops = found.flatMap((result) => (result === null ? [] : [result.id]));
 
@@ -49,7 +59,7 @@ export function ItemRow(props: { session: ScreeningSession; item: BatteryItem; r
       <tr>
         <th scope="row">{item.label}</th>
         {sides.map((side, i) => (
-          <ResultCells key={side} session={session} item={item} side={side} result={found[i] ?? null} />
+          <ResultCells key={side} session={session} item={item} side={side} result={found[i] ?? null} taken={taken} />
         ))}
         {!item.hasSides && (
           <td colSpan={2} className="quiet">
@@ -81,7 +91,33 @@ export function ItemRow(props: { session: ScreeningSession; item: BatteryItem; r
               )}
             </p>
           )}
+          {shares.length > 0 && (
+            <p>
+              {shares.map((fact) => (
+                <span key={fact.key} className="item-reading">
+                  {fact.side}, over the {item.dividedBy?.replace('-', ' ')}:{' '}
+                  {fact.value.kind === 'unknown' ? <>can’t tell, {fact.value.reason}</> : <FactText fact={fact} />}
+                </span>
+              ))}
+            </p>
+          )}
           <OwnWords item={item} />
+          {held.length > 0 && (
+            <TakenWithFields
+              item={item.label}
+              value={taken}
+              onChange={({ device, position, shoes }) =>
+                edit(
+                  held.map(({ id }) => ({
+                    op: 'patch',
+                    kind: 'screeningResult',
+                    id,
+                    fields: { device, position, shoes },
+                  })),
+                )
+              }
+            />
+          )}
           {gradesDiffer(left, right) && <p>Sides: graded differently. Grades have no error figure; look again.</p>}
           <ItemDetails item={item} range={usualRange(item, file.athlete, session.heldOn)} />
         </td>
@@ -118,8 +154,10 @@ function ResultCells(props: {
   item: BatteryItem;
   side: SideOrNone;
   result: ScreeningResult | null;
+  /** As the other side was taken. */
+  taken: TakenWith;
 }) {
-  const { session, item, side, result } = props;
+  const { session, item, side, result, taken } = props;
   const edit = useEdit();
   const select = useSelect();
   const named = side === 'none' ? item.label : `${item.label}, ${side}`;
@@ -127,7 +165,9 @@ function ResultCells(props: {
     if (result !== null) select({ kind: 'record', recordKind: 'screeningResult', id: result.id, field: null });
   };
   const store = (fields: Partial<ResultFields>) => {
-    const edits = resultEdits({ sessionId: session.id, itemId: item.id, side }, result, fields);
+    const { device, position, shoes } = taken;
+    const at = { sessionId: session.id, itemId: item.id, side };
+    const edits = resultEdits(at, result, fields, { device, position, shoes });
     if (edits.length > 0) edit(edits);
   };
 

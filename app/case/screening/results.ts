@@ -11,6 +11,7 @@ import { sentenceCase } from '../../../shared/format/letterCase.ts';
 import { quantityText } from '../../../shared/format/number.ts';
 import { liftedBy } from '../../../shared/rules/effects/liftedBy.ts';
 import { convert } from '../../../shared/units.ts';
+import { NOTHING_TAKEN, type TakenWith } from './takenWith.ts';
 import { newId } from '../newRecord.ts';
 
 export type ResultFields = Pick<ScreeningResult, 'valueSi' | 'grade' | 'isPositive' | 'painNrs' | 'trialsSi'>;
@@ -57,13 +58,17 @@ export function emptyResult(sessionId: string, itemId: string, side: SideOrNone)
   };
 }
 
-/** The edits that put these fields into a result that may not exist yet, or take it away once nothing is left in it. */
+/**
+ * The edits that put these fields into a result that may not exist yet, or take it away once nothing is left in it.
+ * @param taken what a result that is new is said to be taken with
+ */
 export function resultEdits(
   at: Pick<ScreeningResult, 'sessionId' | 'itemId' | 'side'>,
   result: ScreeningResult | null,
   fields: Partial<ResultFields>,
+  taken: TakenWith = NOTHING_TAKEN,
 ): Edit[] {
-  const next = { ...(result ?? emptyResult(at.sessionId, at.itemId, at.side)), ...fields };
+  const next = { ...(result ?? { ...emptyResult(at.sessionId, at.itemId, at.side), ...taken }), ...fields };
   if (result === null) return isEmptyResult(next) ? [] : [{ op: 'create', kind: 'screeningResult', record: next }];
   if (isEmptyResult(next)) return [{ op: 'remove', kind: 'screeningResult', id: result.id }];
   return [{ op: 'patch', kind: 'screeningResult', id: result.id, fields }];

@@ -61,6 +61,14 @@ export const screeningMeasures: readonly Measure[] = [
     'Toe to heel of one hop landed and held on the same leg, best of three.',
   ),
   numeric(
+    'hop.legLengths',
+    'Single-leg hop over leg length',
+    '1',
+    '%',
+    { short: 'Hop over leg', possible: [0, 600], plausible: [40, 300] },
+    'Distance of the hop as a share of the length of the same leg, so that people of different size compare.',
+  ),
+  numeric(
     'hop.lsi',
     'Single-leg hop, shorter over longer',
     '1',

@@ -24,6 +24,8 @@ export interface BatteryItem {
   readonly displayUnit: Unit | null;
   /** Left out: one value a side. */
   readonly trials?: Trials;
+  /** Also shown as a share of the length of that limb, on the same side, where its published form is. Left out: not. */
+  readonly dividedBy?: 'leg-length' | 'arm-length';
   /** How to do it, one step a line. */
   readonly instructions: readonly string[];
   /** The written standard of a graded item, by grade. */

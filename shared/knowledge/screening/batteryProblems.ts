@@ -1,4 +1,5 @@
 import type { BatteryBody, OwnItem } from '../../model/battery.ts';
+import { siUnitOf } from '../../units.ts';
 import { clinicianActsIn } from '../wording/clinicianOnly.ts';
 import { whatCutsTheLink } from './readBattery.ts';
 import { shippedItem } from './shipped.ts';
@@ -58,6 +59,9 @@ function itemProblems(item: OwnItem): Problem[] {
   }
   if (isNumber === (unit === null))
     problems.push(['unit', isNumber ? 'it needs a unit' : `a ${kind} item has no unit`]);
+  if (item.dividedBy !== null && (unit === null || siUnitOf(unit) !== 'm' || !item.hasSides)) {
+    problems.push(['dividedBy', 'only a length taken left and right is a share of a limb']);
+  }
   if (!isNumber && trials !== null) problems.push(['trials', `a ${kind} item has no trials`]);
   if (!isNumber) {
     for (const field of ['possible', 'plausible', 'error', 'reference'] as const) {

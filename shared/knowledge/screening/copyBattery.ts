@@ -30,6 +30,7 @@ export function copyItem(battery: Battery, item: BatteryItem): OwnItem {
     error: null,
     reference: null,
     source: { ...item.source },
+    dividedBy: item.dividedBy ?? null,
   };
 }
 
@@ -53,5 +54,6 @@ export function blankItem(id: string): OwnItem {
     error: null,
     reference: null,
     source: { cite: 'Convention of whoever made this battery', status: 'convention' },
+    dividedBy: null,
   };
 }

@@ -291,6 +291,7 @@ export const generalBattery = {
       unit: 'm',
       displayUnit: 'cm',
       trials: { most: 3, combine: 'highest' },
+      dividedBy: 'leg-length',
       instructions: [
         'Only if walking, stairs and the single-leg squat are free of pain.',
         'Hop forward once and hold the landing on the same leg. Toe to heel; best of three.',

@@ -71,6 +71,7 @@ function readItem(item: OwnItem, batteryId: string): BatteryItem {
     unit: item.unit === null ? null : siUnitOf(item.unit),
     displayUnit: item.unit,
     ...(item.trials === null ? {} : { trials: item.trials }),
+    ...(item.dividedBy === null ? {} : { dividedBy: item.dividedBy }),
     instructions: item.instructions,
     standard: item.standard,
     // Only ever added to: what the program says of the item stands first, link or none.

@@ -7,6 +7,7 @@ import { forceRecord } from '../figures/forceRecord.ts';
 import { type SidePair, sidePairs } from '../figures/sidePairs.ts';
 import { trialDots } from '../figures/trialDots.ts';
 import type { Battery, BatteryItem } from '../../knowledge/screening/battery.ts';
+import { takenWithWords } from '../../format/takenWithWords.ts';
 import { trialsWords } from '../../format/trialsWords.ts';
 import { batteryOf } from '../../knowledge/screening/index.ts';
 import { measureById } from '../../knowledge/measures/index.ts';
@@ -216,7 +217,7 @@ function oneSession(
       SIDE_WORDS[result.side],
       outcomeRuns(result, itemIn(battery, result), facts),
       painRuns(result.painNrs),
-      result.note,
+      [takenWithWords(result), result.note].filter((words) => words !== '').join('; '),
     ]);
   const caption = dotted(
     `${battery?.label ?? session.batteryId}, version ${session.batteryVersion}`,

@@ -94,3 +94,10 @@ test('several trials of one side in one cell of a table', () => {
   expect(row).toMatchObject({ valueSi: 1.42, trialsSi: [1.3, 1.42, expect.closeTo(1.38, 12)] });
   expect(() => screen('item,side,result\nWeight-bearing lunge,left,9+10\n')).toThrow('takes no repeated trials');
 });
+
+test('device, position and shoes are read where their columns are there; what is neither yes nor no is refused', () => {
+  const heads = 'item,side,result,device,position,shoes\n';
+  const [row] = screen(`${heads}Weight-bearing lunge,left,9,tape,on the floor,no\n`);
+  expect(row).toMatchObject({ valueSi: 0.09, device: 'tape', position: 'on the floor', shoes: false });
+  expect(() => screen(`${heads}Weight-bearing lunge,left,9,tape,,perhaps\n`)).toThrow('write yes or no');
+});

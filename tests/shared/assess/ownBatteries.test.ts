@@ -156,3 +156,30 @@ test('the working of a result of several trials shows each of them and how they 
   expect(reading?.working.inputs.map(({ quantity }) => quantity.value)).toEqual(trialsSi);
   expect(printed(file)).toContain('trials 130, 142, 138');
 });
+
+describe('a hop over the leg length', () => {
+  const hop = taken([aCopy(), [{ itemId: 'single-leg-hop', side: 'left', valueSi: 1.6902 }]]);
+  const shareOf = (legLengthLeftM: number | null) =>
+    assessCase({ ...hop, athlete: { ...hop.athlete, legLengthLeftM } }).facts.find(
+      ({ measure }) => measure === 'hop.legLengths',
+    )?.value;
+
+  test('with its working: 1.690 m over 0.90 m is 187.8 % (J Athl Train 2018;53:35, mean of boys; quotient by hand)', () => {
+    expect(shareOf(0.9)).toMatchObject({
+      kind: 'number',
+      reading: { value: expect.closeTo(1.878, 9), working: { formula: 'r = d / L' } },
+    });
+  });
+
+  test('with no length on file: cannot tell, and why', () => {
+    expect(shareOf(null)).toEqual({ kind: 'unknown', reason: 'leg length, left, is not recorded' });
+  });
+
+  test('an item of one’s own over the arm length, on the side it was taken', () => {
+    const reach = anItem({ id: 'reach', unit: 'cm', hasSides: true, possible: [0, 200], dividedBy: 'arm-length' });
+    const file = taken([{ ...aCopy(), items: [reach] }, [{ itemId: 'reach', side: 'right', valueSi: 0.6 }]]);
+    const { facts } = assessCase({ ...file, athlete: { ...file.athlete, armLengthRightM: 0.75, armLengthLeftM: 0.5 } });
+    const share = facts.find(({ measure }) => measure.endsWith('/over-arm-length'));
+    expect(share).toMatchObject({ displayUnit: '%', value: { reading: { value: expect.closeTo(0.8, 12) } } });
+  });
+});
