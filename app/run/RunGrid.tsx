@@ -62,7 +62,8 @@ export function RunGrid({ run, battery, files }: { run: RunKey; battery: Battery
           </h1>
           <p>
             {counted(files.length, 'athlete')}. Enter goes down a row and on to the next column; arrow keys move; p goes
-            to pain. Two sides: left, then right, <kbd>41.5 43</kbd>; right alone, <kbd>- 43</kbd>.
+            to pain. Two sides: left, then right, <kbd>41.5 43</kbd>; right alone, <kbd>- 43</kbd>; several trials,{' '}
+            <kbd>41+42</kbd>.
           </p>
           <span className="run-ways">
             <Button onClick={() => setArranging(true)}>Stations</Button>

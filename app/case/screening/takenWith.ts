@@ -6,6 +6,8 @@ export type TakenWith = Pick<ScreeningResult, 'device' | 'position' | 'shoes'>;
 
 export const NOTHING_TAKEN: TakenWith = { device: '', position: '', shoes: null };
 
+/** As found: anyone may have written to that place. */
+type Loose = Partial<Record<keyof TakenWith, unknown>>;
 type ByItem = Readonly<Record<string, TakenWith>>;
 
 const place = (batteryId: string) => `caseframe.taken-with.${batteryId}`;
@@ -14,11 +16,11 @@ const place = (batteryId: string) => `caseframe.taken-with.${batteryId}`;
 function stored(batteryId: string): ByItem {
   try {
     const found: unknown = JSON.parse(localStorage.getItem(place(batteryId)) ?? '{}');
-    const entries = Object.entries(found ?? {}).map(([itemId, said]: [string, Partial<TakenWith> | null]) => [
+    const entries = Object.entries(found ?? {}).map(([itemId, said]: [string, Loose | null]) => [
       itemId,
       {
-        device: String(said?.device ?? '').slice(0, 300),
-        position: String(said?.position ?? '').slice(0, 300),
+        device: textOf(said?.device),
+        position: textOf(said?.position),
         shoes: typeof said?.shoes === 'boolean' ? said.shoes : null,
       },
     ]);
@@ -27,6 +29,10 @@ function stored(batteryId: string): ByItem {
     // Unreadable: nothing was said.
     return {};
   }
+}
+
+function textOf(found: unknown): string {
+  return typeof found === 'string' ? found.slice(0, 300) : '';
 }
 
 /** What new results of a battery are said to be taken with, by item. */
