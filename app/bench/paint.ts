@@ -1,9 +1,15 @@
 import type { Rotation } from 'mediabunny';
 import type { Picture } from './frameStore.ts';
 
+/** The pixels each canvas was last painted from, used again: 8 MB a picture are soon hundreds. */
+const pixels = new WeakMap<object, ImageData>();
+/** The painting under way on each canvas. */
+const under = new WeakMap<object, symbol>();
+
 /**
  * Shows one decoded picture on a canvas, turned upright. Copied as RGBX: exact, and much quicker than drawing where no
- * graphics processor helps. Returns false if `isWanted` says meanwhile that another picture is wanted.
+ * graphics processor helps. Returns false if meanwhile another picture was begun on the canvas, or
+ * `isWanted` says that another is wanted.
  */
 export async function paint(
   canvas: HTMLCanvasElement | OffscreenCanvas,
@@ -13,13 +19,15 @@ export async function paint(
 ): Promise<boolean> {
   const { codedWidth: width, codedHeight: height } = init;
   const frame = new VideoFrame(bytes, init);
-  const image = new ImageData(width, height);
+  const image = pixelsOf(canvas, width, height);
+  const own = Symbol('painting');
+  under.set(canvas, own);
   try {
     await frame.copyTo(image.data, { format: 'RGBX' });
   } finally {
     frame.close();
   }
-  if (!isWanted()) return false;
+  if (under.get(canvas) !== own || !isWanted()) return false;
   const context = contextOf(canvas);
   if (context === null) return false;
   const isUpright = rotation % 180 === 0;
@@ -37,6 +45,14 @@ export async function paint(
   context.drawImage(flat, -width / 2, -height / 2);
   context.resetTransform();
   return true;
+}
+
+function pixelsOf(canvas: object, width: number, height: number): ImageData {
+  const last = pixels.get(canvas);
+  if (last?.width === width && last.height === height) return last;
+  const fresh = new ImageData(width, height);
+  pixels.set(canvas, fresh);
+  return fresh;
 }
 
 /** For pixels that are read back. Both kinds of canvas have it; the compiler knows no one signature of the two. */
