@@ -12,7 +12,10 @@ declare module 'fontkit' {
   }
   export interface GlyphRun {
     readonly advanceWidth: number;
-    readonly positions: readonly object[];
+    readonly positions: readonly { readonly xAdvance: number; readonly xOffset: number; readonly yOffset: number }[];
+    readonly glyphs: readonly {
+      readonly path: { readonly commands: readonly { readonly command: string; readonly args: readonly number[] }[] };
+    }[];
   }
   export function openSync(path: string): Font;
 }

@@ -6,6 +6,7 @@ import {
   HeadingLevel,
   ImageRun,
   LevelFormat,
+  LineRuleType,
   Math as MathZone,
   type MathComponent,
   MathFraction,
@@ -34,11 +35,13 @@ import { sheetFor } from '../../shared/report/sheet.ts';
 import type { Substitution } from '../../shared/report/steps/setFormula.ts';
 import { svgOf } from '../../shared/report/svg.ts';
 import { CAUTION_LINE } from '../../shared/report/words.ts';
+import { drawPng } from './drawPng.ts';
 import { setZipDates } from './setZipDates.ts';
 
 /**
  * The same report as an editable text document (Office Open XML, ECMA-376): headings, lists, tables with heads,
- * equations that can be edited, figures as vector drawings with words for those who cannot see them.
+ * equations that can be edited, figures as vector drawings, with pictures for programs that draw none and words for
+ * those who cannot see them.
  * The same request gives the same bytes.
  */
 export async function writeDocx(request: ReportRequest): Promise<Uint8Array> {
@@ -110,7 +113,8 @@ export async function writeDocx(request: ReportRequest): Promise<Uint8Array> {
   return setZipDates(new Uint8Array(bytes), request.createdAt);
 }
 
-const SPACING = { after: 100, line: 276 };
+/** `auto` in so many words: some programs take a bare number for a fixed height and cut figures and fractions off. */
+const SPACING = { after: 100, line: 276, lineRule: LineRuleType.AUTO };
 const NUMBERED = 'numbered';
 const INDENT = { left: 480, hanging: 360 };
 /** Points to twentieths of a point. */
@@ -167,7 +171,7 @@ function docxOf(block: Block, desk: Desk): (Paragraph | Table)[] {
         type: 'svg',
         data: Buffer.from(svgOf({ height, marks }, desk.width, block.alt, desk.images), 'utf8'),
         transformation: { width: Math.round(desk.width * PX), height: Math.round(height * PX) },
-        fallback: { type: 'png', data: NOTHING },
+        fallback: { type: 'png', data: drawPng({ height, marks }, desk.width) },
         altText: { id: String(desk.drawings), name: `Figure ${desk.drawings}`, description: clean(block.alt) },
       });
       const caption = block.caption === null ? [] : [new Paragraph({ children: runsOf(plain(block.caption)) })];
@@ -241,12 +245,6 @@ function mathOf(node: FormulaNode, values: Substitution): MathComponent[] {
       return [new MathRadical({ children: mathOf(node.of, values) })];
   }
 }
-
-/** A clear PNG of one pixel (ISO/IEC 15948), for programs that draw no vector figure; the words beside it still say the finding. */
-const NOTHING = Buffer.from(
-  'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAAC0lEQVR42mNgAAIAAAUAAen63NgAAAAASUVORK5CYII=',
-  'base64',
-);
 
 /** ECMA-376 part 2, 11: what a document says of itself. */
 function coreProperties(title: string, author: string, at: string): string {
