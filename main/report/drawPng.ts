@@ -25,7 +25,7 @@ export function drawPng({ height, marks }: Drawing, width: number): Buffer {
 function drawMark(canvas: Canvas, mark: Mark): void {
   switch (mark.mark) {
     case 'text':
-      return canvas.fill(outlinesOf(mark), mark.ink);
+      return canvas.paint(outlinesOf(mark), mark.ink);
     case 'line':
       return stroke(
         canvas,
@@ -50,13 +50,13 @@ function drawMark(canvas: Canvas, mark: Mark): void {
         [x, y],
       ];
       const { fill, stroke: edge, weight } = mark.mark === 'rect' ? mark : FRAME;
-      if (fill !== null) canvas.fill([box], fill);
+      if (fill !== null) canvas.paint([box], fill);
       if (edge !== null) stroke(canvas, [box], edge, weight);
       return;
     }
     case 'path': {
       const lines = linesOf(commandsOf(mark.d));
-      if (mark.fill !== null) canvas.fill(lines, mark.fill);
+      if (mark.fill !== null) canvas.paint(lines, mark.fill);
       if (mark.stroke !== null) stroke(canvas, lines, mark.stroke, mark.weight, mark.dash);
       return;
     }
@@ -144,7 +144,7 @@ function stroke(canvas: Canvas, lines: readonly Point[][], ink: Ink, weight: num
       }
       along += length;
     }
-    for (const one of bars) canvas.fill([one], ink);
+    for (const one of bars) canvas.paint([one], ink);
   }
 }
 
@@ -184,7 +184,7 @@ class Canvas {
     this.#rgb = new Uint8Array(width * height * 3).fill(255);
   }
 
-  fill(lines: readonly Point[][], ink: Ink): void {
+  paint(lines: readonly Point[][], ink: Ink): void {
     const ys = lines.flat().map(([, y]) => y * SCALE);
     const xs = lines.flat().map(([x]) => this.#inside(x * SCALE));
     const [left, right] = [Math.floor(Math.min(...xs)), Math.ceil(Math.max(...xs))];
@@ -200,7 +200,7 @@ class Canvas {
       // An outline closes itself.
       scaled.forEach((to, i) => addEdge(area, stride, scaled[i - 1] ?? scaled.at(-1) ?? to, to));
     }
-    const paint = [1, 3, 5].map((at) => Number.parseInt(INK_ON_PAPER[ink].slice(at, at + 2), 16));
+    const colour = [1, 3, 5].map((at) => Number.parseInt(INK_ON_PAPER[ink].slice(at, at + 2), 16));
     for (let y = top; y < bottom; y++) {
       let sum = 0;
       for (let x = left; x < right; x++) {
@@ -210,7 +210,7 @@ class Canvas {
         for (let c = 0; c < 3; c++) {
           const at = (y * this.#width + x) * 3 + c;
           const under = this.#rgb[at] ?? 255;
-          this.#rgb[at] = Math.round(under + ((paint[c] ?? 0) - under) * cover);
+          this.#rgb[at] = Math.round(under + ((colour[c] ?? 0) - under) * cover);
         }
       }
     }

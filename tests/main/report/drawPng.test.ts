@@ -11,7 +11,14 @@ async function pixels(marks: readonly Mark[]): Promise<(x: number, y: number) =>
 }
 
 const rect = (x: number, width: number): Mark => ({
-  ...{ mark: 'rect', x, y: 5, width, height: 10, fill: 'ink', stroke: null, weight: 0 },
+  mark: 'rect',
+  x,
+  y: 5,
+  width,
+  height: 10,
+  fill: 'ink',
+  stroke: null,
+  weight: 0,
 });
 
 test('two pixels a point; ink #1d1b18 inside, paper outside, a quarter of a point covers half a pixel', async () => {
