@@ -10,6 +10,7 @@ import { GRADES, type ScreeningResult, type ScreeningSession } from '../../../sh
 import { GRADE_WORDS } from '../../../shared/report/words.ts';
 import { convert, UNITS } from '../../../shared/units.ts';
 import { withUnit } from '../../../shared/format/number.ts';
+import { takenWithWords } from '../../../shared/format/takenWithWords.ts';
 import { CellChoice } from '../../parts/CellChoice.tsx';
 import { NumberField } from '../../parts/NumberField.tsx';
 import { PainCell } from '../../parts/PainCell.tsx';
@@ -48,6 +49,7 @@ export function ItemRow(props: { session: ScreeningSession; item: BatteryItem; r
       (fact) => fact.from.id === result?.id && fact.measure === item.measure && fact.value.kind === 'number',
     ),
   );
+  const hintId = useId();
   const share = overLimbMeasure(item);
   const shares = assessment.facts.filter(
     (fact) => fact.measure === share && held.some(({ id }) => id === fact.from.id),
@@ -59,7 +61,15 @@ export function ItemRow(props: { session: ScreeningSession; item: BatteryItem; r
       <tr>
         <th scope="row">{item.label}</th>
         {sides.map((side, i) => (
-          <ResultCells key={side} session={session} item={item} side={side} result={found[i] ?? null} taken={taken} />
+          <ResultCells
+            key={side}
+            session={session}
+            item={item}
+            side={side}
+            result={found[i] ?? null}
+            taken={taken}
+            hintId={hintId}
+          />
         ))}
         {!item.hasSides && (
           <td colSpan={2} className="quiet">
@@ -93,33 +103,45 @@ export function ItemRow(props: { session: ScreeningSession; item: BatteryItem; r
           )}
           {shares.length > 0 && (
             <p>
-              {shares.map((fact) => (
-                <span key={fact.key} className="item-reading">
-                  {fact.side}, over the {item.dividedBy?.replace('-', ' ')}:{' '}
+              Over the {item.dividedBy?.replace('-', ' ')}:
+              {shares.map((fact, i) => (
+                <span key={fact.key}>
+                  {i === 0 ? ' ' : '; '}
+                  {fact.side}{' '}
                   {fact.value.kind === 'unknown' ? <>can’t tell, {fact.value.reason}</> : <FactText fact={fact} />}
                 </span>
               ))}
             </p>
           )}
-          <OwnWords item={item} />
-          {held.length > 0 && (
-            <TakenWithFields
-              item={item.label}
-              value={taken}
-              onChange={({ device, position, shoes }) =>
-                edit(
-                  held.map(({ id }) => ({
-                    op: 'patch',
-                    kind: 'screeningResult',
-                    id,
-                    fields: { device, position, shoes },
-                  })),
-                )
-              }
-            />
+          {item.trials !== undefined && (
+            <p className="quiet" id={hintId}>
+              Several trials with + between them: {resultWords(item.trials)} counts.
+            </p>
           )}
+          <OwnWords item={item} />
           {gradesDiffer(left, right) && <p>Sides: graded differently. Grades have no error figure; look again.</p>}
-          <ItemDetails item={item} range={usualRange(item, file.athlete, session.heldOn)} />
+          <div className="item-folds">
+            <ItemDetails item={item} range={usualRange(item, file.athlete, session.heldOn)} />
+            {held.length > 0 && (
+              <details className="item-details">
+                <summary>{takenWithWords(taken) || 'Device, position, shoes'}</summary>
+                <TakenWithFields
+                  item={item.label}
+                  value={taken}
+                  onChange={({ device, position, shoes }) =>
+                    edit(
+                      held.map(({ id }) => ({
+                        op: 'patch',
+                        kind: 'screeningResult',
+                        id,
+                        fields: { device, position, shoes },
+                      })),
+                    )
+                  }
+                />
+              </details>
+            )}
+          </div>
         </td>
       </tr>
     </tbody>
@@ -156,8 +178,10 @@ function ResultCells(props: {
   result: ScreeningResult | null;
   /** As the other side was taken. */
   taken: TakenWith;
+  /** Of the words on how trials are typed. */
+  hintId: string;
 }) {
-  const { session, item, side, result, taken } = props;
+  const { session, item, side, result, taken, hintId } = props;
   const edit = useEdit();
   const select = useSelect();
   const named = side === 'none' ? item.label : `${item.label}, ${side}`;
@@ -195,7 +219,7 @@ function ResultCells(props: {
           />
         )}
         {item.trials !== undefined && (
-          <TrialsField label={named} item={item} result={result} onFocus={onFocus} onChange={store} />
+          <TrialsField label={named} item={item} result={result} hintId={hintId} onFocus={onFocus} onChange={store} />
         )}
         {item.trials === undefined && item.unit !== null && item.displayUnit !== null && (
           <NumberField
@@ -227,10 +251,11 @@ function TrialsField(props: {
   label: string;
   item: BatteryItem;
   result: ScreeningResult | null;
+  hintId: string;
   onFocus: () => void;
   onChange: (fields: EnteredResult) => void;
 }) {
-  const { label, item, result, onFocus, onChange } = props;
+  const { label, item, result, hintId, onFocus, onChange } = props;
   const id = useId();
   const [text, setText] = useTyped<string>(
     writeResult(item, result) || null,
@@ -241,25 +266,29 @@ function TrialsField(props: {
   const refusal = 'refusal' in typed ? typed.refusal : null;
   const unit = item.displayUnit === null ? '' : UNITS[item.displayUnit].label;
   return (
-    <span className="field-row">
-      <input
-        className="input input-number"
-        aria-label={unit === '' ? label : `${label}, ${unit}`}
-        aria-describedby={id}
-        aria-invalid={refusal !== null || undefined}
-        autoComplete="off"
-        value={text}
-        onFocus={onFocus}
-        onChange={({ target }) => {
-          setText(target.value);
-          onChange(valueOf(readResult(item, target.value)) ?? NO_RESULT);
-        }}
-      />{' '}
-      {unit}
-      <span id={id} className="quiet trials-note">
-        {refusal ?? (item.trials === undefined ? '' : `${resultWords(item.trials)}, with + between`)}
+    <>
+      <span className="field-row">
+        <input
+          className="input input-number"
+          aria-label={unit === '' ? label : `${label}, ${unit}`}
+          aria-describedby={refusal === null ? hintId : id}
+          aria-invalid={refusal !== null || undefined}
+          autoComplete="off"
+          value={text}
+          onFocus={onFocus}
+          onChange={({ target }) => {
+            setText(target.value);
+            onChange(valueOf(readResult(item, target.value)) ?? NO_RESULT);
+          }}
+        />{' '}
+        {unit}
       </span>
-    </span>
+      {refusal !== null && (
+        <span id={id} className="field-notes">
+          {refusal}
+        </span>
+      )}
+    </>
   );
 }
 
