@@ -62,7 +62,7 @@ export function proposeEvents(input: TrialInput): readonly EventProposal[] {
   const frameOf = (sample: number | null | undefined) =>
     feet === null || sample === null || sample === undefined ? null : feet.firstFrame + sample;
   const [takeoff, landing] = [frameOf(span?.takeoff), frameOf(span?.landing)];
-  const fall = fallBetween(view, takeoff, landing);
+  const fall = oneFoot(view) ?? fallBetween(view, takeoff, landing);
   const feetSay = `the lowest foot is more than ${100 * CONTACT_HEIGHT_M} cm up`;
   const contactU = Math.hypot(CONTACT_FRAME_U, CONTACT_U_S * view.rateHz);
   propose('take-off', takeoff, fall.confidence, `last frame before ${feetSay}; ${fall.because}`, contactU);
@@ -216,6 +216,18 @@ function lowestFeet(
   }
   const stretch = run(lowest);
   return stretch === null ? null : { firstFrame: stretch.firstFrame, heights: [...stretch.values] };
+}
+
+/** With one foot alone nobody knows where the other one is; null where both are there. */
+function oneFoot({ points }: Scene): { confidence: 'doubtful'; because: string } | null {
+  const [left, right] = (['left', 'right'] as const).map((side) =>
+    ['toe', 'heel'].some((part) => points.has(`${part}-${side}`)),
+  );
+  if (left === right) return null;
+  return {
+    confidence: 'doubtful',
+    because: `only the ${left === true ? 'left' : 'right'} foot is digitised, the other may still stand`,
+  };
 }
 
 /** Does the centre of mass fall freely in between? That is what being in the air means. */

@@ -107,36 +107,37 @@ test('law: whatever is typed is read or refused, never thrown', () => {
   );
 });
 
+/** Of each side the result and its trials, SI. */
+const trialsOf = (of: BatteryItem, text: string) =>
+  readEntry(of, text).sides.map(({ value }) => [value?.valueSi ?? null, value?.trialsSi ?? null]);
+
 describe('several trials of a side, with + between them; expected values worked out by hand', () => {
   const meanOf3 = { ...item('weight-bearing-lunge'), trials: { most: 3, combine: 'mean' } } as const;
-  const read = (of: BatteryItem, text: string) => readEntry(of, text);
-  const values = (of: BatteryItem, text: string) =>
-    read(of, text).sides.map(({ value }) => [value?.valueSi ?? null, value?.trialsSi ?? null]);
 
   test('mean, highest and lowest, each trial kept, left and right', () => {
-    expect(values(meanOf3, '9+10,5+12 11')).toEqual([
+    expect(trialsOf(meanOf3, '9+10,5+12 11')).toEqual([
       [expect.closeTo(0.105, 12), [0.09, 0.105, 0.12]],
       [0.11, null],
     ]);
-    expect(values(item('single-leg-hop'), '- 130+142+138')).toEqual([
+    expect(trialsOf(item('single-leg-hop'), '- 130+142+138')).toEqual([
       [null, null],
       [1.42, [1.3, 1.42, expect.closeTo(1.38, 12)]],
     ]);
     const lowest = { ...meanOf3, trials: { most: 2, combine: 'lowest' } } as const;
-    expect(values(lowest, 'r12+9')).toEqual([
+    expect(trialsOf(lowest, 'r12+9')).toEqual([
       [null, null],
       [0.09, [0.12, 0.09]],
     ]);
-    expect(values(item('closed-chain-touches'), '20+23+22')).toEqual([[expect.closeTo(65 / 3, 12), [20, 23, 22]]]);
+    expect(trialsOf(item('closed-chain-touches'), '20+23+22')).toEqual([[expect.closeTo(65 / 3, 12), [20, 23, 22]]]);
   });
 
   test('a plus at the end waits for its trial; one trial is a value; negative trials of a gap', () => {
-    expect(values(meanOf3, '9+')).toEqual([
+    expect(trialsOf(meanOf3, '9+')).toEqual([
       [0.09, null],
       [null, null],
     ]);
     const gap = { ...item('hands-behind-back'), trials: { most: 3, combine: 'lowest' } } as const;
-    expect(values(gap, '-2+-1.5')[0]).toEqual([-0.02, [-0.02, -0.015]]);
+    expect(trialsOf(gap, '-2+-1.5')[0]).toEqual([-0.02, [-0.02, -0.015]]);
   });
 
   test.each([
@@ -146,20 +147,22 @@ describe('several trials of a side, with + between them; expected values worked 
     [item('closed-chain-touches'), '20+20.5', 'a whole number'],
     [meanOf3, '9+x', 'not a number'],
   ])('refused in words: %#', (of, text, words) => {
-    const [first] = read(of, text).sides;
+    const [first] = readEntry(of, text).sides;
     expect(first?.refusal).toContain(words);
     expect(first?.value).toBeNull();
   });
 
   test('an unusual trial is asked about, though the mean is usual', () => {
-    expect(read(meanOf3, '1+12+13').sides[0]?.question).toContain('unusual');
+    expect(readEntry(meanOf3, '1+12+13').sides[0]?.question).toContain('unusual');
   });
 
   test('law: what is written of trials is read back as the same', () => {
     fc.assert(
       fc.property(fc.array(fc.integer({ min: 0, max: 350 }), { minLength: 1, maxLength: 3 }), (tenths) => {
-        const { value } = read(meanOf3, tenths.map((one) => String(one / 10)).join('+')).sides[0] ?? { value: null };
-        expect(read(meanOf3, writeResult(meanOf3, value)).sides[0]?.value).toEqual(value);
+        const { value } = readEntry(meanOf3, tenths.map((one) => String(one / 10)).join('+')).sides[0] ?? {
+          value: null,
+        };
+        expect(readEntry(meanOf3, writeResult(meanOf3, value)).sides[0]?.value).toEqual(value);
       }),
     );
   });

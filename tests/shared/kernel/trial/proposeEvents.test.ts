@@ -28,6 +28,12 @@ test('a slowed clip makes them doubtful, with the fall that says so', () => {
   expect(found.get('take-off')?.because).toMatch(/2\.5 m\/s²/);
 });
 
+test('with one foot digitised take-off is doubtful and says why: the other foot may still stand', () => {
+  const tracks = input.tracks.filter(({ point }) => point !== 'toe-left' && point !== 'heel-left');
+  const takeoff = proposals({ tracks }).get('take-off');
+  expect(takeoff).toMatchObject({ confidence: 'doubtful', because: expect.stringContaining('only the right foot') });
+});
+
 test('proposes only events of the movement, in its order, and nothing without a scale or a clock', () => {
   const order = input.movement.events.map(({ id }) => id);
   const indices = [...proposals().keys()].map((event) => order.indexOf(event));
