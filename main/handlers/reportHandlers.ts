@@ -16,31 +16,38 @@ import { judged } from './judged.ts';
 import { keepFile } from './keepFile.ts';
 
 export const reportHandlers: Handlers<'report.preview' | 'report.make' | 'report.cancel' | 'report.text'> = {
-  'report.preview': async (context, request) => {
-    const { file, createdAt, given } = await openFor(context, request);
-    // Placed pages are JSON: numbers, texts and lists.
-    return { report: (await making(context, 'pages', request, { file, createdAt, ...given })) as unknown as Json };
-  },
-  'report.text': async (context, request) => {
-    const { file, createdAt, given } = await openFor(context, request);
-    const base = fileBase(file, request.kind);
-    if (request.as === 'docx') {
-      const bytes = await making(context, 'docx', request, { file, createdAt, ...given });
-      return { files: [{ name: `${base}.docx`, mediaType: DOCX, base64: Buffer.from(bytes).toString('base64') }] };
-    }
-    const { markdown, figures } = await making(context, 'md', request, { file, createdAt, ...given });
-    const texts = [
-      { name: `${base}.md`, mediaType: 'text/markdown', text: markdown },
-      ...figures.map(({ fileName, svg }) => ({ name: `figures/${fileName}`, mediaType: 'image/svg+xml', text: svg })),
-    ];
-    return {
-      files: texts.map(({ text, ...one }) => ({ ...one, base64: Buffer.from(text, 'utf8').toString('base64') })),
-    };
-  },
+  'report.preview': (context, request) =>
+    asJob('pages', request.jobId, async (signal) => {
+      const { file, createdAt, given } = await openFor(context, request);
+      const report = await making(context, 'pages', request, { file, createdAt, ...given }, signal);
+      // Placed pages are JSON: numbers, texts and lists.
+      return { report: report as unknown as Json };
+    }),
+  'report.text': (context, request) =>
+    asJob(request.as, request.jobId, async (signal) => {
+      const { file, createdAt, given } = await openFor(context, request);
+      const base = fileBase(file, request.kind);
+      if (request.as === 'docx') {
+        const bytes = await making(context, 'docx', request, { file, createdAt, ...given }, signal);
+        return { files: [{ name: `${base}.docx`, mediaType: DOCX, base64: Buffer.from(bytes).toString('base64') }] };
+      }
+      const { markdown, figures } = await making(context, 'md', request, { file, createdAt, ...given }, signal);
+      const texts = [
+        { name: `${base}.md`, mediaType: 'text/markdown', text: markdown },
+        ...figures.map(({ fileName, svg }) => ({ name: `figures/${fileName}`, mediaType: 'image/svg+xml', text: svg })),
+      ];
+      return {
+        files: texts.map(({ text, ...one }) => ({ ...one, base64: Buffer.from(text, 'utf8').toString('base64') })),
+      };
+    }),
   'report.make': async (context, request) => {
-    const { file, createdAt, given } = await context.inTurn(() => openFor(context, request));
-    refuseUnfinished(file, request);
-    const made = await making(context, 'pdf', request, { file, createdAt, ...given });
+    const { file, given, made } = await asJob('pdf', request.jobId, async (signal) => {
+      const opened = await context.inTurn(() => openFor(context, request));
+      refuseUnfinished(opened.file, request);
+      const { createdAt } = opened;
+      const job = { file: opened.file, createdAt, ...opened.given };
+      return { ...opened, made: await making(context, 'pdf', request, job, signal) };
+    });
     return context.inTurn(() => keepReport(context, request, file, given.replaced, made));
   },
   'report.cancel': async (_context, { jobId }) => {
@@ -52,7 +59,31 @@ export const reportHandlers: Handlers<'report.preview' | 'report.make' | 'report
 /** Reports under way that someone may stop. */
 const underWay = new Map<string, AbortController>();
 
-/** Makes a report beside all else, heard of and stopped under the id of its job, where it has one. */
+/**
+ * Work that may be stopped under the id of its job, where it has one, from the moment it is asked for: pages asked for
+ * later take the place of those asked for before, whichever case is read sooner.
+ */
+async function asJob<T>(
+  as: As,
+  jobId: string | undefined,
+  work: (signal: AbortSignal | undefined) => Promise<T>,
+): Promise<T> {
+  if (jobId === undefined) return work(undefined);
+  const before = underWay.get(jobId);
+  if (before !== undefined && as !== 'pages')
+    throw new DomainError('conflict', 'A report is being made under this id already.');
+  // Pages that something else was chosen over are waited for by nobody.
+  before?.abort();
+  const stop = new AbortController();
+  underWay.set(jobId, stop);
+  try {
+    return await work(stop.signal);
+  } finally {
+    if (underWay.get(jobId) === stop) underWay.delete(jobId);
+  }
+}
+
+/** Makes a report beside all else, heard of under the id of its job, where it has one. */
 async function making<A extends As>(
   { emit }: Context,
   as: A,
@@ -65,24 +96,11 @@ async function making<A extends As>(
     attachCase,
   }: Request<'report.preview'> & { attachCase?: boolean | undefined },
   { file, createdAt, ...given }: { readonly file: CaseFile; readonly createdAt: string } & Partial<ReportOptions>,
+  signal: AbortSignal | undefined,
 ): Promise<MadeAs[A]> {
   const job = { file, createdAt, options: { kind, paper, deidentify, isFinal, attachCase, ...given } };
   if (jobId === undefined) return makeInThread(as, job);
-  const before = underWay.get(jobId);
-  if (before !== undefined && as !== 'pages')
-    throw new DomainError('conflict', 'A report is being made under this id already.');
-  // Pages that something else was chosen over are waited for by nobody.
-  before?.abort();
-  const stop = new AbortController();
-  underWay.set(jobId, stop);
-  try {
-    return await makeInThread(as, job, {
-      signal: stop.signal,
-      onPart: (done, of) => emit('report.progress', { jobId, done, of }),
-    });
-  } finally {
-    if (underWay.get(jobId) === stop) underWay.delete(jobId);
-  }
+  return makeInThread(as, job, { signal, onPart: (done, of) => emit('report.progress', { jobId, done, of }) });
 }
 
 async function keepReport(

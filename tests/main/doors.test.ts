@@ -180,6 +180,14 @@ const RUN = JSON.stringify({
   ],
 });
 
+const BATTERY = JSON.stringify(
+  writeBattery({
+    ...aCopy(),
+    description: 'Some words in which a slip does no harm. '.repeat(7),
+    items: [...aCopy().items.slice(0, 4), anItem({ caution: 'Some words in which a slip does no harm. '.repeat(40) })],
+  }),
+);
+
 /** Each as a battery of its own, so that what an earlier one left does not stand in its way. */
 const importBattery: Door = async (text) => {
   const { id } = await ask(made.service, 'battery.import', { fileName: 'battery.json', text: text.toWellFormed() });
@@ -193,7 +201,7 @@ const DOORS: readonly (readonly [string, Door, string])[] = [
   ['jump import of a force record', command('csv', 'jump', 'import', 'CASE', 'FILE'), TABLES.force],
   ['case new', command('json', 'case', 'new', '--from', 'FILE'), CASE],
   ['the import of a trial', importTrial, TRIAL],
-  ['battery import', importBattery, JSON.stringify(writeBattery({ ...aCopy(), items: [...aCopy().items, anItem()] }))],
+  ['battery import', importBattery, BATTERY],
   ['the import of markers', importMarkers, MARKERS],
   ['the merge of another laptop’s run', command('json', 'run', 'merge', 'FILE', '--conflicts', 'theirs'), RUN],
 ];
