@@ -21,9 +21,8 @@ import { Button } from '../parts/Button.tsx';
 import { EmptyState } from '../parts/EmptyState.tsx';
 import { FileDoor } from '../parts/FileDoor.tsx';
 import { saveBlob } from '../parts/saveBlob.ts';
-import { isRedo, isUndo, REDO_WORDS, UNDO_WORDS, useKeys } from '../workbench/keys.ts';
 import { hrefOf } from '../workbench/route.ts';
-import { RunningHead } from '../workbench/RunningHead.tsx';
+import { SharedHead } from '../workbench/SharedHead.tsx';
 import { BatteryForm } from './BatteryForm.tsx';
 import '../rules/rules.css';
 import './batteries.css';
@@ -44,16 +43,6 @@ export function BatteriesScreen() {
     document.title = 'Batteries, Caseframe';
   }, []);
   const forget = () => setDrafts(new Map());
-  const back = async (way: () => Promise<unknown>) => {
-    await way();
-    forget();
-  };
-  useKeys((event) => {
-    if (isUndo(event) && data?.canUndo === true) void back(() => undo());
-    else if (isRedo(event) && data?.canRedo === true) void back(() => redo());
-    else return false;
-    return true;
-  });
   const own = data?.batteries ?? [];
   const put = (draft: BatteryBody, isRetired = false) => {
     setDrafts(new Map(drafts).set(draft.id, draft));
@@ -67,26 +56,7 @@ export function BatteriesScreen() {
 
   return (
     <>
-      <RunningHead>
-        <span className="case-state">
-          <Button
-            look="quiet"
-            disabled={data?.canUndo !== true}
-            title={UNDO_WORDS}
-            onClick={() => void back(() => undo())}
-          >
-            Undo
-          </Button>
-          <Button
-            look="quiet"
-            disabled={data?.canRedo !== true}
-            title={REDO_WORDS}
-            onClick={() => void back(() => redo())}
-          >
-            Redo
-          </Button>
-        </span>
-      </RunningHead>
+      <SharedHead steps={data} undo={() => undo()} redo={() => redo()} onDone={forget} />
       <main id="sheet" className="shelf rules-screen" tabIndex={-1}>
         <h1>Batteries</h1>
         <p className="quiet">

@@ -1,4 +1,3 @@
-import { type ReactNode, useId } from 'react';
 import { lowerFirst } from '../../shared/format/letterCase.ts';
 import { conditionEntry } from '../../shared/knowledge/conditions/index.ts';
 import type { BatteryItem } from '../../shared/knowledge/screening/battery.ts';
@@ -9,6 +8,7 @@ import { DIVIDED_BY, ITEM_KINDS, ITEM_UNITS, MOST_TRIALS, type OwnItem } from '.
 import { CONDITIONS, REGIONS } from '../../shared/model/injury.ts';
 import { siUnitOf, UNITS } from '../../shared/units.ts';
 import { REGION_WORDS } from '../case/injuries/regionWords.ts';
+import { Clause } from '../rules/Clause.tsx';
 import { NumberBox, Pick } from '../rules/inline.tsx';
 
 const KIND_CHOICES = ITEM_KINDS.map((value) => ({
@@ -408,25 +408,5 @@ function Line(props: { label: string; isLabelShown?: boolean; value: string; onC
       <span aria-hidden="true">{props.label}</span>
       {input}
     </span>
-  );
-}
-
-/** One clause, with what is wrong with it below. */
-function Clause({ title, problems, children }: { title: string; problems: readonly string[]; children: ReactNode }) {
-  const id = useId();
-  return (
-    <section className="rule-part" aria-labelledby={id} data-refused={problems.length > 0 ? true : undefined}>
-      <p id={id} className="rule-title">
-        {title}
-      </p>
-      <div className="rule-words">{children}</div>
-      {problems.length > 0 && (
-        <ul className="rule-problems">
-          {problems.map((words) => (
-            <li key={words}>{words}</li>
-          ))}
-        </ul>
-      )}
-    </section>
   );
 }

@@ -1,4 +1,4 @@
-import { type ReactNode, useId } from 'react';
+import type { ReactNode } from 'react';
 import { DRILLS } from '../../shared/knowledge/drills/index.ts';
 import { MOVEMENTS } from '../../shared/knowledge/movements/index.ts';
 import { NAMED_LOADS } from '../../shared/knowledge/namedLoads.ts';
@@ -7,12 +7,13 @@ import type { RuleBody } from '../../shared/model/ownRule.ts';
 import type { RulePart } from '../../shared/rules/checkRules.ts';
 import { LOADS } from '../../shared/rules/loads/index.ts';
 import { Button } from '../parts/Button.tsx';
+import { Clause } from './Clause.tsx';
 import { asObject, type Loose, textOf } from './loose.ts';
 import { RulePreview } from './RulePreview.tsx';
 import { RuleWording } from './RuleWording.tsx';
 import { RuleTest } from './RuleTest.tsx';
 import { NumberBox, Pick } from './inline.tsx';
-import { type Problem, usePreview } from './usePreview.ts';
+import { usePreview } from './usePreview.ts';
 import './rules.css';
 
 /** A movement that a rule may name, with its phases. */
@@ -55,7 +56,7 @@ export function RuleForm(props: {
   const { rule, isOn, caseId } = props;
   const preview = usePreview(caseId, rule);
   const change = (fields: Loose) => props.onRule({ ...rule, ...fields });
-  const of = (part: RulePart) => (preview?.problems ?? []).filter((one) => one.part === part);
+  const of = (part: RulePart) => (preview?.problems ?? []).filter((one) => one.part === part).map(({ words }) => words);
   const tests = Array.isArray(rule['all']) ? rule['all'].map(asObject) : [];
   const loads = Array.isArray(rule['loads']) ? rule['loads'] : [];
   const eases = Array.isArray(rule['eases']) ? rule['eases'] : [];
@@ -68,7 +69,7 @@ export function RuleForm(props: {
   return (
     <div className="rule-form">
       <div className="rule-sentence">
-        <Part title="Called" problems={of('name')}>
+        <Clause title="Called" problems={of('name')}>
           <span>own/</span>
           <input
             className="input rule-name"
@@ -78,8 +79,8 @@ export function RuleForm(props: {
             spellCheck={false}
             onChange={({ target }) => change({ id: `own/${target.value.toLowerCase().replaceAll(' ', '-')}` })}
           />
-        </Part>
-        <Part title="Where" problems={of('place')}>
+        </Clause>
+        <Clause title="Where" problems={of('place')}>
           <span>In</span>
           <Pick
             label="Movement"
@@ -101,8 +102,8 @@ export function RuleForm(props: {
             choices={REGIONS.map((region) => ({ value: region, label: region.replaceAll('-', ' ') }))}
             onChange={(region) => change({ region })}
           />
-        </Part>
-        <Part title="If" problems={of('tests')}>
+        </Clause>
+        <Clause title="If" problems={of('tests')}>
           <ol className="rule-tests">
             {tests.map((test, i) => (
               <RuleTest
@@ -122,8 +123,8 @@ export function RuleForm(props: {
           >
             Add a condition
           </Button>
-        </Part>
-        <Part title="Then" problems={of('wording')}>
+        </Clause>
+        <Clause title="Then" problems={of('wording')}>
           <Pick
             label="What it does"
             value={textOf(rule['kind'])}
@@ -136,8 +137,8 @@ export function RuleForm(props: {
             hasAdvice={rule['kind'] !== 'confirmation'}
             onChange={(wording) => change({ wording })}
           />
-        </Part>
-        <Part title="Practise" problems={of('drill')}>
+        </Clause>
+        <Clause title="Practise" problems={of('drill')}>
           <Pick
             label="Drill, with its dose"
             value={typeof rule['drill'] === 'string' ? rule['drill'] : ''}
@@ -159,8 +160,8 @@ export function RuleForm(props: {
             }
           />
           <span>days.</span>
-        </Part>
-        <Part title="It asks" problems={of('effects')}>
+        </Clause>
+        <Clause title="It asks" problems={of('effects')}>
           <fieldset className="rule-loads">
             <legend>of the body; each brings the limits of every injury that this reaches:</legend>
             {Object.values(LOADS).map(({ id, means }) => (
@@ -176,8 +177,8 @@ export function RuleForm(props: {
               </label>
             ))}
           </fieldset>
-        </Part>
-        <Part title="It eases" problems={[]}>
+        </Clause>
+        <Clause title="It eases" problems={[]}>
           <fieldset className="rule-loads">
             <legend>Loads that it asks for less of; advice that adds one of them then pulls apart from it:</legend>
             {NAMED_LOADS.map(({ id, load }) => (
@@ -193,8 +194,8 @@ export function RuleForm(props: {
               </label>
             ))}
           </fieldset>
-        </Part>
-        <Part title="Founded on" problems={of('sources')}>
+        </Clause>
+        <Clause title="Founded on" problems={of('sources')}>
           <input
             className="input rule-source"
             aria-label="What it is founded on"
@@ -205,7 +206,7 @@ export function RuleForm(props: {
             }
           />
           <span className="quiet">Called a convention wherever it is printed.</span>
-        </Part>
+        </Clause>
       </div>
       <div className="rule-beside">
         <label className="choice">
@@ -216,25 +217,5 @@ export function RuleForm(props: {
         <div className="rule-ways">{props.children}</div>
       </div>
     </div>
-  );
-}
-
-/** One clause of the sentence, with what is wrong with it below. */
-function Part({ title, problems, children }: { title: string; problems: readonly Problem[]; children: ReactNode }) {
-  const id = useId();
-  return (
-    <section className="rule-part" aria-labelledby={id} data-refused={problems.length > 0 ? true : undefined}>
-      <p id={id} className="rule-title">
-        {title}
-      </p>
-      <div className="rule-words">{children}</div>
-      {problems.length > 0 && (
-        <ul className="rule-problems">
-          {problems.map(({ words }) => (
-            <li key={words}>{words}</li>
-          ))}
-        </ul>
-      )}
-    </section>
   );
 }

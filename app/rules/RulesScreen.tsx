@@ -11,8 +11,7 @@ import { newId } from '../case/newRecord.ts';
 import { failureWords } from '../failureWords.ts';
 import { Button } from '../parts/Button.tsx';
 import { EmptyState } from '../parts/EmptyState.tsx';
-import { isRedo, isUndo, REDO_WORDS, UNDO_WORDS, useKeys } from '../workbench/keys.ts';
-import { RunningHead } from '../workbench/RunningHead.tsx';
+import { SharedHead } from '../workbench/SharedHead.tsx';
 import { RuleForm } from './RuleForm.tsx';
 import { RuleList } from './RuleList.tsx';
 import { RulePacks } from './RulePacks.tsx';
@@ -32,16 +31,6 @@ export function RulesScreen() {
   useEffect(() => {
     document.title = 'Rules, Caseframe';
   }, []);
-  const back = async (way: () => Promise<unknown>) => {
-    await way();
-    setDrafts(new Map());
-  };
-  useKeys((event) => {
-    if (isUndo(event) && data?.canUndo === true) void back(() => undo());
-    else if (isRedo(event) && data?.canRedo === true) void back(() => redo());
-    else return false;
-    return true;
-  });
   const failure = error ?? edited.error;
   const rules = data?.rules ?? [];
 
@@ -57,26 +46,7 @@ export function RulesScreen() {
 
   return (
     <>
-      <RunningHead>
-        <span className="case-state">
-          <Button
-            look="quiet"
-            disabled={data?.canUndo !== true}
-            title={UNDO_WORDS}
-            onClick={() => void back(() => undo())}
-          >
-            Undo
-          </Button>
-          <Button
-            look="quiet"
-            disabled={data?.canRedo !== true}
-            title={REDO_WORDS}
-            onClick={() => void back(() => redo())}
-          >
-            Redo
-          </Button>
-        </span>
-      </RunningHead>
+      <SharedHead steps={data} undo={() => undo()} redo={() => redo()} onDone={() => setDrafts(new Map())} />
       <main id="sheet" className="shelf rules-screen" tabIndex={-1}>
         <h1>Rules</h1>
         <UpdatePanel />
