@@ -1,5 +1,5 @@
 import { useMemo } from 'react';
-import { flightSays } from '../../../shared/assess/flightSays.ts';
+import { tiltOfFlight } from '../../../shared/assess/tiltOfFlight.ts';
 import { quantityText } from '../../../shared/format/number.ts';
 import type { MovementTrial } from '../../../shared/model/trial.ts';
 import { isKnown } from '../../../shared/quantity.ts';
@@ -10,7 +10,7 @@ import { clampTilt } from './calibrationEdits.ts';
 /** Offers the tilt at which what flies freely falls straight down. Says nothing where nothing flies yet. */
 export function FlightTilt({ trial, onTilt }: { trial: MovementTrial; onTilt: (tiltDeg: number) => void }) {
   const { file } = useCase();
-  const says = useMemo(() => flightSays(file, trial), [file, trial]);
+  const says = useMemo(() => tiltOfFlight(file, trial), [file, trial]);
   if ('unknown' in says) return null;
   const { tilt } = says;
   if (!isKnown(tilt)) return <span className="quiet">No tilt from the free flight: {tilt.unknown}.</span>;
