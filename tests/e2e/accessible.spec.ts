@@ -1,16 +1,8 @@
 import path from 'node:path';
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { SECTIONS } from '../../shared/assess/assessment.ts';
+import { expectAccessible } from './expectAccessible.ts';
 import { expect, open, startHost, temporaryFolder, test } from './fixtures.ts';
-
-const RULES = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
-
-async function expectNoViolation(page: Page, where: string): Promise<void> {
-  const { violations } = await new AxeBuilder({ page }).withTags(RULES).analyze();
-  const found = violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 120)).join(' | ')}`);
-  expect(found, where).toEqual([]);
-}
 
 /** Every screen with nothing entered and with the demo case, which fills them all. */
 for (const colorScheme of ['light', 'dark'] as const) {
@@ -18,9 +10,9 @@ for (const colorScheme of ['light', 'dark'] as const) {
     test.setTimeout(300_000);
     await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
     await open(page, host);
-    await expectNoViolation(page, 'empty shelf');
+    await expectAccessible(page, 'empty shelf');
     await page.getByRole('button', { name: 'New case' }).first().click();
-    await expectNoViolation(page, 'new case');
+    await expectAccessible(page, 'new case');
     await page
       .getByRole('dialog')
       .getByRole('button', { name: /^Referral/ })
@@ -50,6 +42,6 @@ async function everySection(page: Page, what: string): Promise<void> {
       await details.first().click();
       await expect(page.getByRole('table').last()).toBeVisible();
     }
-    await expectNoViolation(page, `${what}, ${section}`);
+    await expectAccessible(page, `${what}, ${section}`);
   }
 }

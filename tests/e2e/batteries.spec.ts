@@ -1,24 +1,7 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import type { Answer } from '../../shared/contract/channels.ts';
+import { expectAccessibleInBoth } from './expectAccessible.ts';
 import { ask, expect, open, test } from './fixtures.ts';
-
-const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
-
-async function expectAccessible(page: Page, where: string): Promise<void> {
-  for (const colorScheme of ['light', 'dark'] as const) {
-    await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
-    const { violations } = await new AxeBuilder({ page }).withTags(TAGS).analyze();
-    expect(
-      violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 120)).join(' | ')}`),
-      `${where}, ${colorScheme}`,
-    ).toEqual([]);
-    await page.screenshot({
-      path: `out/e2e/batteries-${where.replaceAll(' ', '-')}-${colorScheme}.png`,
-      fullPage: true,
-    });
-  }
-}
 
 const clause = (page: Page, title: string) => page.getByRole('region', { name: title, exact: true });
 const batteries = async (page: Page) => (await ask<Answer<'battery.list'>>(page, 'battery.list', {})).batteries;
@@ -31,7 +14,7 @@ test('a battery of one’s own: copied, an item renamed and one changed in meani
   await open(page, host);
   await page.goto(`${host.origin}/#/batteries`);
   await expect(page.getByText('No battery of one’s own yet.')).toBeVisible();
-  await expectAccessible(page, 'none yet');
+  await expectAccessibleInBoth(page, 'none yet', 'batteries');
 
   await page.getByRole('button', { name: 'Copy it and change the copy' }).focus();
   await page.keyboard.press('Enter');
@@ -63,7 +46,7 @@ test('a battery of one’s own: copied, an item renamed and one changed in meani
     await page.getByRole('button', { name: 'Add an item of your own' }).click();
     await expect(clause(page, 'Done so')).toContainText('it does not say how it is done');
     await expect(page.getByRole('button', { name: 'Save as a new version' })).toBeDisabled();
-    await expectAccessible(page, 'an unfinished item');
+    await expectAccessibleInBoth(page, 'an unfinished item', 'batteries');
     await clause(page, 'Called').getByRole('textbox').fill('Front plank, time held');
     await page.getByLabel('Unit').selectOption('s');
     await page.getByLabel('Instructions, one step a line').fill('Hold a straight line.\nStop when it sags.');
@@ -97,7 +80,7 @@ test('a battery of one’s own: copied, an item renamed and one changed in meani
     await page.getByRole('button', { name: 'Start a session with Court battery' }).click();
     await expect(page.getByRole('heading', { name: /Court battery/ })).toContainText('version 1');
     await expect(page.getByText('no reference', { exact: false }).first()).toBeVisible();
-    await expectAccessible(page, 'a session');
+    await expectAccessibleInBoth(page, 'a session', 'batteries');
     await page.goto(`${host.origin}/#/batteries`);
     await page.getByRole('button', { name: /Court battery version/ }).click();
     await expect(page.getByRole('button', { name: 'Remove this battery' })).toBeDisabled();

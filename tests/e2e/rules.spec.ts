@@ -1,22 +1,9 @@
 import path from 'node:path';
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { openService } from '../../main/service.ts';
 import { SHIPPED_RULES } from '../../shared/rules/shippedRules.ts';
+import { expectAccessibleInBoth } from './expectAccessible.ts';
 import { expect, open, startHost, temporaryFolder, test } from './fixtures.ts';
-
-const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
-
-async function expectAccessible(page: Page, where: string): Promise<void> {
-  for (const colorScheme of ['light', 'dark'] as const) {
-    await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
-    const { violations } = await new AxeBuilder({ page }).withTags(TAGS).analyze();
-    expect(
-      violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 120)).join(' | ')}`),
-      `${where}, ${colorScheme}`,
-    ).toEqual([]);
-  }
-}
 
 const clause = (page: Page, title: string) => page.getByRole('region', { name: title, exact: true });
 
@@ -28,7 +15,7 @@ test('a rule for every case is written as a sentence, previewed, switched on, ta
   await page.goto(`${demo.origin}/#/`);
   await page.getByRole('link', { name: 'Rules' }).click();
   await expect(page.getByText('No rule of one’s own yet.')).toBeVisible();
-  await expectAccessible(page, 'no rules');
+  await expectAccessibleInBoth(page, 'no rules', 'rules');
 
   await test.step('from nothing: what is missing stands beside the part it is about', async () => {
     await page.getByRole('button', { name: 'Write a rule from nothing' }).click();
@@ -36,7 +23,7 @@ test('a rule for every case is written as a sentence, previewed, switched on, ta
     await expect(clause(page, 'Practise')).toContainText('it names no drill');
     await expect(clause(page, 'It asks')).toContainText('it says nothing for Hamstring');
     await expect(clause(page, 'Where').getByRole('listitem')).toHaveCount(0);
-    await expectAccessible(page, 'an unfinished rule');
+    await expectAccessibleInBoth(page, 'an unfinished rule', 'rules');
     await clause(page, 'Called').getByRole('textbox').fill('Not allowed!');
     await expect(clause(page, 'Called')).toContainText('must start with own/');
   });
@@ -116,14 +103,14 @@ test('newer rules of the program: shown on the shelf, looked through, accepted',
   await open(page, host);
   await page.goto(`${host.origin}/#/`);
   await expect(page.getByRole('complementary', { name: 'Newer rules' })).toContainText('1 open case');
-  await expectAccessible(page, 'the shelf with newer rules waiting');
+  await expectAccessibleInBoth(page, 'the shelf with newer rules waiting', 'rules');
   await page.goto(`${host.origin}/#/case/${caseId}/findings`);
   await expect(page.getByText(/External rotators are weak/)).toHaveCount(0);
   await page.getByRole('link', { name: 'See what changes' }).click();
   const update = page.getByRole('region', { name: 'What the newer rules change' });
   await expect(update).toContainText('Appears');
   await expect(update).toContainText('External rotators are weak');
-  await expectAccessible(page, 'what newer rules change');
+  await expectAccessibleInBoth(page, 'what newer rules change', 'rules');
   await update.getByRole('button', { name: 'Use the newer rules for every case' }).click();
   await expect(update).toHaveCount(0);
   await page.goto(`${host.origin}/#/case/${caseId}/findings`);

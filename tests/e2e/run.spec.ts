@@ -1,5 +1,4 @@
 import fs from 'node:fs';
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { writeBattery } from '../../shared/exchange/batteryFile.ts';
 import type { BatteryBody } from '../../shared/model/battery.ts';
@@ -7,6 +6,7 @@ import type { Edit } from '../../shared/model/edit.ts';
 import type { CaseFile } from '../../shared/model/records.ts';
 import { aCopy, anItem } from '../support/ownBattery.ts';
 import { EXAMPLES } from '../conformance/examples.ts';
+import { expectAccessible } from './expectAccessible.ts';
 import { ask, expect, type Host, open, test } from './fixtures.ts';
 
 // The athletes are invented; what is typed is written out here, and the store is read past the screen.
@@ -278,14 +278,7 @@ for (const colorScheme of ['light', 'dark'] as const) {
     host,
   }) => {
     await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
-    const clean = async (where: string) => {
-      const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
-      const { violations } = await new AxeBuilder({ page }).withTags(tags).analyze();
-      expect(
-        violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(' | ')}`),
-        where,
-      ).toEqual([]);
-    };
+    const clean = (where: string) => expectAccessible(page, where);
     await begin(page, host);
     await cell(page, 'weight-bearing-lunge', 'Athlete 05').focus();
     await page.keyboard.type('9 14');
