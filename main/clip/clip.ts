@@ -3,6 +3,7 @@ import { BALL, LANDMARKS } from '../../shared/model/trial.ts';
 import type { Motion, Release } from '../demo/motion.ts';
 import type { RandomSource } from '../demo/randomSource.ts';
 import { type Camera, project } from './camera.ts';
+import { filmedFrom } from './filmedFrom.ts';
 import { type Furniture, furnitureBetween } from './furniture.ts';
 import { MOTIONS } from './motions/index.ts';
 import { sourceFor } from './sourceFor.ts';
@@ -63,7 +64,8 @@ export function planClip(options: ClipOptions): Clip {
   const make = MOTIONS[options.movementId];
   if (make === undefined)
     throw new Error(`No movement ${options.movementId}; there are ${Object.keys(MOTIONS).join(', ')}.`);
-  const motion = make(sourceFor(options.seed, 'motion'));
+  const laterS = sourceFor(options.seed, 'clock').uniform() / options.captureRateHz;
+  const motion = filmedFrom(make(sourceFor(options.seed, 'motion')), laterS);
   const frames = Math.floor(motion.lastsS * options.captureRateHz) + 1;
   const camera = cameraFor(motion, options, sourceFor(options.seed, 'camera'));
   const half = WIDTH_PX / camera.pxPerM / 2;

@@ -23,6 +23,7 @@ describe.each(ids)('%s', (movementId) => {
     expect(Object.keys(motion.events)).toEqual(movement?.events.map(({ id }) => id));
     const at = Object.values(motion.events);
     expect(at).toEqual(at.toSorted((a, b) => a - b));
+    expect(at[0]).toBeGreaterThanOrEqual(0);
     expect(at.at(-1)).toBeLessThan(motion.lastsS);
   });
 
