@@ -1,12 +1,14 @@
 import { BALL } from '../../model/trial.ts';
 import { leanOf } from '../angle/lean.ts';
 import { standardGravity } from '../constants/standardGravity.ts';
-import { airborneSpan, CONTACT_HEIGHT_M } from '../event/airborneSpan.ts';
+import { CONTACT_HEIGHT_M } from '../event/airborneSpan.ts';
 import { lastInHand } from '../event/lastInHand.ts';
 import { turningPoint } from '../event/turningPoint.ts';
 import { fitRelease, LEAST_FLIGHT_FRAMES } from '../flight/fitRelease.ts';
 import { distance, type Point } from '../plane/point.ts';
 import { type AngleCurve, elbowFlexion, kneeFlexion } from './angleCurves.ts';
+import { type FootContact, footContacts, lowestFeet } from './footContacts.ts';
+import { longestRun, type Run } from './longestRun.ts';
 import { CUTOFF_HZ, type Scene, scene, type TrialInput } from './scene.ts';
 
 /** An instant to be confirmed by a person. Never an event until then. */
@@ -19,10 +21,8 @@ export interface EventProposal {
   readonly because: string;
 }
 
-/** A foot is 3 cm up within a frame or so of leaving: ± 1 frame, rectangular. */
-const CONTACT_FRAME_U = 1 / Math.sqrt(3);
-/** A foot takes those 3 cm at about 2 m/s, up as down; rectangular: a convention. */
-const CONTACT_U_S = CONTACT_HEIGHT_M / 2 / Math.sqrt(12);
+/** The ball's parting from the hand is seen within a frame: ± 1 frame, rectangular. */
+const RELEASE_FRAME_U = 1 / Math.sqrt(3);
 /**
  * What is read from points low-passed at 10 Hz (a foot that stops, a joint that turns) is no better placed than the filter
  * spreads it, ± a quarter of its period, rectangular: a convention.
@@ -32,13 +32,12 @@ const SMOOTHED_U_S = 1 / (4 * CUTOFF_HZ) / Math.sqrt(3);
 const COCKING_S = 0.3;
 
 /**
- * Proposes the movement's events from the points: take-off and landing from the feet, the apex and the lowest point
+ * Proposes the movement's events from the points: take-off and landing from the feet (footContacts), the apex and the lowest point
  * from the centre of mass, the release from the ball leaving the hand, the set point and the cocked arm from elbow and
  * forearm, the end from the knees. Only events this movement has; those it cannot find are left out.
  *
- * @returns in the movement's order, each with half a frame of uncertainty (take-off, landing and
- *   release a frame, turning points of the
- *   body less, what joints and a foot that stops show what the smoothing leaves)
+ * @returns in the movement's order, each with half a frame of uncertainty (release a frame, take-off and landing as long as
+ *   the foot's jolt lasts, turning points of the body less, what joints and a foot that stops show what the smoothing leaves)
  * @source conventions stated in the files used
  */
 export function proposeEvents(input: TrialInput): readonly EventProposal[] {
@@ -57,22 +56,21 @@ export function proposeEvents(input: TrialInput): readonly EventProposal[] {
     }
   };
 
-  const feet = lowestFeet(view);
-  const span = feet === null ? null : airborneSpan(feet.heights, view.rateHz);
-  const frameOf = (sample: number | null | undefined) =>
-    feet === null || sample === null || sample === undefined ? null : feet.firstFrame + sample;
-  const [takeoff, landing] = [frameOf(span?.takeoff), frameOf(span?.landing)];
+  const contacts = footContacts(view);
+  const nearest = (contact: FootContact | null | undefined) => (contact ? Math.round(contact.frame) : null);
+  const [takeoff, landing] = [nearest(contacts?.takeoff), nearest(contacts?.landing)];
   const fall = oneFoot(view) ?? fallBetween(view, takeoff, landing);
-  const feetSay = `the lowest foot is more than ${100 * CONTACT_HEIGHT_M} cm up`;
-  const contactU = Math.hypot(CONTACT_FRAME_U, CONTACT_U_S * view.rateHz);
-  propose('take-off', takeoff, fall.confidence, `last frame before ${feetSay}; ${fall.because}`, contactU);
-  propose('landing', landing, fall.confidence, `first frame after ${feetSay}; ${fall.because}`, contactU);
+  const proposeContact = (event: string, contact: FootContact | null | undefined, how: string) => {
+    if (contact) propose(event, contact.frame, fall.confidence, `${how}; ${fall.because}`, contact.uFrames);
+  };
+  proposeContact('take-off', contacts?.takeoff, 'the foot last on the floor is thrown up hardest');
+  proposeContact('landing', contacts?.landing, 'the foot first on the floor is stopped hardest');
 
-  const plant = takeoff === null ? null : firstOfContact(view, takeoff);
+  const plant = contacts?.takeoff ? firstOfContact(view, contacts.takeoff.low) : null;
   const smoothedU = SMOOTHED_U_S * view.rateHz;
   propose('plant', plant, 'likely', 'the take-off foot comes down and stays down until take-off', smoothedU);
 
-  const height = run(view.body.smooth);
+  const height = longestRun(view.body.smooth);
   if (height !== null) {
     const ys = height.values.map(({ y }) => y);
     const before = takeoff === null ? ys : ys.slice(0, Math.max(3, takeoff - height.firstFrame + 1));
@@ -112,7 +110,7 @@ export function proposeEvents(input: TrialInput): readonly EventProposal[] {
 
   const side = view.side === 'none' ? null : view.side;
   const release = side === null ? null : releaseFrame(view, side);
-  propose('release', release, 'likely', 'the ball moves away from where the hand held it', CONTACT_FRAME_U);
+  propose('release', release, 'likely', 'the ball moves away from where the hand held it', RELEASE_FRAME_U);
   if (side !== null && release !== null) {
     proposeArm(view, side, Math.round(release), takeoff, (event, frame, confidence, because) =>
       propose(event, frame, confidence, because, smoothedU),
@@ -155,7 +153,7 @@ function proposeArm(
       'likely',
       'the elbow has straightened by 5°',
     );
-    const ball = run(view.points.get(BALL)?.smooth);
+    const ball = longestRun(view.points.get(BALL)?.smooth);
     if (ball !== null) {
       const rising = ball.values.map(({ y }) => y).slice(0, Math.max(1, setPoint - ball.firstFrame));
       const low = rising.indexOf(Math.min(...rising));
@@ -186,36 +184,6 @@ function furthestBack(view: Scene, side: 'left' | 'right', from: number, release
     else if (back > furthest.back + CAME_FORWARD_RAD && furthest.frame < release) return furthest.frame;
   }
   return null;
-}
-
-interface Run<T> {
-  readonly firstFrame: number;
-  readonly values: readonly T[];
-}
-
-/** The longest unbroken stretch of a track. */
-function run<T>(points: ReadonlyMap<number, T> | undefined): Run<T> | null {
-  let best: { firstFrame: number; values: T[] } | null = null;
-  let current: { firstFrame: number; values: T[] } | null = null;
-  for (const [frame, value] of [...(points ?? [])].toSorted(([a], [b]) => a - b)) {
-    if (current === null || frame !== current.firstFrame + current.values.length)
-      current = { firstFrame: frame, values: [] };
-    current.values.push(value);
-    if (best === null || current.values.length > best.values.length) best = current;
-  }
-  return best !== null && best.values.length >= 3 ? best : null;
-}
-
-function lowestFeet(
-  { points }: Scene,
-  sides: readonly ('left' | 'right')[] = ['left', 'right'],
-): { firstFrame: number; heights: number[] } | null {
-  const lowest = new Map<number, number>();
-  for (const name of sides.flatMap((side) => [`toe-${side}`, `heel-${side}`])) {
-    for (const [frame, { y }] of points.get(name)?.smooth ?? []) lowest.set(frame, Math.min(y, lowest.get(frame) ?? y));
-  }
-  const stretch = run(lowest);
-  return stretch === null ? null : { firstFrame: stretch.firstFrame, heights: [...stretch.values] };
 }
 
 /** With one foot alone nobody knows where the other one is; null where both are there. */
@@ -291,7 +259,7 @@ function releaseFrame(view: Scene, side: 'left' | 'right'): number | null {
     const held: Point | undefined = hand?.get(frame);
     if (held !== undefined) apart.set(frame, distance(place, held));
   }
-  const stretch = run(apart);
+  const stretch = longestRun(apart);
   if (stretch === null || stretch.values.length < 5) return null;
   const last = lastInHand(stretch.values);
   return last === null ? null : stretch.firstFrame + last;
@@ -315,5 +283,5 @@ function angleRun(view: Scene, curve: AngleCurve, first: number, last: number): 
     const angle = curve.valueAt(frame / view.rateHz);
     if (angle !== null) angles.set(frame, angle);
   }
-  return run(angles);
+  return longestRun(angles);
 }
