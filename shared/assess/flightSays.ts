@@ -18,14 +18,10 @@ const USUAL_RATES_HZ = [24, 25, 30, 48, 50, 60, 90, 100, 120, 200, 240, 250, 300
 export function flightSays(file: CaseFile, trial: MovementTrial): FlightSays | Unknown {
   const flight = trialFlight(file, trial);
   if ('unknown' in flight) return flight;
-  const { of, view, samples } = flight;
+  const { of, view, samples, pointU, sharedU } = flight;
+  const [drag, { scaleU }] = of === 'ball' ? [ballDrag(trial), view.ball] : [null, view];
   try {
-    // Errors of the points average out in a centre of mass, so its own scatter says how exact it is.
-    const check =
-      of === 'ball'
-        ? gravityCheck(samples, view.ball.pointU, view.ball.scaleU, ballDrag(trial))
-        : gravityCheck(samples, 'its scatter about the fitted flight is used', view.scaleU);
-    return { of, check };
+    return { of, check: gravityCheck(samples, pointU, drag, { scaleU, sharedU }) };
   } catch (thrown) {
     if (thrown instanceof DomainError) return { unknown: thrown.message };
     throw thrown;

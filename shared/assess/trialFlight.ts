@@ -1,15 +1,13 @@
-import { flightFrames } from '../kernel/trial/flightFrames.ts';
-import type { FlightSample } from '../kernel/flight/fitRelease.ts';
+import { type FlightFrames, flightFrames } from '../kernel/trial/flightFrames.ts';
 import { type Scene, scene } from '../kernel/trial/scene.ts';
 import type { CaseFile } from '../model/records.ts';
 import { BALL, type MovementTrial } from '../model/trial.ts';
 import type { Unknown } from '../quantity.ts';
 import { movementOf } from './movementOf.ts';
 
-export interface TrialFlight {
+export interface TrialFlight extends FlightFrames {
   readonly of: 'ball' | 'body';
   readonly view: Scene;
-  readonly samples: readonly FlightSample[];
 }
 
 /** The free flight of a trial's ball, else of the body; or why nothing flies. */
@@ -23,5 +21,5 @@ export function trialFlight(file: CaseFile, trial: MovementTrial): TrialFlight |
   if ('unknown' in view) return view;
   const of = tracks.some(({ point }) => point === BALL) ? 'ball' : 'body';
   const flight = flightFrames(view, of);
-  return 'unknown' in flight ? flight : { of, view, samples: flight.samples };
+  return 'unknown' in flight ? flight : { of, view, ...flight };
 }

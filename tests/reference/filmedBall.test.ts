@@ -98,7 +98,7 @@ describeOpenData(
         'gravity in the picture of %s: as least squares through the bright spots has it, within its stated u',
         (_what, from, to) => {
           const samples = tracked.slice(from, to).map(({ x, y }, i) => ({ t: i / RATE_HZ, x: x / PX, y: -y / PX }));
-          const { gravity } = gravityCheck(samples, 0.3 / PX, 0);
+          const { gravity } = gravityCheck(samples, 0.3 / PX);
           const { g } = parabola(spots.slice(from, to).map(({ y }) => -y / PX));
           expect(Math.abs(gravity.value - g)).toBeLessThan(gravity.u ?? 0);
         },
@@ -109,7 +109,6 @@ describeOpenData(
           gravityCheck(
             places.map(({ x, y }, i) => ({ t: i / RATE_HZ, x: x / PX, y: -y / PX })),
             0.3 / PX,
-            0,
           ),
         );
         expect(parabola(spots.map(({ y }) => -y)).rms).toBeGreaterThan(10);

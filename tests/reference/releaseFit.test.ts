@@ -42,6 +42,25 @@ describe('normal equations of a straight line and a parabola (JCGM 100:2008, H.3
   });
 });
 
+test('law: an error that all places share moves the path whole: of 5 mm, 3 mm their own and 4 mm shared, velocity and g know the 3 mm, the place of release both', () => {
+  const samples = flight(16, 60);
+  const [own, both] = [
+    fitRelease(samples, 0.003, null),
+    fitRelease(samples, Math.hypot(0.003, 0.004), null, { sharedU: 0.004 }),
+  ];
+  for (const name of ['velocityX', 'velocityY', 'gravity', 'releaseAngle'] as const)
+    expect(both[name].u).toBeCloseTo(own[name].u ?? Number.NaN, 12);
+  expect(both.y.u).toBeCloseTo(Math.hypot(own.y.u ?? Number.NaN, 0.004), 12);
+  // And so it is: the same flight 4 mm higher has the same velocity and g.
+  const higher = fitRelease(
+    samples.map((sample) => ({ ...sample, y: sample.y + 0.004 })),
+    0.003,
+    null,
+  );
+  expect(higher.gravity.value).toBeCloseTo(own.gravity.value, 9);
+  expect(higher.velocityY.value).toBeCloseTo(own.velocityY.value, 9);
+});
+
 test('V15: a release read half a frame late loses g Δt/2 of vertical velocity: 0.082 m/s at 60 fps', () => {
   const samples = flight(16, 60);
   const onTime = fitRelease(samples, 0.005, null);

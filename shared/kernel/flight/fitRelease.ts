@@ -20,6 +20,8 @@ export interface FitOptions {
   readonly releaseAt?: { readonly t: number; readonly u: number };
   /** Relative standard uncertainty of every length, from the calibration. */
   readonly scaleU?: PointU;
+  /** The part of the digitising uncertainty that all samples have in common, m: it shifts the path and bends nothing. */
+  readonly sharedU?: number;
   /** `fitted`: nothing is assumed. `standard`: g is known, which halves the uncertainty of a short clip's speed. */
   readonly gravity?: 'fitted' | 'standard';
 }
@@ -65,7 +67,8 @@ export interface DragGiven {
  * (from the ball's path, never from the forearm). With drag, the path's bend away from the parabola is integrated from
  * the current answer, taken off the samples, and the fit repeated until it stands still.
  *
- * Each coordinate's standard uncertainty is the larger of the digitising uncertainty given and the scatter about the fit.
+ * Each coordinate's standard uncertainty is the larger of the digitising uncertainty given, less what all samples share, and
+ * the scatter about the fit. What they share is in the place of the release alone.
  *
  * @param samples at least six, times strictly rising, s and m
  * @param pointU standard uncertainty of one coordinate, m, or why there is none (then the scatter alone counts)
@@ -97,7 +100,8 @@ export function fitRelease(
   const heavier = dragU === 0 ? { free, used } : fitsWith(k + dragU);
   const byDrag = { x: heavier.used.vx - used.vx, y: heavier.used.vy - used.vy, g: heavier.free.g - free.g };
 
-  const digitising = typeof pointU === 'number' ? pointU : 0;
+  const sharedU = options.sharedU ?? 0;
+  const digitising = typeof pointU === 'number' ? Math.sqrt(Math.max(0, pointU ** 2 - sharedU ** 2)) : 0;
   const sigma = (f: PathFit) => Math.max(digitising, f.scatter);
   const scale = scaleQuantity(options.scaleU);
   const count = measured('n', 'Flight frames', samples.length, '1', 0);
@@ -187,7 +191,14 @@ export function fitRelease(
         source: SOURCE,
       },
       {
-        [`${axis}_f`]: measured(`${axis}_f`, `Ball ${axis} at release, fitted`, at, 'm', sigma(used) * se, SOURCE),
+        [`${axis}_f`]: measured(
+          `${axis}_f`,
+          `Ball ${axis} at release, fitted`,
+          at,
+          'm',
+          Math.hypot(sigma(used) * se, sharedU),
+          SOURCE,
+        ),
         [`v_${axis}`]: measured(`v_${axis}`, velocity.working.name, velocity.value, 'm/s', 0),
         δt: measured('δt', 'Timing of release', 0, 's', releaseU),
       },

@@ -2,7 +2,7 @@ import type { Quantity, Reading } from '../../quantity.ts';
 import { standardGravity } from '../constants/standardGravity.ts';
 import type { PointU } from '../plane/point.ts';
 import { derive } from '../quantity/derive.ts';
-import { type DragGiven, type FlightSample, fitRelease, type ReleaseFit } from './fitRelease.ts';
+import { type DragGiven, type FitOptions, type FlightSample, fitRelease, type ReleaseFit } from './fitRelease.ts';
 
 export interface GravityCheck {
   readonly gravity: Quantity<'m/s2'>;
@@ -17,7 +17,7 @@ export interface GravityCheck {
  * Slowed seconds show as g/k², so k = √(9.80665/g_found) when the scale is trusted. Drag holds whatever the clock: it
  * grows with the square of a speed, which slowed seconds shrink as they shrink g.
  *
- * @param samples, pointU as for fitRelease
+ * @param samples, pointU, options as for fitRelease
  * @param drag of the ball, /m; null: none, as for a body, or none known
  * @throws as fitRelease
  * @source free fall; standard gravity
@@ -25,10 +25,10 @@ export interface GravityCheck {
 export function gravityCheck(
   samples: readonly FlightSample[],
   pointU: PointU,
-  scaleU?: PointU,
   drag: DragGiven | null = null,
+  options: Pick<FitOptions, 'scaleU' | 'sharedU'> = {},
 ): GravityCheck {
-  const fit = fitRelease(samples, pointU, drag, scaleU === undefined ? {} : { scaleU });
+  const fit = fitRelease(samples, pointU, drag, options);
   const { gravity, verdict } = fit;
   const reason = fit.reasons.join('; ');
   if (verdict !== 'questioned') {

@@ -93,13 +93,13 @@ export function ballMeasures(
 function flightFit(view: Scene, trial: MovementTrial): ReleaseFit | Unknown {
   const flight = flightFrames(view, 'ball');
   if ('unknown' in flight) return flight;
-  const { samples, begin } = flight;
+  const { samples, begin, pointU, sharedU } = flight;
   return readingOr(() =>
     fitRelease(
       samples.map(({ t, x, y }) => ({ t, x: view.facing * x, y })),
-      view.ball.pointU,
+      pointU,
       ballDrag(trial),
-      { releaseAt: { t: begin.value, u: begin.u ?? 0 }, scaleU: view.ball.scaleU, gravity: 'standard' },
+      { releaseAt: { t: begin.value, u: begin.u ?? 0 }, scaleU: view.ball.scaleU, sharedU, gravity: 'standard' },
     ),
   );
 }

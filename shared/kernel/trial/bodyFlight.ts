@@ -29,13 +29,9 @@ const SOURCE = { cite: 'Constant acceleration from take-off', status: 'derived' 
 export function bodyFlight(view: Scene): BodyFlight | Unknown {
   const flight = flightFrames(view, 'body');
   if ('unknown' in flight) return flight;
-  const { samples, begin: takeoff } = flight;
+  const { samples, begin: takeoff, pointU } = flight;
   const options = { releaseAt: { t: takeoff.value, u: takeoff.u ?? 0 }, scaleU: view.scaleU };
-  // Errors of the points average out in a centre of mass, so its own scatter says how exact it is.
-  const fit = fitRelease(samples, 'its scatter about the fitted flight is used', null, {
-    ...options,
-    gravity: 'standard',
-  });
+  const fit = fitRelease(samples, pointU, null, { ...options, gravity: 'standard' });
   const vertical = renamed(fit.velocityY, 'Vertical velocity at take-off');
   const timeUp = derive(
     { symbol: 't_a', name: 'From take-off to the highest point', unit: 's', formula: 't_a = v_y / g', source: SOURCE },

@@ -13,5 +13,8 @@ import type { Scene } from './scene.ts';
 export function dragOfFlight(view: Scene): Reading<'/m'> {
   const flight = flightFrames(view, 'ball');
   if ('unknown' in flight) return flight;
-  return readingOr(() => fitDrag(flight.samples, view.ball.pointU, view.ball.scaleU));
+  const { samples, pointU, sharedU } = flight;
+  // Where the path lies says nothing of its drag.
+  const ownU = typeof pointU === 'number' ? Math.sqrt(pointU ** 2 - sharedU ** 2) : pointU;
+  return readingOr(() => fitDrag(samples, ownU, view.ball.scaleU));
 }

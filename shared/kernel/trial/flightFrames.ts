@@ -1,12 +1,17 @@
 import { BALL } from '../../model/trial.ts';
 import { isKnown, type Quantity, type Unknown } from '../../quantity.ts';
 import { type FlightSample, LEAST_FLIGHT_FRAMES } from '../flight/fitRelease.ts';
+import type { PointU } from '../plane/point.ts';
 import type { Scene } from './scene.ts';
 
 export interface FlightFrames {
   readonly samples: readonly FlightSample[];
   /** Release, or take-off. */
   readonly begin: Quantity<'s'>;
+  /** Of one coordinate, m, or what to go by instead. */
+  readonly pointU: PointU;
+  /** The part of it that all samples have in common, m. */
+  readonly sharedU: number;
 }
 
 /** A gap longer than this ends the flight: what follows may be a bounce. */
@@ -40,7 +45,27 @@ function ballFrames(view: Scene): FlightFrames | Unknown {
   if (flight.length < LEAST_FLIGHT_FRAMES) {
     return { unknown: `ball not digitised for ${LEAST_FLIGHT_FRAMES} frames after release, only ${flight.length}` };
   }
-  return { begin: release, samples: flight.map(([frame, { x, y }]) => ({ t: frame / view.rateHz, x, y })) };
+  return {
+    begin: release,
+    samples: flight.map(([frame, { x, y }]) => ({ t: frame / view.rateHz, x, y })),
+    pointU: view.ball.pointU,
+    sharedU: sharedU(
+      view,
+      flight.map(([frame]) => frame),
+    ),
+  };
+}
+
+/**
+ * Where the ball was tracked through its whole flight from one place put down by hand, the error of that place is in all of
+ * them: it shifts the path and bends nothing. Where a person put it right on the way, every error counts as its own.
+ */
+function sharedU({ ball }: Scene, frames: readonly number[]): number {
+  const { pointU, trackedU, byHand } = ball;
+  const [first, last] = [frames[0] as number, frames.at(-1) as number];
+  const isOfOne = byHand.filter((frame) => frame >= first && frame <= last).length <= 1;
+  if (typeof pointU !== 'number' || trackedU === null || !isOfOne) return 0;
+  return Math.sqrt(Math.max(0, pointU ** 2 - trackedU ** 2));
 }
 
 function bodyFrames(view: Scene): FlightFrames | Unknown {
@@ -60,5 +85,6 @@ function bodyFrames(view: Scene): FlightFrames | Unknown {
       unknown: `the body is digitised in ${samples.length} frames of flight; ${LEAST_FLIGHT_FRAMES} are needed`,
     };
   }
-  return { begin: takeoff, samples };
+  // Errors of the points average out in a centre of mass, so its own scatter says how exact it is.
+  return { begin: takeoff, samples, pointU: 'its scatter about the fitted flight is used', sharedU: 0 };
 }

@@ -57,7 +57,6 @@ export function proposeEvents(input: TrialInput): readonly EventProposal[] {
   };
 
   const contacts = footContacts(view);
-  const nearest = (contact: FootContact | null | undefined) => (contact ? Math.round(contact.frame) : null);
   const [takeoff, landing] = [nearest(contacts?.takeoff), nearest(contacts?.landing)];
   const fall = oneFoot(view) ?? fallBetween(view, takeoff, landing);
   const proposeContact = (event: string, contact: FootContact | null | undefined, how: string) => {
@@ -128,6 +127,10 @@ export function proposeEvents(input: TrialInput): readonly EventProposal[] {
     );
   }
   return view.movement.events.flatMap(({ id }) => found.get(id) ?? []);
+}
+
+function nearest(contact: FootContact | null | undefined): number | null {
+  return contact ? Math.round(contact.frame) : null;
 }
 
 type Propose = (event: string, frame: number | null, confidence: EventProposal['confidence'], because: string) => void;

@@ -43,7 +43,12 @@ export interface Scene {
   readonly pointU: PointU;
   readonly scaleU: PointU;
   /** The same for the ball, which may be nearer to the camera or farther than the body. */
-  readonly ball: Pick<Plane, 'pointU' | 'scaleU'>;
+  readonly ball: Pick<Plane, 'pointU' | 'scaleU'> & {
+    /** Of a tracked place, what it has for itself and not from the place it was tracked from, m; null: not known. */
+    readonly trackedU: number | null;
+    /** In which frames a person put it down, frames of this scene. */
+    readonly byHand: readonly number[];
+  };
   /** Of the calibration against itself, m; empty where there is nothing to compare. */
   readonly residualsM: readonly number[];
   readonly points: ReadonlyMap<string, PointSeries>;
@@ -101,7 +106,14 @@ export function scene(input: TrialInput): Scene | { readonly unknown: string } {
     noMetres,
     pointU: plane.pointU,
     scaleU: plane.scaleU,
-    ball,
+    ball: {
+      pointU: ball.pointU,
+      scaleU: ball.scaleU,
+      trackedU: shareOf(ball.pointU, exact.ballTrackedUPx, exact.ballUPx),
+      byHand: tracks
+        .filter(({ point, origin }) => point === BALL && origin === 'by-hand')
+        .flatMap(({ samples }) => samples.map(([frame]) => clock.timeOf(frame) * rateHz)),
+    },
     residualsM: plane.residualsM,
     points,
     body,
@@ -131,6 +143,11 @@ function planesOf(
     if (!(thrown instanceof DomainError)) throw thrown;
     return { plane: PICTURE, ball: PICTURE, noMetres: plainMessage(thrown.message) };
   }
+}
+
+function shareOf(pointU: PointU, partPx: number | null, wholePx: number | null): number | null {
+  if (typeof pointU !== 'number' || partPx === null || wholePx === null || wholePx === 0) return null;
+  return (pointU * partPx) / wholePx;
 }
 
 /** A plane in which points are as exact as those of one trial are on the whole, rather than all as if put down by hand. */
