@@ -1,3 +1,4 @@
+import { formatDate } from '../format/number.ts';
 import { measureById } from '../knowledge/measures/index.ts';
 import { isKnown, measured, type Quantity } from '../quantity.ts';
 import { convert } from '../units.ts';
@@ -40,8 +41,8 @@ function changeOf(before: Taken, { fact, reading, on }: Taken): Fact {
     side: fact.side,
     // The measure keeps the change of one result from standing for that of another.
     phase: fact.measure,
-    label: `Change since ${before.on}: ${fact.label}`,
-    provenance: `${fact.label} of ${on} against that of ${before.on}`,
+    label: `Change since ${formatDate(before.on)}: ${fact.label}`,
+    provenance: `${fact.label} of ${formatDate(on)} against that of ${formatDate(before.on)}`,
   });
 }
 

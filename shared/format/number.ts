@@ -13,6 +13,8 @@ export interface Quantified {
   readonly value: number;
   readonly unit: Unit;
   readonly u: number | null;
+  /** A number taken as exact (u = 0) that names no source was computed, and is no constant. */
+  readonly working?: { readonly source: object | null };
 }
 
 export interface FormattedQuantity {
@@ -70,13 +72,15 @@ const USUAL_DECIMALS: Readonly<Partial<Record<Unit, number>>> = {
 /**
  * A quantity as text, in `displayUnit` if given. The uncertainty keeps two significant digits and the value stops at
  * the same place (JCGM 100:2008, 7.2.6). An exact value (u = 0) keeps up to six significant digits.
- * Without u: the usual decimals of its unit.
+ * Without u: the usual decimals of its unit. Computed and taken as exact: these too, though never under three digits.
  * @throws DomainError 'unit-mismatch' if `displayUnit` measures something else
  */
 export function formatQuantity(quantity: Quantified, displayUnit: Unit = quantity.unit): FormattedQuantity {
   const value = convert(quantity.value, quantity.unit, displayUnit);
   const unit = UNITS[displayUnit].label;
   if (quantity.u === null) return { value: toDecimals(value, usualDecimals(value, displayUnit)), u: null, unit };
+  if (quantity.u === 0 && quantity.working?.source === null)
+    return { value: takenAsExact(value, displayUnit), u: null, unit };
   if (quantity.u === 0) return { value: signed(String(Number(value.toPrecision(6)))), u: null, unit };
   // Uncertainties scale like differences; every unit here is a plain multiple of its SI unit.
   const u = convert(quantity.u, quantity.unit, displayUnit).toExponential(1);
@@ -106,6 +110,11 @@ export function toDecimals(value: number, decimals: number): string {
 
 function usualDecimals(value: number, unit: Unit): number {
   return USUAL_DECIMALS[unit] ?? (Number.isInteger(value) ? 0 : 1);
+}
+
+function takenAsExact(value: number, unit: Unit): string {
+  if (Number.isInteger(value)) return signed(String(value));
+  return toDecimals(value, Math.max(usualDecimals(value, unit), 2 - Math.floor(Math.log10(Math.abs(value)))));
 }
 
 function signed(digits: string): string {

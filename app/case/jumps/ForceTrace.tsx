@@ -1,8 +1,8 @@
 import { lazy, Suspense } from 'react';
 import type { Answer, Request } from '../../../shared/contract/channels.ts';
+import { detailWords, type ForceDetail, forceDetails } from '../../../shared/assess/forceDetails.ts';
 import type { ForceSummary, JumpTest } from '../../../shared/model/jump.ts';
 import { Table } from '../../parts/Table.tsx';
-import { type ForceDetail, forceDetails } from './forceDetails.ts';
 import { forceInstants, forcePhases } from './forcePhases.ts';
 
 // The chart library is large: fetched only when a trace is shown.
@@ -56,7 +56,7 @@ export function ForceTrace(props: {
 
 const DETAIL_COLUMNS = [
   { id: 'what', head: 'What', cell: ({ label }: ForceDetail) => label },
-  { id: 'value', head: 'Value', cell: ({ text }: ForceDetail) => text, isNumber: true },
+  { id: 'value', head: 'Value', cell: detailWords, isNumber: true },
 ];
 
 /** Each instant with how far it may go: they keep their order, a sample apart. */

@@ -24,9 +24,13 @@ export interface CountermovementPhases {
   readonly meanPower: Quantity<'W'>;
 }
 
-const SOURCE: Source = {
+export const PHASE_BOUNDARIES: Source = {
   cite: 'Phases after McMahon, Suchomel, Lake & Comfort 2018, Strength and Conditioning Journal 40(4):96-106 (boundaries from memory)',
   status: 'from memory',
+};
+export const WORK_ENERGY: Source = {
+  cite: 'Work-energy theorem: the work of the force is the gain in kinetic and potential energy',
+  status: 'derived',
 };
 
 /**
@@ -73,24 +77,30 @@ export function countermovementPhases(seen: {
 
   const inputs = { W: bodyWeight, t_0: onset };
   const braking = derive(
-    { symbol: 't_b', name: 'start of braking', unit: 's', formula: 't_b = argmin(v)', source: SOURCE },
+    { symbol: 't_b', name: 'start of braking', unit: 's', formula: 't_b = argmin(v)', source: PHASE_BOUNDARIES },
     inputs,
     ({ W, t_0 }) => brakingStart(W, t_0),
   );
   const propulsion = derive(
-    { symbol: 't_p', name: 'start of propulsion', unit: 's', formula: 'v(t_p) = 0', source: SOURCE },
+    { symbol: 't_p', name: 'start of propulsion', unit: 's', formula: 'v(t_p) = 0', source: PHASE_BOUNDARIES },
     inputs,
     ({ W, t_0 }) => propulsionStart(W, t_0),
   );
   const phase = (name: string, start: Quantity<'s'>, end: Quantity<'s'>): JumpPhase => ({
     start,
     duration: derive(
-      { symbol: 't', name: `duration of ${name}`, unit: 's', formula: 't = t_2 - t_1', source: SOURCE },
+      { symbol: 't', name: `duration of ${name}`, unit: 's', formula: 't = t_2 - t_1', source: PHASE_BOUNDARIES },
       { t_2: end, t_1: start },
       ({ t_2, t_1 }) => t_2 - t_1,
     ),
     netImpulse: derive(
-      { symbol: 'J', name: `net impulse of ${name}`, unit: 'N.s', formula: 'J = ∫ (F - W) dt', source: SOURCE },
+      {
+        symbol: 'J',
+        name: `net impulse of ${name}`,
+        unit: 'N.s',
+        formula: 'J = ∫ (F - W) dt',
+        source: PHASE_BOUNDARIES,
+      },
       { W: bodyWeight, t_1: start, t_2: end },
       ({ W, t_1, t_2 }) => (motionOf(W, t_1).velocity(t_2) * W) / standardGravity.value,
     ),
@@ -101,7 +111,7 @@ export function countermovementPhases(seen: {
     propulsion: phase('propulsion', propulsion, takeoff),
   };
   const pushOffDistance = derive(
-    { symbol: 's', name: 'push-off distance', unit: 'm', formula: 's = ∫ v dt', source: SOURCE },
+    { symbol: 's', name: 'push-off distance', unit: 'm', formula: 's = ∫ v dt', source: PHASE_BOUNDARIES },
     { W: bodyWeight, t_0: onset, t_to: takeoff },
     ({ W, t_0, t_to }) => {
       const { position } = motionOf(W, t_0);
@@ -118,10 +128,7 @@ export function countermovementPhases(seen: {
         unit: 'W',
         formula: 'P = m (v_to^2 / 2 + g s) / t',
         variant: 'work over time',
-        source: {
-          cite: 'Work-energy theorem: the work of the force is the gain in kinetic and potential energy',
-          status: 'derived',
-        },
+        source: WORK_ENERGY,
       },
       { m: mass, v_to: takeoffVelocity, g: standardGravity, s: pushOffDistance, t: phases.propulsion.duration },
       ({ m, v_to, g, s, t }) => (m * (v_to ** 2 / 2 + g * s)) / t,

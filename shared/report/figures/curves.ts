@@ -1,4 +1,5 @@
 import type { Movement } from '../../knowledge/movement.ts';
+import { lowerFirst } from '../../format/letterCase.ts';
 import { formatQuantity, withUnit } from '../../format/number.ts';
 import type { TrialSeries } from '../../kernel/trial/measureTrial.ts';
 import type { TrialEvent } from '../../model/trial.ts';
@@ -7,6 +8,7 @@ import { type Figure, figure } from '../blocks/figure.ts';
 import type { FontMetrics } from '../metrics.ts';
 import type { Mark } from '../page.ts';
 import { label, line, polyline, rect } from './drawing.ts';
+import { type PhaseSpan, phaseSpans } from './phaseSpans.ts';
 import { linear, type Scale, ticks } from './scale.ts';
 
 const ROW = 66;
@@ -32,16 +34,18 @@ export function curves(
   const span = [Math.min(...times), Math.max(...times)] as const;
   const rows = rowsOf(series, span);
   if (rows.length === 0 || span[0] === span[1]) return null;
+  // Every other phase is shaded.
+  const shaded = phaseSpans(movement, events).filter((_, i) => i % 2 === 0);
   return figure({
     alt: `Curves over time with the phases of the trial: ${rows.map((row) => row.alt).join('; ')}.`,
-    caption: `Left dashed, right solid. ${shadedWords(movement)} Upright lines are the events. Smoothed; drawn without uncertainty.`,
+    caption: `${sidesWords(rows)}${shadedWords(shaded)}Upright lines are the events: ${eventWords(movement, events)}. Smoothed; drawn without uncertainty.`,
     draw: (width, metrics) => {
       const at = linear(span, [LEFT, width - RIGHT]);
       const bottom = rows.length * (ROW + ROW_GAP) - ROW_GAP;
       return {
         height: bottom + AXIS_ROOM,
         marks: [
-          ...phaseBands(movement, events, at, bottom),
+          ...shaded.map(({ startS, endS }) => rect(at(startS), 0, at(endS) - at(startS), bottom, 'tint')),
           ...events.map(({ timeS }) => line(at(timeS), 0, at(timeS), bottom, 0.4, 'muted')),
           ...rows.flatMap((row, i) => rowMarks(row, i * (ROW + ROW_GAP), at, width, metrics)),
           ...timeAxis(span, at, bottom, metrics),
@@ -51,9 +55,20 @@ export function curves(
   });
 }
 
-function shadedWords({ phases }: Movement): string {
-  const shaded = phases.filter((_, i) => i % 2 === 0).map((phase) => phase.label.toLowerCase());
-  return `Shaded: ${shaded.join(', ')}.`;
+function sidesWords(rows: readonly Row[]): string {
+  return rows.some(({ lines }) => lines.some(({ side }) => side !== null)) ? 'Left dashed, right solid. ' : '';
+}
+
+function shadedWords(shaded: readonly PhaseSpan[]): string {
+  return shaded.length === 0 ? '' : `Shaded: ${shaded.map(({ label }) => label.toLowerCase()).join(', ')}. `;
+}
+
+/** In the order of their lines. */
+function eventWords({ events: known }: Movement, events: readonly TrialEvent[]): string {
+  const named = events
+    .toSorted((a, b) => a.timeS - b.timeS)
+    .map(({ event }) => known.find(({ id }) => id === event)?.label ?? event);
+  return named.map(lowerFirst).join(', ');
 }
 
 interface Row {
@@ -132,16 +147,6 @@ function rowMarks(
     marks.push(label(side, width - RIGHT + 3, end + 2.5, { size: 7.5 }, metrics));
   }
   return marks;
-}
-
-function phaseBands(movement: Movement, events: readonly TrialEvent[], at: Scale, bottom: number): Mark[] {
-  const timeOf = (id: string) => events.find((event) => event.event === id)?.timeS ?? null;
-  return movement.phases.flatMap(({ startsAt, endsAt }, i) => {
-    const [from, to] = [timeOf(startsAt), timeOf(endsAt)];
-    return i % 2 === 1 || from === null || to === null || to <= from
-      ? []
-      : [rect(at(from), 0, at(to) - at(from), bottom, 'tint')];
-  });
 }
 
 function timeAxis(span: readonly [number, number], at: Scale, bottom: number, metrics: FontMetrics): Mark[] {

@@ -5,6 +5,7 @@ import type { Drawing } from '../blocks/figure.ts';
 import type { FontMetrics } from '../metrics.ts';
 import type { Face } from '../page.ts';
 import { hatch, label, line, rect } from './drawing.ts';
+import { phaseSpans } from './phaseSpans.ts';
 import { linear } from './scale.ts';
 
 const BAND_HEIGHT = 24;
@@ -19,7 +20,6 @@ export function drawPhaseRibbon(
   metrics: FontMetrics,
 ): Drawing {
   const timed = events.toSorted((a, b) => a.timeS - b.timeS);
-  const timeOf = (id: string) => timed.find((event) => event.event === id)?.timeS ?? null;
   const words = timed.map((event) => {
     const name = movement.events.find((one) => one.id === event.event)?.label ?? event.event;
     return `${name} ${withUnit(formatQuantity({ value: event.timeS, unit: 's', u: null }).value, 's')}`;
@@ -27,10 +27,12 @@ export function drawPhaseRibbon(
   const lastWidth = labelWidth(words.at(-1) ?? '', 'sans', metrics);
   const times = timed.map((event) => event.timeS);
   const at = linear([Math.min(...times), Math.max(...times)], [0.5, width - lastWidth - 4]);
-  const spans = movement.phases.flatMap((phase, i) => {
-    const [from, to] = [timeOf(phase.startsAt), timeOf(phase.endsAt)];
-    return from === null || to === null || to <= from ? [] : [{ label: phase.label, i, x: at(from), end: at(to) }];
-  });
+  const spans = phaseSpans(movement, timed).map((phase, i) => ({
+    label: phase.label,
+    i,
+    x: at(phase.startS),
+    end: at(phase.endS),
+  }));
 
   const names = stack(
     spans.map((span) => ({ text: span.label, x: span.x })),

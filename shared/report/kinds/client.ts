@@ -20,7 +20,7 @@ import { asOf } from '../../assess/asOf.ts';
 import { sentenceCase } from '../../format/letterCase.ts';
 import { liftedBy } from '../../rules/effects/liftedBy.ts';
 import { isTold } from '../parts/limits.ts';
-import { outlineOf, titleBlock } from '../parts/opening.ts';
+import { athleteWords, outlineOf, titleBlock } from '../parts/opening.ts';
 import { progressPart } from '../parts/progressPart.ts';
 import { stillsOf } from '../parts/stills.ts';
 import { testFigures } from '../parts/results.ts';
@@ -30,7 +30,7 @@ import { SIDE_WORDS } from '../words.ts';
 
 /** For the athlete, in plain words: what was found and what to do. Numbers, working and sources are for the case study. */
 export function composeClient(writing: Writing): Composition {
-  const title = `Movement assessment: ${writing.file.athlete.name}`;
+  const title = `Movement assessment: ${athleteWords(writing.file.athlete)}`;
   const told = [
     ...whoAndWhy(writing),
     ...stopFirst(writing),

@@ -20,7 +20,7 @@ import { conditionEntry } from '../../knowledge/conditions/index.ts';
 import { label, line, rect } from '../figures/drawing.ts';
 import { howMadeInShort, sourcesList } from '../parts/closing.ts';
 import { isOfHealth, notAssessed, openQuestions } from '../parts/limits.ts';
-import { injuryLine } from '../parts/opening.ts';
+import { athleteWords, injuryLine } from '../parts/opening.ts';
 import { jumpsInShort, screening } from '../parts/results.ts';
 import { classification, shoulderSources, urgencyByRecord } from '../parts/classification.ts';
 import {
@@ -44,12 +44,13 @@ export function composeReferral(whole: Writing): Composition {
   const { athlete, case: record, injuries } = file;
   const missing = writing.isFinal ? [] : referralEssentials(file);
   const seen = shownFindings(writing);
+  const title = `Referral letter: ${athleteWords(athlete)}`;
   return {
-    title: `Referral letter: ${athlete.name}`,
+    title,
     kindWords: 'referral letter',
     draft: !writing.isFinal,
     blocks: [
-      heading(1, `Referral letter: ${athlete.name}`),
+      heading(1, title),
       paragraph(quiet(dotted(...whoWords(writing), `case ${record.number}`, formatDate(createdAt)))),
       ...(record.isInvented ? [paragraph(strong('Invented data. No real person is described on these pages.'))] : []),
       beside('Urgency', [

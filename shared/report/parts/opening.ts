@@ -8,10 +8,16 @@ import { heading } from '../blocks/heading.ts';
 import { list } from '../blocks/list.ts';
 import { paragraph } from '../blocks/paragraph.ts';
 import { bodyOutline } from '../figures/bodyOutline.ts';
+import type { Athlete } from '../../model/athlete.ts';
 import type { Injury } from '../../model/injury.ts';
 import { dotted, strong } from '../runs.ts';
 import { INJURY_STATUS_WORDS, PURPOSE_WORDS, REGION_WORDS, SIDE_WORDS } from '../words.ts';
 import { type Writing } from './writing.ts';
+
+/** What the athlete is called in a title. */
+export function athleteWords({ name }: Athlete): string {
+  return name.trim() === '' ? 'name not recorded' : name;
+}
 
 /** Name, case number, date, who assessed, what for. */
 export function titleBlock({ file, createdAt }: Writing, title: string): Block[] {
@@ -61,7 +67,8 @@ function introduction({ file, createdAt }: Writing): string {
       ? 'stature not recorded'
       : `stature ${quantityText({ value: athlete.statureM, unit: 'm', u: athlete.statureUM })}`,
   ];
-  return `${athlete.name}: ${who.join('; ')}. ${sentenceCase(body.join(', '))}.`;
+  const named = athlete.name.trim() === '' ? sentenceCase(who.join('; ')) : `${athlete.name}: ${who.join('; ')}`;
+  return `${named}. ${sentenceCase(body.join(', '))}.`;
 }
 
 export function outlineOf(injuries: readonly Injury[]): Block[] {

@@ -1,6 +1,7 @@
 import type { Fact } from '../../assess/assessment.ts';
+import { type ForceDetail, forceDetails } from '../../assess/forceDetails.ts';
 import { usualRange } from '../../assess/usualRange.ts';
-import { lowerFirst } from '../../format/letterCase.ts';
+import { lowerFirst, sentenceCase } from '../../format/letterCase.ts';
 import { counted, formatDate, quantityText, type Quantified } from '../../format/number.ts';
 import type { Unit } from '../../units.ts';
 import { forceRecord } from '../figures/forceRecord.ts';
@@ -20,8 +21,8 @@ import { heading } from '../blocks/heading.ts';
 import { paragraph } from '../blocks/paragraph.ts';
 import { type Column, right, table } from '../blocks/table.ts';
 import { dotted, plain, quantityRuns, quiet, type Runs } from '../runs.ts';
-import { ARMS_WORDS, GRADE_WORDS, JUMP_KIND_WORDS, JUMP_METHOD_WORDS, SIDE_WORDS } from '../words.ts';
-import { type Writing } from './writing.ts';
+import { ARMS_WORDS, GRADE_WORDS, JUMP_KIND_WORDS, JUMP_METHOD_WORDS, SIDE_WORDS, statusWords } from '../words.ts';
+import { cite, type Writing } from './writing.ts';
 
 const NOT_RECORDED = quiet('not recorded');
 
@@ -86,7 +87,8 @@ export function jumpsInShort({ file, assessment }: Writing): Block[] {
   return filled.length === 0 ? [] : [heading(2, 'Jumps'), ...filled];
 }
 
-function oneJumpTest({ file, assessment, evidence }: Writing, test: JumpTest): Block[] {
+function oneJumpTest(writing: Writing, test: JumpTest): Block[] {
+  const { file, assessment, evidence } = writing;
   const trials = trialsOf(file, test);
   // Pain has a column of its own.
   const numbers = assessment.facts.filter((fact) => !fact.measure.startsWith('pain.')).flatMap(numberOf);
@@ -140,6 +142,7 @@ function oneJumpTest({ file, assessment, evidence }: Writing, test: JumpTest): B
         trials.map((trial) => [`Trial ${trial.number}`, ...some.map((id) => cell(trial, id))]),
       ),
     ),
+    ...behindHeights(writing, trials),
     ...(together.length === 0
       ? []
       : [
@@ -150,6 +153,36 @@ function oneJumpTest({ file, assessment, evidence }: Writing, test: JumpTest): B
           ),
         ]),
   ];
+}
+
+/** Phases, loading and landing of the force records, a row each: there are more of them than fit side by side. */
+function behindHeights(writing: Writing, trials: readonly JumpTrial[]): Block[] {
+  const known = trials.flatMap(({ number, force }) => {
+    const details = force === null ? [] : forceDetails(force);
+    return details.length === 0 ? [] : [{ number, details }];
+  });
+  return chunked(known, TRIALS_AT_MOST).map((some) => {
+    const rows = new Map(some.flatMap(({ details }) => details).map((detail) => [detail.label, detail]));
+    return table(
+      'Behind the heights; ± is the standard uncertainty',
+      ['Measure', ...some.map(({ number }) => right(`Trial ${number}`)), 'How'],
+      [...rows.values()].map(({ label, how, source }) => [
+        label,
+        ...some.map(({ details }) => detailRuns(details.find((detail) => detail.label === label))),
+        [
+          ...plain(sentenceCase(how === '' ? statusWords(source) : `${how}, ${statusWords(source)}`)),
+          ...plain(' '),
+          ...cite(writing, [source]),
+        ],
+      ]),
+    );
+  });
+}
+
+function detailRuns(detail: ForceDetail | undefined): Runs {
+  if (detail === undefined || detail.quantity === null) return quiet('not known');
+  const remark = detail.remark === '' ? [] : plain(`, ${detail.remark}`);
+  return [...quantityRuns(detail.quantity, detail.displayUnit), ...remark];
 }
 
 /** Force records of the trials that have one. */
@@ -175,6 +208,8 @@ function dotsOf({ heldOn }: JumpTest, trials: readonly JumpTrial[], numbers: rea
   return drawn === null ? [] : [drawn];
 }
 
+/** Beside each other, with room for what was done. */
+const TRIALS_AT_MOST = 3;
 /** Wider tables are parted; the first also holds pain and remark. */
 const COLUMNS_AT_MOST = 4;
 const WITH_PAIN = 2;

@@ -1,4 +1,5 @@
 import type { Assessment, Fact } from '../../assess/assessment.ts';
+import { forceDetails } from '../../assess/forceDetails.ts';
 import type { CaseFile } from '../../model/records.ts';
 import type { Quantity, Source } from '../../quantity.ts';
 import { isKnown } from '../../quantity.ts';
@@ -27,7 +28,14 @@ export interface Writing {
 /** What a report is written from. A study works every number; the others those that they print. */
 export function prepare(base: Omit<Writing, 'worked' | 'sources'>, isWhole: boolean): Writing {
   const worked = isWhole ? base.assessment.facts : printedFacts(base);
-  return { ...base, worked, sources: collectSources(base.assessment, worked) };
+  // A study tells also what stands behind the heights of a force record.
+  const behind = base.file.jumpTrials.flatMap(({ force }) => (force === null || !isWhole ? [] : forceDetails(force)));
+  const sources = collectSources(
+    base.assessment,
+    worked,
+    behind.map(({ source }) => source),
+  );
+  return { ...base, worked, sources };
 }
 
 /** Facts that judged findings rest on, and those of jumps, screening and athlete. */
@@ -42,6 +50,7 @@ function printedFacts({ file, assessment }: Pick<Writing, 'file' | 'assessment'>
 export function collectSources(
   { findings, checks }: Pick<Assessment, 'findings' | 'checks'>,
   worked: readonly Fact[],
+  others: readonly Source[] = [],
 ): Source[] {
   const all = [
     ...findings.flatMap((finding) => (finding.outcome === 'not-assessed' ? [] : finding.sources)),
@@ -49,6 +58,7 @@ export function collectSources(
     ...worked.flatMap(({ value }) =>
       value.kind === 'number' && isKnown(value.reading) ? sourcesOf(value.reading) : [],
     ),
+    ...others,
   ];
   return [...new Map(all.map((source) => [source.cite, source])).values()];
 }

@@ -104,6 +104,55 @@ test('the judoka’s record is whole: nothing is missing and the letter can be f
   expect(letter(false)).toContain('DRAFT');
 });
 
+test('the study of a force-plate jump tells its phases, loading and landing, each with how it was found and how sure that is', () => {
+  const [handball] = files;
+  if (handball === undefined) throw new Error('the demo has a handball player');
+  const { blocks } = composeReport(requestFor(handball, SAMPLE_CREATED_AT, { kind: 'study', paper: 'a4' }));
+  const behind = blocks.find((block) => block.block === 'table' && block.caption.startsWith('Behind the heights'));
+  if (behind?.block !== 'table') throw new Error('there is a table');
+  expect(behind.columns.map(({ head }) => head)).toEqual(['Measure', 'Trial 1', 'Trial 2', 'Trial 3', 'How']);
+  const row = (label: string) =>
+    behind.rows.find(([first]) => textOf(first ?? []).startsWith(label))?.map((cell) => textOf(cell)) ?? [];
+  const details = handball.jumpTrials.flatMap(({ force }) => (force?.details === undefined ? [] : [force.details]));
+  expect(details).toHaveLength(3);
+  details.forEach(({ rateOfForceDevelopmentNPerS: rate, phases }, i) => {
+    expect(row('Rate of force')[i + 1]).toMatch(/\s±\s.*N\/s$/);
+    expect(Number.parseFloat(row('Rate of force')[i + 1] ?? '')).toBeCloseTo(rate?.value ?? 0, -1);
+    expect(Number.parseFloat(row('Propulsion lasts')[i + 1] ?? '')).toBeCloseTo(
+      1000 * (phases?.propulsionS.value ?? 0),
+      0,
+    );
+  });
+  expect(row('Propulsion lasts').at(-1)).toMatch(/from memory, not checked again \[\d+\]$/);
+  expect(row('Peak landing force').at(-1)).toMatch(/convention, no published source \[\d+\]$/);
+});
+
+test('with nothing entered, no report has a title or a sentence that waits for a name', () => {
+  const [first] = files;
+  if (first === undefined) throw new Error('the demo has cases');
+  const nameless = { ...first, athlete: { ...first.athlete, name: '' } };
+  for (const kind of ['client', 'study', 'referral'] as const) {
+    const { title, blocks } = composeReport(requestFor(nameless, SAMPLE_CREATED_AT, { kind, paper: 'a4' }));
+    const heads = blocks.flatMap((one) => (one.block === 'heading' ? [one.text] : []));
+    expect([title, ...heads].filter((one) => one.trimEnd().endsWith(':'))).toEqual([]);
+    expect(sentencesOf(blocks).filter((one) => one.startsWith(':'))).toEqual([]);
+    expect(kind === 'study' || title.endsWith(': name not recorded')).toBe(true);
+  }
+});
+
+test('days in sentences and labels are words, never 2026-05-18', () => {
+  for (const file of files) {
+    for (const kind of ['client', 'study', 'referral'] as const) {
+      const pages = placeReport(requestFor(file, SAMPLE_CREATED_AT, { kind, paper: 'a4' })).pages;
+      const texts = pages
+        .flatMap(bodyOf)
+        .flatMap(marksOf)
+        .map((mark) => (mark.mark === 'text' ? mark.text : ''));
+      expect(texts.filter((text) => /\b\d{4}-\d{2}-\d{2}\b/.test(text))).toEqual([]);
+    }
+  }
+});
+
 test('law: an equation to be solved is never set equal to its answer, and a height is counted from the floor', () => {
   const [handball] = files;
   if (handball === undefined) throw new Error('the demo has a handball player');

@@ -32,6 +32,13 @@ test('3rd CGPM 1901: the exact 9.80665 m/s² keeps all its digits', () => {
   expect(formatQuantity(q(9.80665, 'm/s2', 0))).toEqual({ value: '9.80665', u: null, unit: 'm/s²' });
 });
 
+test('common practice, no source: what was computed and taken as exact keeps the usual decimals, and three digits at least', () => {
+  const taken = (value: number, unit: 'm/s' | 'm' | '1') =>
+    formatQuantity({ ...q(value, unit, 0), working: { source: null } }).value;
+  expect([taken(-2.20784, 'm/s'), taken(0.00403044, 'm'), taken(69, '1')]).toEqual(['\u22122.21', '0.00403', '69']);
+  expect(formatQuantity({ ...q(9.80665, 'm/s2', 0), working: { source: {} } }).value).toBe('9.80665');
+});
+
 test('a negative number carries U+2212, never a hyphen, and zero has no sign', () => {
   expect(toDecimals(-8.25, 1)).toMatch(/^\u22128\.[23]$/);
   expect(toDecimals(-0.001, 2)).toBe('0.00');
