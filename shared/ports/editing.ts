@@ -1,5 +1,6 @@
 import { canonicalJson } from '../canonicalJson.ts';
 import { DomainError } from '../errors.ts';
+import { changedLeaves } from './changedLeaves.ts';
 import { emptyCaseFile, findRecord, isSingle } from '../model/caseLists.ts';
 import type { Change, Edit } from '../model/edit.ts';
 import { isKept, type RecordChange, recordChanges, recordCreated } from '../model/recordChanges.ts';
@@ -102,16 +103,21 @@ function grown({ changes, state, isUndoable }: Step, change: RecordChange): Step
 /** The same, if both are typing in one field. */
 function typedOn(latest: Step, change: RecordChange, at: string): StepChange | null {
   const pauseMs = Date.parse(at) - Date.parse(latest.at);
-  const names = Object.keys(change.after ?? {});
-  const isTyping =
-    pauseMs >= 0 &&
-    pauseMs <= TYPING_PAUSE_MS &&
-    latest.changes[0]?.op === 'patch' &&
-    names.length === 1 &&
-    Object.keys(latest.changes[0].after ?? {}).join() === names[0] &&
-    // A point put down on a picture is a step of its own, however quickly the next one follows.
-    names[0] !== 'samples';
-  return isTyping ? grown(latest, change) : null;
+  const isSoon = pauseMs >= 0 && pauseMs <= TYPING_PAUSE_MS;
+  const [earlier] = latest.changes;
+  return isSoon && earlier?.op === 'patch' && isTyping(earlier, change) ? grown(latest, change) : null;
+}
+
+/**
+ * Typing changes one value, and copies of it that bear the same name. A place on a picture is two, across and down: putting
+ * it down is a step of its own, however quickly the next follows, and so is what is typed beside it.
+ */
+function isTyping(earlier: StepChange, change: StepChange): boolean {
+  // A nudged point changes one coordinate, and long tracks would take long to compare.
+  if ('samples' in (change.after ?? {})) return false;
+  const [first, then] = [changedLeaves(earlier.before, earlier.after), changedLeaves(change.before, change.after)];
+  const names = new Set([...first, ...then].map((leaf) => leaf.slice(leaf.lastIndexOf('.') + 1)));
+  return names.size === 1 && then.some((leaf) => first.includes(leaf));
 }
 
 /**

@@ -1,4 +1,5 @@
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { calibrationFrom, draftFrom } from '../../shared/model/calibrationDraft.ts';
 import type { Edit } from '../../shared/model/edit.ts';
 import { type CaseFile, caseFile, KINDS } from '../../shared/model/records.ts';
 import { applyEdits } from '../../shared/model/applyEdits.ts';
@@ -500,6 +501,32 @@ export function caseStoreConformance(
         await store.apply(CASE, first, after(10_000));
         await store.apply(CASE, second, after(10_000 + pauseMs));
         expect(new Set((await store.history(CASE, 100)).map((change) => change.step)).size).toBe(3);
+      });
+
+      test('a length typed soon after its ends were clicked is one step, each click another', async () => {
+        const trial = { ...EXAMPLES.movementTrial, calibration: null, calibrationDraft: null };
+        await store.apply(CASE, [{ op: 'create', kind: 'movementTrial', record: trial }], after(1));
+        const blank = { ...draftFrom(null), lengthUM: 0.001 };
+        const [from, to] = [
+          { xPx: 1, yPx: 2 },
+          { xPx: 301, yPx: 2 },
+        ];
+        const drafts = [
+          { ...blank, from },
+          { ...blank, from, to },
+          ...[1, 1.2, 1.25].map((lengthM) => ({ ...blank, from, to, lengthM })),
+        ];
+        for (const [i, draft] of drafts.entries()) {
+          const fields = { calibrationDraft: draft, calibration: calibrationFrom(draft) };
+          await store.apply(CASE, [{ op: 'patch', kind: 'movementTrial', id: trial.id, fields }], after(10 + i));
+        }
+        const kept = async () => (await store.open(CASE)).movementTrials[0];
+        expect((await kept())?.calibration).toMatchObject({ lengthM: 1.25 });
+        for (const draft of [drafts[1], drafts[0], null]) {
+          await store.undo(CASE, after(30));
+          expect(await kept()).toEqual({ ...trial, calibrationDraft: draft });
+        }
+        expect(await store.verify()).toEqual([]);
       });
 
       test('is a step of its own after undo', async () => {
