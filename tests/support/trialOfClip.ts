@@ -55,15 +55,20 @@ export function trialOfClip(
     targetDistanceUM: null,
     targetHeightUM: null,
   };
-  const tracks = [...points].map(
-    ([point, samples], i): LandmarkTrack => ({
-      ...EXAMPLES.landmarkTrack,
-      id: id(9000 + i),
-      trialId: trial.id,
-      point,
-      origin: 'tracked',
-      samples: samples.map(([frame, x, y, u]) => (u === undefined ? [frame, x, y] : [frame, x, y, u])),
-    }),
+  const tracks = [...points].flatMap(([point, samples], i) =>
+    (['by-hand', 'tracked'] as const).map(
+      (origin, j): LandmarkTrack => ({
+        id: id(9000 + 2 * i + j),
+        trialId: trial.id,
+        point,
+        origin,
+        uPx: null,
+        samples: samples.flatMap(([frame, x, y, u]) => {
+          if ((u === undefined) !== (origin === 'by-hand')) return [];
+          return [u === undefined ? [frame, x, y] : [frame, x, y, u]];
+        }),
+      }),
+    ),
   );
   const input: TrialInput = {
     trial,

@@ -60,12 +60,10 @@ function ballFrames(view: Scene): FlightFrames | Unknown {
  * Where the ball was tracked through its whole flight from one place put down by hand, the error of that place is in all of
  * them: it shifts the path and bends nothing. Where a person put it right on the way, every error counts as its own.
  */
-function sharedU({ ball }: Scene, frames: readonly number[]): number {
-  const { pointU, trackedU, byHand } = ball;
-  const [first, last] = [frames[0] as number, frames.at(-1) as number];
-  const isOfOne = byHand.filter((frame) => frame >= first && frame <= last).length <= 1;
-  if (typeof pointU !== 'number' || trackedU === null || !isOfOne) return 0;
-  return Math.sqrt(Math.max(0, pointU ** 2 - trackedU ** 2));
+function sharedU({ ball: { pointU, trackedU } }: Scene, frames: readonly number[]): number {
+  const own = frames.flatMap((frame) => trackedU.get(frame) ?? []);
+  if (typeof pointU !== 'number' || own.length < frames.length - 1) return 0;
+  return Math.sqrt(Math.max(0, pointU ** 2 - Math.hypot(...own) ** 2 / own.length));
 }
 
 function bodyFrames(view: Scene): FlightFrames | Unknown {

@@ -8,11 +8,6 @@ export interface PointUncertainty {
   /** Pooled over the samples of the body, and of the ball; null: not known of some of them. */
   readonly bodyUPx: number | null;
   readonly ballUPx: number | null;
-  /**
-   * What the ball's tracked places have each for itself: a shift of the place they were tracked from is in all of them. Null:
-   * not known of some of them.
-   */
-  readonly ballTrackedUPx: number | null;
   /** For the working and the report: origins, and where the figures come from. */
   readonly said: readonly string[];
 }
@@ -51,8 +46,6 @@ export function pointUncertainty(
     const sum = squares.reduce((so, one) => (so === null || one === null ? null : so + one), 0);
     return sum === null ? null : Math.sqrt(sum / squares.length);
   };
-  const balls = tracks.filter(({ point }) => point === BALL);
-  const followed = balls.filter(({ origin }) => origin !== 'by-hand');
   const counts = ORIGINS.flatMap(([origin, words]) => {
     const of = tracks.filter((track) => track.origin === origin);
     const n = of.reduce((sum, { samples }) => sum + samples.length, 0);
@@ -63,8 +56,7 @@ export function pointUncertainty(
   return {
     handUPx,
     bodyUPx: pooled(tracks.filter(({ point }) => point !== BALL)),
-    ballUPx: pooled(balls),
-    ballTrackedUPx: ownUPx(followed),
+    ballUPx: pooled(tracks.filter(({ point }) => point === BALL)),
     said: [
       ...(counts.length === 0 ? [] : [`Points: ${counts.join('; ')}.`]),
       ...(own === null
@@ -74,13 +66,6 @@ export function pointUncertainty(
           ]),
     ],
   };
-}
-
-/** Root mean square of what tracking itself adds; null where a sample does not have it. */
-function ownUPx(tracks: readonly LandmarkTrack[]): number | null {
-  const own = tracks.flatMap(({ samples }) => samples.map(([, , , u]) => u));
-  if (own.length === 0 || own.includes(undefined)) return null;
-  return Math.hypot(...own.filter((u) => u !== undefined)) / Math.sqrt(own.length);
 }
 
 /** What tracking itself adds, over all samples that have it. */

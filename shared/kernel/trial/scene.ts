@@ -44,10 +44,8 @@ export interface Scene {
   readonly scaleU: PointU;
   /** The same for the ball, which may be nearer to the camera or farther than the body. */
   readonly ball: Pick<Plane, 'pointU' | 'scaleU'> & {
-    /** Of a tracked place, what it has for itself and not from the place it was tracked from, m; null: not known. */
-    readonly trackedU: number | null;
-    /** In which frames a person put it down, frames of this scene. */
-    readonly byHand: readonly number[];
+    /** By frame: of a tracked place, what it has for itself and not from the place it was tracked from, m. */
+    readonly trackedU: ReadonlyMap<number, number>;
   };
   /** Of the calibration against itself, m; empty where there is nothing to compare. */
   readonly residualsM: readonly number[];
@@ -78,7 +76,8 @@ export function scene(input: TrialInput): Scene | { readonly unknown: string } {
 
   const points = new Map<string, PointSeries>();
   const cutoffHz = Math.min(CUTOFF_HZ, rateHz / 4);
-  for (const track of joinTracks(tracks)) {
+  const joined = joinTracks(tracks);
+  for (const track of joined) {
     try {
       const { toMetres } = track.point === BALL ? ball : plane;
       const series = pointSeries(track, toMetres, clock, cutoffHz);
@@ -109,10 +108,7 @@ export function scene(input: TrialInput): Scene | { readonly unknown: string } {
     ball: {
       pointU: ball.pointU,
       scaleU: ball.scaleU,
-      trackedU: shareOf(ball.pointU, exact.ballTrackedUPx, exact.ballUPx),
-      byHand: tracks
-        .filter(({ point, origin }) => point === BALL && origin === 'by-hand')
-        .flatMap(({ samples }) => samples.map(([frame]) => clock.timeOf(frame) * rateHz)),
+      trackedU: trackedU(joined, clock, ball.pointU, exact.ballUPx),
     },
     residualsM: plane.residualsM,
     points,
@@ -145,9 +141,19 @@ function planesOf(
   }
 }
 
-function shareOf(pointU: PointU, partPx: number | null, wholePx: number | null): number | null {
-  if (typeof pointU !== 'number' || partPx === null || wholePx === null || wholePx === 0) return null;
-  return (pointU * partPx) / wholePx;
+function trackedU(
+  tracks: readonly LandmarkTrack[],
+  clock: FrameClock,
+  pointU: PointU,
+  pointUPx: number | null,
+): ReadonlyMap<number, number> {
+  if (typeof pointU !== 'number' || pointUPx === null || pointUPx === 0) return new Map();
+  const samples = tracks.find(({ point }) => point === BALL)?.samples ?? [];
+  return new Map(
+    samples.flatMap(([frame, , , uPx]) =>
+      uPx === undefined ? [] : [[clock.timeOf(frame) * clock.rateHz, (uPx * pointU) / pointUPx] as const],
+    ),
+  );
 }
 
 /** A plane in which points are as exact as those of one trial are on the whole, rather than all as if put down by hand. */

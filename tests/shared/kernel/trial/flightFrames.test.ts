@@ -38,10 +38,10 @@ const sharedU = (balls: readonly LandmarkTrack[]) => {
 };
 
 test('JCGM 100:2008, 5.1: a ball tracked from one place, 0.6 px by hand and 0.8 px its own, shares the 0.6 px of that place', () => {
-  // Pooled with the one place by hand, which has no error of its own, a little more.
+  // Pooled over its samples with the one place by hand, which is none but its own.
   const frames = ball.samples.length;
-  const pooled = (0.6 ** 2 + ((frames - 1) / frames) * 0.8 ** 2) / PX_PER_M ** 2;
-  expect(sharedU(followed([FRAMES.release - 5], 0.8))).toBeCloseTo(Math.sqrt(pooled - (0.8 / PX_PER_M) ** 2), 12);
+  const pooled = 0.6 ** 2 + ((frames - 1) / frames) * 0.8 ** 2;
+  expect(sharedU(followed([FRAMES.release - 5], 0.8))).toBeCloseTo(Math.sqrt(pooled - 0.8 ** 2) / PX_PER_M, 12);
 });
 
 test('law: put right by hand on its way, or tracked with nothing said of it, or put down by hand everywhere, it shares nothing', () => {
