@@ -9,6 +9,7 @@ import {
   isVacuum,
   PATH_FORMULA,
   PATH_SOURCE,
+  PATH_VARIANT,
   refuseImpossibleRelease,
   type Release,
   VACUUM_SOURCE,
@@ -26,7 +27,7 @@ export function apex(release: Release, air: AirQuantities): { time: Quantity<'s'
   const inputs = flightInputs(release, air);
   const still = isVacuum(air);
   const source = still ? VACUUM_SOURCE : PATH_SOURCE;
-  const variant = still ? `in a vacuum, g = ${standardGravity.value} m/s²` : 'with drag';
+  const variant = still ? `in a vacuum, g = ${standardGravity.value} m/s²` : PATH_VARIANT;
   return {
     time: derive(
       {

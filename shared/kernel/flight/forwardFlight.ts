@@ -10,6 +10,7 @@ import {
   isVacuum,
   PATH_FORMULA,
   PATH_SOURCE,
+  PATH_VARIANT,
   refuseImpossibleRelease,
   type Release,
   VACUUM_SOURCE,
@@ -72,7 +73,7 @@ export function forwardFlight(
     const values = Object.fromEntries(Object.entries(inputs).map(([name, quantity]) => [name, quantity.value]));
     if (at(values) === null) return { unknown };
     const source = isVacuum(air) ? VACUUM_SOURCE : PATH_SOURCE;
-    const variant = isVacuum(air) ? 'in a vacuum' : 'with drag';
+    const variant = isVacuum(air) ? 'in a vacuum' : PATH_VARIANT;
     const get = <U extends 's' | 'm' | 'm/s' | 'rad'>(
       what: { symbol: string; name: string; unit: U; formula: string },
       read: (state: State) => number,

@@ -64,8 +64,9 @@ export function refuseImpossibleRelease(name: string, release: Release, air: Air
   }
 }
 
-/** The formula shown for a flight that has no closed form. */
-export const PATH_FORMULA = 'dv/dt = -g - k |v| v + l |v| v_{⊥}';
+/** The formula shown for a flight that has no closed form, and the words beside it. */
+export const PATH_FORMULA = 'dv/dt = -g - k |v| v + l |v| v_n';
+export const PATH_VARIANT = 'with drag; v_n is v turned by 90°';
 
 export const PATH_SOURCE = {
   cite: 'Newton; quadratic drag. Integrated by ODEX (Hairer, Nørsett & Wanner, Solving Ordinary Differential Equations I), adaptive, relative tolerance 1e-11',
