@@ -1,4 +1,5 @@
 import {
+  AlignmentType,
   BorderStyle,
   Document,
   Footer,
@@ -20,6 +21,7 @@ import {
   type ParagraphChild,
   Table,
   TableCell,
+  TableLayoutType,
   TableRow,
   TextRun,
   WidthType,
@@ -27,11 +29,13 @@ import {
 import type { FormulaNode } from '../../shared/kernel/quantity/parseFormula.ts';
 import type { Block } from '../../shared/report/blocks/block.ts';
 import { readEquation } from '../../shared/report/blocks/equation.ts';
+import { COLUMN_GAP, columnWidths, type Table as TableBlock } from '../../shared/report/blocks/table.ts';
 import { composeReport, runningWords, type ReportRequest } from '../../shared/report/compose.ts';
 import type { Evidence } from '../../shared/report/evidence.ts';
 import type { FontMetrics } from '../../shared/report/metrics.ts';
 import { plain, type Run, type Runs, strong } from '../../shared/report/runs.ts';
-import { sheetFor } from '../../shared/report/sheet.ts';
+import { INK_ON_PAPER } from '../../shared/report/inks.ts';
+import { sheetFor, STYLES } from '../../shared/report/sheet.ts';
 import type { Substitution } from '../../shared/report/steps/setFormula.ts';
 import { svgOf } from '../../shared/report/svg.ts';
 import { CAUTION_LINE } from '../../shared/report/words.ts';
@@ -62,7 +66,19 @@ export async function writeDocx(request: ReportRequest): Promise<Uint8Array> {
     styles: {
       default: {
         document: { run: { size: 21, font: 'Arial', language: { value: 'en-GB' } }, paragraph: { spacing: SPACING } },
+        heading1: headingLike('title', { after: 160 }),
+        heading2: headingLike('section', { before: 320, after: 100 }),
+        heading3: headingLike('subsection', { before: 200, after: 80 }),
       },
+      paragraphStyles: [
+        {
+          id: CELL,
+          name: CELL,
+          basedOn: 'Normal',
+          run: { size: halfPoints(STYLES.cell.size) },
+          paragraph: { spacing: { before: 20, after: 20, line: 240, lineRule: LineRuleType.AUTO } },
+        },
+      ],
     },
     numbering: {
       config: [
@@ -116,7 +132,19 @@ export async function writeDocx(request: ReportRequest): Promise<Uint8Array> {
 /** `auto` in so many words: some programs take a bare number for a fixed height and cut figures and fractions off. */
 const SPACING = { after: 100, line: 276, lineRule: LineRuleType.AUTO };
 const NUMBERED = 'numbered';
+const CELL = 'Cell';
+/** The writer’s typeface is wider than ours by a tenth or more, and sets an uncertainty as large as its value. */
+const WIDER = 1.22;
 const INDENT = { left: 480, hanging: 360 };
+/** As large and as dark as on the laid-out page. */
+function headingLike(name: 'title' | 'section' | 'subsection', spacing: { before?: number; after: number }) {
+  const { size, ink } = STYLES[name];
+  return {
+    run: { size: halfPoints(size), bold: true, color: INK_ON_PAPER[ink].slice(1) },
+    paragraph: { spacing: { ...SPACING, ...spacing } },
+  };
+}
+const halfPoints = (points: number): number => Math.round(points * 2);
 /** Points to twentieths of a point. */
 const twips = (points: number): number => Math.round(points * 20);
 
@@ -145,18 +173,7 @@ function docxOf(block: Block, desk: Desk): (Paragraph | Table)[] {
     case 'table':
       return [
         new Paragraph({ children: runsOf([{ text: block.caption, emphasis: 'italic' }]), keepNext: true }),
-        new Table({
-          width: { size: 100, type: WidthType.PERCENTAGE },
-          borders: BORDERS,
-          rows: [
-            new TableRow({
-              tableHeader: true,
-              cantSplit: true,
-              children: block.columns.map(({ head }) => cell(strong(head))),
-            }),
-            ...block.rows.map((row) => new TableRow({ cantSplit: true, children: row.map(cell) })),
-          ],
-        }),
+        tableOf(block, desk),
         new Paragraph({}),
       ];
     case 'beside':
@@ -194,8 +211,37 @@ const rule = { style: BorderStyle.SINGLE, size: 4, color: 'A59D91' };
 const none = { style: BorderStyle.NONE, size: 0, color: 'auto' };
 const BORDERS = { top: rule, bottom: rule, left: none, right: none, insideHorizontal: rule, insideVertical: none };
 
-function cell(runs: Runs): TableCell {
-  return new TableCell({ children: [new Paragraph({ children: runsOf(runs) })] });
+/** Columns as wide as the laid-out page has them, over the whole width; ECMA-376, 17.18.87: a fixed grid is kept to. */
+function tableOf(block: TableBlock, { width, metrics }: Desk): Table {
+  const ofWriter: FontMetrics = { ...metrics, width: (...what) => WIDER * metrics.width(...what) };
+  const own = columnWidths(block, width, ofWriter).map((one) => one + COLUMN_GAP);
+  const scale = width / own.reduce((sum, one) => sum + one, 0);
+  const grid = own.map((one) => twips(one * scale));
+  const cell = (runs: Runs, c: number) =>
+    new TableCell({
+      width: { size: grid[c] ?? 0, type: WidthType.DXA },
+      children: [
+        new Paragraph({
+          style: CELL,
+          alignment: block.columns[c]?.align === 'right' ? AlignmentType.RIGHT : AlignmentType.LEFT,
+          children: runsOf(runs),
+        }),
+      ],
+    });
+  return new Table({
+    width: { size: grid.reduce((sum, one) => sum + one, 0), type: WidthType.DXA },
+    columnWidths: grid,
+    layout: TableLayoutType.FIXED,
+    borders: BORDERS,
+    rows: [
+      new TableRow({
+        tableHeader: true,
+        cantSplit: true,
+        children: block.columns.map(({ head }, c) => cell(strong(head), c)),
+      }),
+      ...block.rows.map((row) => new TableRow({ cantSplit: true, children: row.map(cell) })),
+    ],
+  });
 }
 
 function runsOf(runs: Runs): ParagraphChild[] {

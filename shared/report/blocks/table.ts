@@ -36,7 +36,7 @@ export function table(
 export const right = (head: string): Column => ({ head, align: 'right' });
 
 /** Space between columns; the outer edges are flush with the text. */
-const COLUMN_GAP = 14;
+export const COLUMN_GAP = 14;
 const ROW_PAD = 2.5;
 /** Rows up to this height stay on one page; taller ones may part between lines. */
 const KEEP_ROW_UP_TO = 160;
@@ -142,7 +142,7 @@ function alignLine(
  * Every column as wide as its longest line where all fit, with a little air; else each keeps its widest word and the
  * rest is shared by how much its cells ask for, on average and at most, none getting more than its longest line.
  */
-function columnWidths({ columns, rows }: Table, tableWidth: number, metrics: FontMetrics): number[] {
+export function columnWidths({ columns, rows }: Table, tableWidth: number, metrics: FontMetrics): number[] {
   const width = tableWidth - COLUMN_GAP * (columns.length - 1);
   const asks = columns.map((column, c) => {
     const cells: [Runs, TypeStyle][] = rows.map((row) => [row[c] ?? [], STYLES.cell]);

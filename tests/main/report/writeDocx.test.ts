@@ -24,6 +24,9 @@ test('same request, same bytes, though the clock has moved on', async () => {
 });
 
 const entry = (name: string): string => execFileSync('unzip', ['-p', path, name], { encoding: 'utf8' });
+/** Widths in twentieths of a point, in order. */
+const numbers = (xml: string, tag: string) =>
+  [...xml.matchAll(new RegExp(`<w:${tag} [^>]*w:w="(\\d+)"`, 'g'))].map(([, w]) => Number(w));
 const hasUnzip = spawnSync('unzip', ['-v']).error === undefined;
 describe.skipIf(!hasUnzip)('unzip, a general-purpose program', () => {
   test('finds the archive sound, every entry dated as the report', () => {
@@ -45,6 +48,27 @@ describe.skipIf(!hasUnzip)('unzip, a general-purpose program', () => {
       expect(dark).toBeGreaterThan(100);
       expect(dark).toBeLessThan(data.length / 8);
     }
+  });
+
+  test('ECMA-376, 17.4.48 and 17.18.87: each table has a fixed grid over the whole width, wide where its words are long, and every cell keeps to it', () => {
+    const tables = entry('word/document.xml').match(/<w:tbl>[\s\S]*?<\/w:tbl>/g) ?? [];
+    const shapes = composeReport(request).blocks.flatMap((block) => (block.block === 'table' ? [block] : []));
+    expect(tables).toHaveLength(shapes.length);
+    tables.forEach((xml, t) => {
+      const grid = numbers(xml, 'gridCol');
+      const { columns, rows } = shapes[t] ?? { columns: [], rows: [] };
+      expect(grid).toHaveLength(columns.length);
+      expect(xml).toContain('w:type="fixed"');
+      // A4 less two margins of 58 points, in twentieths; rounding is half of one a column.
+      expect(Math.abs(grid.reduce((sum, one) => sum + one, 0) - 20 * (595.28 - 2 * 58))).toBeLessThan(columns.length);
+      expect(numbers(xml, 'tcW')).toEqual(Array.from({ length: rows.length + 1 }, () => grid).flat());
+      const rights = columns.filter(({ align }) => align === 'right').length * (rows.length + 1);
+      expect(xml.match(/<w:jc w:val="(right|end)"/g) ?? []).toHaveLength(rights);
+    });
+    // Where all were of one width, a side's column was as wide as that of a test's name.
+    const screening = tables[shapes.findIndex(({ columns }) => columns[1]?.head === 'Side')] ?? '';
+    const [name = 0, side = 0] = numbers(screening, 'gridCol');
+    expect(name).toBeGreaterThan(1.8 * side);
   });
 
   test('ECMA-376, 17.3.1.33: line heights grow with what stands in a line, so that no figure or fraction is cut off', () => {
