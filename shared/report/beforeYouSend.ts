@@ -72,7 +72,7 @@ function unprintable(file: CaseFile): string[] {
  */
 function namesThatRemain(file: CaseFile): string[] {
   const { athlete } = file;
-  if (athlete.isPseudonym) return [];
+  if (athlete.isPseudonym || athlete.name.trim() === '') return [];
   const parts = namesOf(athlete.name).map((part) => part.toLowerCase());
   const clean = redactTyped(file, redactionFor(athlete));
   const places = DATA_KINDS.flatMap((kind) =>

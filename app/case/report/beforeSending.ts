@@ -1,4 +1,6 @@
 import type { Assessment } from '../../../shared/assess/assessment.ts';
+import { stopReason } from '../../../shared/assess/stopWords.ts';
+import { sentenceCase } from '../../../shared/format/letterCase.ts';
 import type { CaseFile } from '../../../shared/model/records.ts';
 import { beforeYouSend, referralEssentials } from '../../../shared/report/beforeYouSend.ts';
 import type { ReportKind } from '../../../shared/report/compose.ts';
@@ -18,7 +20,7 @@ export function beforeSending(
   const lacking = kind === 'referral' ? referralEssentials(file) : [];
   const all = beforeYouSend(file, assessment, kind, deidentify);
   return [
-    { heading: 'Stop and be seen', items: assessment.stops.map((stop) => stop.words) },
+    { heading: 'Stop and be seen', items: assessment.stops.map((stop) => sentenceCase(stopReason(stop.words))) },
     { heading: 'Missing', items: assessment.missing },
     { heading: 'To see to', items: all.filter((one) => !lacking.includes(one)) },
     { heading: 'The letter lacks', items: lacking },

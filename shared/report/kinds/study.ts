@@ -1,5 +1,6 @@
 import { movementOf } from '../../assess/movementOf.ts';
 import type { Composition } from '../compose.ts';
+import { stopReason } from '../../assess/stopWords.ts';
 import { doseWords, OUTCOME_WORDS } from '../../assess/words.ts';
 import { OUTCOMES } from '../../assess/assessment.ts';
 import { sentenceCase } from '../../format/letterCase.ts';
@@ -172,7 +173,7 @@ function summary(writing: Writing): Block[] {
     beside('Findings by outcome', [paragraph(found === '' ? 'None.' : `${sentenceCase(found)}.`)]),
     ...(assessment.stops.length === 0
       ? []
-      : [beside('Stop and be seen', [list(assessment.stops.map((stop) => sentenceCase(stop.words)))])]),
+      : [beside('Stop and be seen', [list(assessment.stops.map((stop) => sentenceCase(stopReason(stop.words))))])]),
     beside('Outcome, lesson', [toWrite('what came of it and what is to be learned')]),
   ];
 }

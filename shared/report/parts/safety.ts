@@ -6,6 +6,8 @@ import { list } from '../blocks/list.ts';
 import { paragraph } from '../blocks/paragraph.ts';
 import { plain, strong } from '../runs.ts';
 import { SIDE_WORDS } from '../words.ts';
+import { stopReason } from '../../assess/stopWords.ts';
+import { sentenceCase } from '../../format/letterCase.ts';
 import { asOf } from '../../assess/asOf.ts';
 import { liftedBy } from '../../rules/effects/liftedBy.ts';
 import { ANCHORS, type Writing } from './writing.ts';
@@ -15,7 +17,9 @@ export function safetyFirst({ file, assessment }: Writing): Block[] {
   const { athlete, injuries } = file;
   const blocks: Block[] = [heading(2, 'Safety first', ANCHORS.safety)];
   if (assessment.stops.length > 0) {
-    blocks.push(beside('Stop and be seen', [list(assessment.stops.map((stop) => strong(stop.words)))]));
+    blocks.push(
+      beside('Stop and be seen', [list(assessment.stops.map((stop) => strong(sentenceCase(stopReason(stop.words)))))]),
+    );
   } else {
     blocks.push(beside('Stop and be seen', [paragraph('Nothing recorded says stop. That is not a clearance.')]));
   }

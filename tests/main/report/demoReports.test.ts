@@ -140,6 +140,19 @@ test('with nothing entered, no report has a title or a sentence that waits for a
   }
 });
 
+test('under a heading that says to stop and be seen, nothing says so again', () => {
+  const stopped = files.filter(
+    (file) => requestFor(file, SAMPLE_CREATED_AT, { kind: 'study', paper: 'a4' }).assessment.stops.length > 0,
+  );
+  expect(stopped.length).toBeGreaterThan(1);
+  for (const file of stopped) {
+    for (const kind of ['client', 'study', 'referral'] as const) {
+      const { blocks } = composeReport(requestFor(file, SAMPLE_CREATED_AT, { kind, paper: 'a4' }));
+      expect(sentencesOf(blocks).filter((one) => one.startsWith('Stop and be seen:'))).toEqual([]);
+    }
+  }
+});
+
 test('days in sentences and labels are words, never 2026-05-18', () => {
   for (const file of files) {
     for (const kind of ['client', 'study', 'referral'] as const) {

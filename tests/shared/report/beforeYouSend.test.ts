@@ -16,6 +16,8 @@ test('asks for consent, for consent to images, and for a second look at a study 
   expect(list).toContain('Consent is not recorded.');
   expect(list).toContain('Consent to images is not recorded as given.');
   expect(list.some((sentence) => sentence.includes('recorded by name'))).toBe(true);
+  const nameless = beforeYouSend({ ...file, athlete: { ...athlete, name: '' } }, sampleAssessment(), 'study');
+  expect(nameless.some((sentence) => sentence.includes('recorded by name'))).toBe(false);
 });
 
 test('a letter lacks what is not recorded, item by item, until it is given', () => {
