@@ -62,8 +62,9 @@ function MarkDrawing({ mark }: { mark: Mark }) {
     case 'text':
       return (
         <text
-          x={mark.x}
+          x={mark.rightToLeft === true ? mark.x + mark.width : mark.x}
           y={mark.baseline}
+          {...(mark.rightToLeft === true ? { direction: 'rtl', unicodeBidi: 'bidi-override' } : {})}
           fontSize={mark.size}
           className={`page-face-${mark.face} ${fillOf(mark.ink)}${mark.tabular === true ? ' page-tabular' : ''}`}
           // The layout's width rules, so that a line ends where it ends on paper whatever the browser's shaping does.

@@ -1,11 +1,12 @@
 // oxlint-disable-next-line import/no-named-as-default -- the named export has no type of its own
 import PDFDocument from 'pdfkit';
-import { FACES, type Ink, type Mark, type Page, type Placed, type PlacedReport } from '../../shared/report/page.ts';
+import type { Ink, Mark, Page, Placed, PlacedReport } from '../../shared/report/page.ts';
 import type { Evidence } from '../../shared/report/evidence.ts';
 import { INK_ON_PAPER } from '../../shared/report/inks.ts';
 import { boundsOf, marksOf } from '../../shared/report/placed.ts';
 import { APP_VERSION } from '../../shared/versions.ts';
-import { fontsForDocument } from './openFonts.ts';
+import { drawnText } from './drawnText.ts';
+import { fontForDocument } from './openFonts.ts';
 import { TABULAR } from './fontMetrics.ts';
 
 type StructureElement = PDFKit.PDFStructureElement;
@@ -55,9 +56,11 @@ export async function drawPdf(
     },
   });
   escapeMetadata(doc);
-  const fonts = fontsForDocument();
-  // pdfkit takes an opened font as well as a file; its type list knows of files only.
-  for (const face of FACES) doc.registerFont(face, fonts[face] as unknown as string);
+  const marks = report.pages.flatMap((page) => page.content.flatMap(marksOf));
+  for (const face of new Set(marks.flatMap((mark) => (mark.mark === 'text' ? [mark.face] : [])))) {
+    // pdfkit takes an opened font as well as a file; its type list knows of files only.
+    doc.registerFont(face, fontForDocument(face) as unknown as string);
+  }
   const chunks: Uint8Array[] = [];
   const done = new Promise<void>((resolve, reject) => {
     doc.on('data', (chunk: Uint8Array) => chunks.push(chunk));
@@ -67,7 +70,7 @@ export async function drawPdf(
 
   const root = doc.struct('Document');
   doc.addStructure(root);
-  const drawing: Drawing = { doc, elements: new Map(), anchors: anchorsOf(report.pages), images };
+  const drawing: Drawing = { doc, elements: new Map(), anchors: anchorsOf(marks), images };
   const bookmarks = new Bookmarks(doc);
   for (const page of report.pages) {
     doc.addPage({ size: [page.width, page.height], margin: 0 });
@@ -171,11 +174,13 @@ function groupByLink(marks: readonly Mark[]): [boolean, Mark[]][] {
 function drawMark({ doc, images }: Drawing, mark: Mark): void {
   switch (mark.mark) {
     case 'text': {
-      if (mark.actual !== undefined) doc.markContent('Span', { actual: mark.actual });
+      const drawn = drawnText(mark);
+      const actual = mark.actual ?? (isMirrored(mark.text, drawn) ? mark.text : undefined);
+      if (actual !== undefined) doc.markContent('Span', { actual });
       doc.font(mark.face).fontSize(mark.size).fillColor(INK_ON_PAPER[mark.ink]);
       const features = mark.tabular === true ? { features: [...TABULAR] as PDFKit.Mixins.OpenTypeFeatures[] } : {};
-      doc.text(mark.text, mark.x, mark.baseline, { lineBreak: false, baseline: 'alphabetic', ...features });
-      if (mark.actual !== undefined) doc.endMarkedContent();
+      doc.text(drawn, mark.x, mark.baseline, { lineBreak: false, baseline: 'alphabetic', ...features });
+      if (actual !== undefined) doc.endMarkedContent();
       return;
     }
     case 'image': {
@@ -195,6 +200,11 @@ function drawMark({ doc, images }: Drawing, mark: Mark): void {
   }
 }
 
+/** Whether a bracket is drawn by its counterpart; turning round alone leaves every sign what it is. */
+function isMirrored(text: string, drawn: string): boolean {
+  return drawn !== text && Array.from(drawn).toReversed().join('') !== text;
+}
+
 function paint(
   doc: PDFKit.PDFDocument,
   fill: Ink | null,
@@ -210,8 +220,7 @@ function paint(
   else if (stroke !== null) doc.stroke(INK_ON_PAPER[stroke]);
 }
 
-function anchorsOf(pages: readonly Page[]): Set<string> {
-  const marks = pages.flatMap((page) => page.content.flatMap(marksOf));
+function anchorsOf(marks: readonly Mark[]): Set<string> {
   return new Set(marks.flatMap((mark) => (mark.mark === 'text' && mark.goTo !== undefined ? [mark.goTo] : [])));
 }
 

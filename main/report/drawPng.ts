@@ -3,7 +3,8 @@ import type { Drawing } from '../../shared/report/blocks/figure.ts';
 import { INK_ON_PAPER } from '../../shared/report/inks.ts';
 import type { Ink, Mark } from '../../shared/report/page.ts';
 import { TABULAR } from './fontMetrics.ts';
-import { openFonts } from './openFonts.ts';
+import { drawnText } from './drawnText.ts';
+import { layOut, openFont } from './openFonts.ts';
 
 /** Pixels to a point: 144 to the inch. */
 const SCALE = 2;
@@ -113,10 +114,11 @@ const KINDS: Readonly<Record<string, string>> = {
   closePath: 'Z',
 };
 
-function outlinesOf({ text, face, size, x, baseline, tabular }: Extract<Mark, { mark: 'text' }>): Point[][] {
-  const font = openFonts()[face];
+function outlinesOf(mark: Extract<Mark, { mark: 'text' }>): Point[][] {
+  const { face, size, x, baseline, tabular } = mark;
+  const font = openFont(face);
   const em = size / font.unitsPerEm;
-  const { glyphs, positions } = font.layout(text, tabular === true ? TABULAR : []);
+  const { glyphs, positions } = layOut(font, drawnText(mark), tabular === true ? TABULAR : []);
   let pen = x;
   return glyphs.flatMap(({ path }, i) => {
     const { xAdvance, xOffset, yOffset } = positions[i] ?? { xAdvance: 0, xOffset: 0, yOffset: 0 };

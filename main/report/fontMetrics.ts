@@ -1,6 +1,6 @@
 import type { FontMetrics } from '../../shared/report/metrics.ts';
 import type { Face } from '../../shared/report/page.ts';
-import { openFonts } from './openFonts.ts';
+import { openFont } from './openFonts.ts';
 
 /**
  * Metrics of the typefaces that reports are set in, read from the files that the PDF embeds.
@@ -15,13 +15,12 @@ export function loadFontMetrics(): FontMetrics {
 let loaded: FontMetrics | null = null;
 
 function readFonts(): FontMetrics {
-  const fonts = openFonts();
   const widths = new Map<string, number>();
   const emWidth = (text: string, face: Face, features: readonly string[]): number => {
     const key = `${face}|${features.length}|${text}`;
     const known = widths.get(key);
     if (known !== undefined) return known;
-    const font = fonts[face];
+    const font = openFont(face);
     const width = font.layout(text, features).advanceWidth / font.unitsPerEm;
     widths.set(key, width);
     return width;
@@ -31,9 +30,9 @@ function readFonts(): FontMetrics {
       if (tabular) return emWidth(text, face, TABULAR) * size;
       return (text.match(/[^ ]* |[^ ]+/g) ?? []).reduce((sum, word) => sum + emWidth(word, face, []), 0) * size;
     },
-    ascent: (face, size) => (fonts[face].ascent / fonts[face].unitsPerEm) * size,
-    descent: (face, size) => (-fonts[face].descent / fonts[face].unitsPerEm) * size,
-    covers: (codePoint, face) => fonts[face].hasGlyphForCodePoint(codePoint),
+    ascent: (face, size) => (openFont(face).ascent / openFont(face).unitsPerEm) * size,
+    descent: (face, size) => (-openFont(face).descent / openFont(face).unitsPerEm) * size,
+    covers: (codePoint, face) => openFont(face).hasGlyphForCodePoint(codePoint),
   };
 }
 

@@ -5,8 +5,14 @@ declare module 'fontkit' {
     readonly ascent: number;
     /** Negative, as in the font file. */
     readonly descent: number;
-    layout(text: string, features?: readonly string[]): GlyphRun;
-    /** By id, with the letters each was first asked for. Of fontkit's own; see `fontsForDocument`. */
+    layout(
+      text: string,
+      features?: readonly string[],
+      script?: string,
+      language?: string,
+      direction?: 'ltr' | 'rtl',
+    ): GlyphRun;
+    /** By id, with the letters each was first asked for. Of fontkit's own; see `fontForDocument`. */
     _glyphs: object;
     hasGlyphForCodePoint(codePoint: number): boolean;
   }
@@ -14,6 +20,7 @@ declare module 'fontkit' {
     readonly advanceWidth: number;
     readonly positions: readonly { readonly xAdvance: number; readonly xOffset: number; readonly yOffset: number }[];
     readonly glyphs: readonly {
+      readonly name: string;
       readonly path: { readonly commands: readonly { readonly command: string; readonly args: readonly number[] }[] };
     }[];
   }

@@ -36,6 +36,7 @@ import type { FontMetrics } from '../../shared/report/metrics.ts';
 import { plain, type Run, type Runs, strong } from '../../shared/report/runs.ts';
 import { INK_ON_PAPER } from '../../shared/report/inks.ts';
 import { sheetFor, STYLES } from '../../shared/report/sheet.ts';
+import { isRightToLeft, withoutIsolates } from '../../shared/report/steps/bidi.ts';
 import type { Substitution } from '../../shared/report/steps/setFormula.ts';
 import { svgOf } from '../../shared/report/svg.ts';
 import { CAUTION_LINE } from '../../shared/report/words.ts';
@@ -246,10 +247,32 @@ function tableOf(block: TableBlock, { width, metrics }: Desk): Table {
 
 function runsOf(runs: Runs): ParagraphChild[] {
   return runs.flatMap((run) =>
-    run.text
-      .split('\n')
-      .map((text, i) => new TextRun({ text: clean(text), ...(i > 0 ? { break: 1 } : {}), ...looks(run) })),
+    run.text.split('\n').flatMap((text, i) => {
+      const parts = byDirection(clean(withoutIsolates(text)));
+      return parts.map(
+        (part, j) =>
+          new TextRun({
+            text: part,
+            ...(i > 0 && j === 0 ? { break: 1 } : {}),
+            ...(isRightToLeft(part) ? { rightToLeft: true } : {}),
+            ...looks(run),
+          }),
+      );
+    }),
   );
+}
+
+/** Words written from right to left apart from the others: a program sets them in a typeface of their own. */
+function byDirection(text: string): string[] {
+  if (!isRightToLeft(text)) return [text];
+  return text
+    .split(/(\s+)/)
+    .reduce<string[]>((parts, word) => {
+      const last = parts.at(-1);
+      const isSame = last !== undefined && (word.trim() === '' || isRightToLeft(last) === isRightToLeft(word));
+      return isSame ? [...parts.slice(0, -1), last + word] : [...parts, word];
+    }, [])
+    .filter((part) => part !== '');
 }
 
 function looks({ emphasis, rise }: Run) {

@@ -51,7 +51,8 @@ function soonerThanStated(file: CaseFile): string[] {
 }
 
 /** Letters of a script that the typefaces of the report do not hold: they come out as empty boxes. */
-const NOT_HELD = /[^\p{Script=Latin}\p{Script=Greek}\p{Script=Cyrillic}\p{Script=Common}\p{Script=Inherited}]/u;
+const NOT_HELD =
+  /[^\p{Script=Latin}\p{Script=Greek}\p{Script=Cyrillic}\p{Script=Hebrew}\p{Script=Arabic}\p{Script=Common}\p{Script=Inherited}]/u;
 
 function unprintable(file: CaseFile): string[] {
   const places = DATA_KINDS.flatMap((kind) =>

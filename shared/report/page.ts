@@ -3,7 +3,17 @@
  * The PDF writer and the screen preview draw exactly this; neither measures nor decides anything.
  */
 
-export const FACES = ['sans', 'sansItalic', 'sansBold', 'serif', 'serifBold'] as const;
+export const FACES = [
+  'sans',
+  'sansItalic',
+  'sansBold',
+  'serif',
+  'serifBold',
+  'hebrew',
+  'hebrewBold',
+  'arabic',
+  'arabicBold',
+] as const;
 export type Face = (typeof FACES)[number];
 
 /** Role of a structure element in the tagged PDF (ISO 32000-1, 14.8.4). */
@@ -38,6 +48,8 @@ export type Mark =
       /** Advance width, spaces at either end included. */
       readonly width: number;
       readonly tabular?: boolean;
+      /** `text` is in reading order, to be drawn from the right end of its width. */
+      readonly rightToLeft?: true;
       /** What is meant where `text` stands in for letters that the typeface lacks. */
       readonly actual?: string;
       /** Id of the element this text leads to. */

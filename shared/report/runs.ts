@@ -1,5 +1,6 @@
 import { formatQuantity, NO_BREAK_SPACE, type Quantified, withUnit } from '../format/number.ts';
 import type { Ink } from './page.ts';
+import { isolated, withoutIsolates } from './steps/bidi.ts';
 import type { Unit } from '../units.ts';
 
 /** A stretch of text set one way. What it does not say, the style of its paragraph decides. */
@@ -47,10 +48,14 @@ export function symbolRuns(symbol: string): Runs {
 
 /** Runs as bare text, for alternative text and metadata. */
 export function textOf(runs: Runs): string {
-  return runs.map((run) => run.text).join('');
+  return withoutIsolates(runs.map((run) => run.text).join(''));
 }
 
-/** Texts joined with a middle dot; empty ones leave no gap. */
+/** Texts joined with a middle dot; empty ones leave no gap. Each keeps its own direction. */
 export function dotted(...texts: readonly (string | null)[]): string {
-  return texts.filter((text) => text !== null && text !== '').join(' · ');
+  return texts
+    .flatMap((text) => text ?? [])
+    .filter((text) => text !== '')
+    .map(isolated)
+    .join(' · ');
 }

@@ -56,6 +56,11 @@ export const STYLES = {
   running: { family: 'sans', isBold: false, size: 8, leading: 10.5, ink: 'muted' },
 } as const satisfies Record<string, TypeStyle>;
 
+/** The typefaces of other scripts, for what those of the text do not show. */
+export function scriptFaces(emphasis: 'bold' | 'italic' | null): readonly Face[] {
+  return emphasis === 'bold' ? ['hebrewBold', 'arabicBold'] : ['hebrew', 'arabic'];
+}
+
 export function faceOf(family: Family, emphasis: 'bold' | 'italic' | null): Face {
   if (family === 'serif') return emphasis === 'bold' ? 'serifBold' : 'serif';
   return emphasis === 'bold' ? 'sansBold' : emphasis === 'italic' ? 'sansItalic' : 'sans';

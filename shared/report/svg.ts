@@ -9,6 +9,10 @@ const FONTS: Readonly<Record<Face, string>> = {
   sansBold: 'font-family="Source Sans 3, sans-serif" font-weight="600"',
   serif: 'font-family="Source Serif 4, serif"',
   serifBold: 'font-family="Source Serif 4, serif" font-weight="600"',
+  hebrew: 'font-family="Noto Sans Hebrew, sans-serif"',
+  hebrewBold: 'font-family="Noto Sans Hebrew, sans-serif" font-weight="600"',
+  arabic: 'font-family="Vazirmatn, sans-serif"',
+  arabicBold: 'font-family="Vazirmatn, sans-serif" font-weight="600"',
 };
 
 /** A drawing as a file of its own, on white, with its alternative text as title. */
@@ -29,7 +33,7 @@ function svgMark(mark: Mark, images: Evidence['images']): string {
     case 'image':
       return `<image x="${n(mark.x)}" y="${n(mark.y)}" width="${n(mark.width)}" height="${n(mark.height)}" href="${images[mark.sha256]?.dataUri ?? ''}"/>`;
     case 'text':
-      return `<text x="${n(mark.x)}" y="${n(mark.baseline)}" font-size="${n(mark.size)}" ${FONTS[mark.face]} fill="${INK_ON_PAPER[mark.ink]}">${escaped(mark.actual ?? mark.text)}</text>`;
+      return `<text x="${n(mark.rightToLeft === true ? mark.x + mark.width : mark.x)}"${mark.rightToLeft === true ? TURNED : ''} y="${n(mark.baseline)}" font-size="${n(mark.size)}" ${FONTS[mark.face]} fill="${INK_ON_PAPER[mark.ink]}">${escaped(mark.actual ?? mark.text)}</text>`;
     case 'line':
       return `<line x1="${n(mark.x1)}" y1="${n(mark.y1)}" x2="${n(mark.x2)}" y2="${n(mark.y2)}" ${painted(null, mark.ink, mark.weight, mark.dash)}/>`;
     case 'rect':
@@ -38,6 +42,9 @@ function svgMark(mark: Mark, images: Evidence['images']): string {
       return `<path d="${mark.d}" ${painted(mark.fill, mark.stroke, mark.weight, mark.dash)}/>`;
   }
 }
+
+/** From its right end, brackets turned round. */
+const TURNED = ' direction="rtl" unicode-bidi="bidi-override"';
 
 function painted(fill: Ink | null, stroke: Ink | null, weight: number, dash?: readonly number[]): string {
   return [

@@ -12,6 +12,8 @@ const anyText = fc.oneof(
     'Donaudampfschifffahrtsgesellschaft'.repeat(12),
     'שלום עולם',
     'محمد علي',
+    'Nour نور (24), דנה כהן-לוי 3, علی\u200cرضا',
+    'محمدعبدالرحمنبنعبدالعزيزآلسعودالقحطانيالدوسري',
     'Zoë Ångström-Łukasiewicz',
     'A & B <c>',
     '🤾‍♀️ goal',

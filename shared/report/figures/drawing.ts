@@ -1,5 +1,7 @@
 import type { FontMetrics } from '../metrics.ts';
 import type { Face, Ink, Mark } from '../page.ts';
+import { scriptFaces } from '../sheet.ts';
+import { isRightToLeft } from '../steps/bidi.ts';
 
 /** The few shapes that figures are made of. */
 
@@ -13,9 +15,19 @@ export interface LabelStyle {
 export function label(text: string, x: number, baseline: number, style: LabelStyle, metrics: FontMetrics): Mark {
   const { size = 8, face = 'sans', ink = 'ink', align = 'start' } = style;
   const plain = text.replaceAll(/[\u00a0\u202f]/g, ' ');
-  const width = metrics.width(plain, face, size, true);
+  const shown = faceShowing(plain, face, metrics);
+  const width = metrics.width(plain, shown, size, true);
   const left = align === 'start' ? x : align === 'middle' ? x - width / 2 : x - width;
-  return { mark: 'text', x: left, baseline, text: plain, face, size, ink, width, tabular: true };
+  // One mark has one direction; a label of two scripts is read from left to right.
+  const turned = isRightToLeft(plain) && !/\p{Script=Latin}/u.test(plain) ? ({ rightToLeft: true } as const) : {};
+  return { mark: 'text', x: left, baseline, text: plain, face: shown, size, ink, width, tabular: true, ...turned };
+}
+
+/** The face asked for, or that of another script where only it shows the whole label. */
+function faceShowing(text: string, face: Face, metrics: FontMetrics): Face {
+  if (!isRightToLeft(text)) return face;
+  const shows = (by: Face) => Array.from(text).every((c) => metrics.covers(c.codePointAt(0) ?? 0, by));
+  return scriptFaces(face.endsWith('Bold') ? 'bold' : null).find(shows) ?? face;
 }
 
 export function line(

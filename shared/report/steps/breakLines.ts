@@ -1,7 +1,8 @@
 import type { FontMetrics } from '../metrics.ts';
 import type { Face, Mark } from '../page.ts';
 import type { Run, Runs } from '../runs.ts';
-import { faceOf, type TypeStyle } from '../sheet.ts';
+import { faceOf, scriptFaces, type TypeStyle } from '../sheet.ts';
+import { isRightToLeft, levelsOf, visualOrder, withoutIsolates } from './bidi.ts';
 
 export type TextMark = Extract<Mark, { mark: 'text' }>;
 
@@ -14,6 +15,8 @@ export interface Line {
 interface Piece {
   readonly run: Run;
   readonly text: string;
+  /** How deep it lies in text of the other direction; odd: from right to left. */
+  readonly level: number;
   readonly face: Face;
   readonly size: number;
   readonly actual: string | null;
@@ -26,14 +29,15 @@ interface Piece {
 /**
  * Runs set into lines no wider than `width`, ragged right. A line may end after a space, a hyphen, a dash or a slash;
  * a word longer than the line is broken where it must be, so that nothing is ever cut off. A line feed starts a new line.
- * No-break spaces hold and are then written as plain spaces, so that copied text is plain.
+ * No-break spaces hold and are then written as plain spaces, so that copied text is plain. Text from right to left is broken
+ * in reading order and put in its places line by line; marks stay in reading order.
  */
 export function breakLines(runs: Runs, style: TypeStyle, width: number, metrics: FontMetrics): Line[] {
   const lines: Line[] = [];
   let line: Piece[] = [];
   let used = 0;
   const close = () => {
-    lines.push(closeLine(line, style));
+    lines.push(closeLine(line, style, metrics));
     line = [];
     used = 0;
   };
@@ -41,7 +45,7 @@ export function breakLines(runs: Runs, style: TypeStyle, width: number, metrics:
   const isTooLong = (part: readonly Piece[]) => {
     const sum = used + inkWidthOf(part);
     if (sum <= width - style.size) return false;
-    return sum > width || edgeOf(closeLine([...line, ...part], style), metrics) > width;
+    return sum > width || edgeOf(closeLine([...line, ...part], style, metrics), metrics) > width;
   };
   for (const paragraph of splitAtLineFeeds(runs)) {
     for (const word of wordsOf(paragraph, style, metrics)) {
@@ -80,23 +84,28 @@ function splitAtLineFeeds(runs: Runs): Run[][] {
   return paragraphs;
 }
 
-/** Unicode in composed form, lone surrogates and control characters gone, tabs as spaces. */
+/** Unicode in composed form, lone surrogates and control characters gone but those that keep a direction or two Persian letters apart, tabs as spaces. */
 function tidy(text: string): string {
   return text
     .toWellFormed()
     .normalize('NFC')
     .replace(/\r\n?|[\u2028\u2029]/g, '\n')
     .replace(/\t/g, ' ')
-    .replace(/[\p{Cc}\p{Cf}]/gu, (c) => (c === '\n' ? c : ''));
+    .replace(/(?<!\p{Script=Arabic})\u200c|(?!\u200c)[\p{Cc}\p{Cf}]/gu, (c) => (/[\n\u2066-\u2069]/.test(c) ? c : ''));
 }
 
-/** Pieces grouped into what may not be parted: a word is several pieces where its setting changes inside. */
+/** Pieces grouped into what may not be parted: a word is several pieces where its setting or its direction changes inside. */
 function wordsOf(runs: readonly Run[], style: TypeStyle, metrics: FontMetrics): Piece[][] {
+  const levels = levelsOf(runs.map((run) => run.text).join(''));
   const words: Piece[][] = [];
   let word: Piece[] = [];
+  let at = 0;
   for (const run of runs) {
-    for (const text of run.text.match(/[^ ]*?[\p{L}\p{N}][-–—/](?=\p{L})|[^ ]* +|[^ ]+/gu) ?? []) {
-      word.push(...piecesOf(text, run, style, metrics));
+    const whole = withoutIsolates(run.text);
+    for (const text of whole.match(/[^ ]*?[\p{L}\p{N}][-–—/](?=\p{L})|[^ ]* +|[^ ]+/gu) ?? []) {
+      const own = levels?.slice(at, at + text.length) ?? null;
+      word.push(...ofOneLevel(text, own).flatMap(([part, level]) => piecesOf(part, level, run, style, metrics)));
+      at += text.length;
       if (/[ \-–—/]$/.test(text)) {
         words.push(word);
         word = [];
@@ -107,8 +116,23 @@ function wordsOf(runs: readonly Run[], style: TypeStyle, metrics: FontMetrics): 
   return words;
 }
 
-/** One stretch in the face of its run; what that face cannot show is set in the text face, or as a box that keeps its meaning. */
-function piecesOf(text: string, run: Run, style: TypeStyle, metrics: FontMetrics): Piece[] {
+/** A text parted where its level changes. */
+function ofOneLevel(text: string, levels: Uint8Array | null): [string, number][] {
+  if (levels === null) return [[text, 0]];
+  const parts: [string, number][] = [];
+  for (let i = 0; i < text.length; i += 1) {
+    const [level, last] = [levels[i] ?? 0, parts.at(-1)];
+    if (last?.[1] === level) last[0] += text.charAt(i);
+    else parts.push([text.charAt(i), level]);
+  }
+  return parts;
+}
+
+/**
+ * One stretch in the face of its run; what that face cannot show is set in the text face, letter by letter in that of its
+ * script, or as boxes that keep their meaning.
+ */
+function piecesOf(text: string, level: number, run: Run, style: TypeStyle, metrics: FontMetrics): Piece[] {
   const emphasis = run.emphasis ?? (style.isBold ? 'bold' : null);
   const face = faceOf(style.family, emphasis);
   const size = style.size * (run.scale ?? 1);
@@ -119,21 +143,34 @@ function piecesOf(text: string, run: Run, style: TypeStyle, metrics: FontMetrics
     const written = set.replaceAll(/[\u00a0\u202f]/g, ' ');
     const width = metrics.width(written, by, size, isTabular);
     const inkWidth = written.endsWith(' ') ? metrics.width(written.trimEnd(), by, size, isTabular) : width;
-    return { run, text: written, face: by, size, actual, isTabular, width, inkWidth };
+    return { run, text: written, level, face: by, size, actual, isTabular, width, inkWidth };
   };
   if (shows(text, face)) return [make(text, face, null)];
+  const textFaces = [face, 'sans' as const];
+  const faces = [...textFaces, ...scriptFaces(emphasis)];
   const stretches = text.match(/ +|[^ ]+/g) ?? [];
-  return stretches.map((stretch) => {
-    if (shows(stretch, face)) return make(stretch, face, null);
-    if (shows(stretch, 'sans')) return make(stretch, 'sans', null);
-    return make(
-      graphemes(stretch)
-        .map(() => MISSING)
-        .join(''),
-      'sans',
-      stretch,
+  return stretches.flatMap((stretch) => {
+    const whole = textFaces.find((one) => shows(stretch, one));
+    if (whole !== undefined) return [make(stretch, whole, null)];
+    const letters = graphemes(stretch).map((letter) => ({
+      letter,
+      by: faces.find((one) => shows(letter, one)) ?? null,
+    }));
+    return grouped(letters).map(({ set, by }) =>
+      by === null ? make(MISSING.repeat(graphemes(set).length), 'sans', set) : make(set, by, null),
     );
   });
+}
+
+/** Neighbouring letters of one face as one text. */
+function grouped(letters: readonly { letter: string; by: Face | null }[]): { set: string; by: Face | null }[] {
+  const groups: { set: string; by: Face | null }[] = [];
+  for (const { letter, by } of letters) {
+    const last = groups.at(-1);
+    if (last?.by === by) last.set += letter;
+    else groups.push({ set: letter, by });
+  }
+  return groups;
 }
 
 /** Stands for a letter that none of the faces has; what is meant travels beside it. */
@@ -146,7 +183,7 @@ function graphemes(text: string): string[] {
 
 function shatter(word: readonly Piece[], style: TypeStyle, metrics: FontMetrics): Piece[][] {
   return word.flatMap((piece) =>
-    graphemes(piece.actual ?? piece.text).map((text) => piecesOf(text, piece.run, style, metrics)),
+    graphemes(piece.actual ?? piece.text).map((text) => piecesOf(text, piece.level, piece.run, style, metrics)),
   );
 }
 
@@ -161,24 +198,32 @@ function edgeOf({ marks }: Line, metrics: FontMetrics): number {
   );
 }
 
-function closeLine(pieces: readonly Piece[], style: TypeStyle): Line {
+function closeLine(pieces: readonly Piece[], style: TypeStyle, metrics: FontMetrics): Line {
   const marks: TextMark[] = [];
-  let x = 0;
+  const levels: number[] = [];
   let last: Piece | null = null;
-  for (const piece of pieces) {
+  let width = 0;
+  for (const piece of hanging(pieces)) {
     const previous = marks.at(-1);
     if (
       previous !== undefined &&
       last?.run === piece.run &&
       last.face === piece.face &&
+      last.level === piece.level &&
       last.actual === null &&
       piece.actual === null
     ) {
-      marks[marks.length - 1] = { ...previous, text: previous.text + piece.text, width: previous.width + piece.width };
+      const text = previous.text + piece.text;
+      // Letters of some scripts change where they join.
+      const joined = isRightToLeft(text)
+        ? metrics.width(text, piece.face, piece.size, piece.isTabular)
+        : previous.width + piece.width;
+      width += joined - previous.width;
+      marks[marks.length - 1] = { ...previous, text, width: joined };
     } else {
       marks.push({
         mark: 'text',
-        x,
+        x: width,
         baseline: -(piece.run.rise ?? 0) * style.size,
         text: piece.text,
         face: piece.face,
@@ -186,12 +231,34 @@ function closeLine(pieces: readonly Piece[], style: TypeStyle): Line {
         ink: piece.run.ink ?? style.ink,
         width: piece.width,
         ...(piece.isTabular ? { tabular: true } : {}),
+        ...(piece.level % 2 === 0 ? {} : { rightToLeft: true }),
         ...(piece.actual === null ? {} : { actual: piece.actual }),
         ...(piece.run.goTo === undefined ? {} : { goTo: piece.run.goTo }),
       });
+      levels.push(piece.level);
+      width += piece.width;
     }
-    x += piece.width;
     last = piece;
   }
-  return { marks, width: x - (last === null ? 0 : last.width - last.inkWidth) };
+  const inkWidth = width - (last === null ? 0 : last.width - last.inkWidth);
+  return { marks: levels.some((level) => level > 0) ? inTheirPlaces(marks, levels) : marks, width: inkWidth };
+}
+
+/** Spaces that end a line hang over its right end, whatever the direction of what is before them (UAX #9, L1). */
+function hanging(pieces: readonly Piece[]): readonly Piece[] {
+  const last = pieces.at(-1);
+  if (last === undefined || last.level === 0 || last.text.trim() !== '') return pieces;
+  return [...pieces.slice(0, -1), { ...last, level: 0 }];
+}
+
+/** Marks in reading order, each where it stands on the line. */
+function inTheirPlaces(marks: readonly TextMark[], levels: readonly number[]): TextMark[] {
+  const placed = [...marks];
+  let x = 0;
+  for (const i of visualOrder(levels)) {
+    const mark = marks[i] as TextMark;
+    placed[i] = { ...mark, x };
+    x += mark.width;
+  }
+  return placed;
 }

@@ -172,3 +172,44 @@ async function drawNamed(name: string, isPseudonym: boolean, kind: ReportKind): 
   writeFileSync(path, await drawPdf(report));
   return path;
 }
+
+/** Names as people of several languages write them, and what Unicode's NFKC makes of them. */
+const NAMES = ['דנה כהן־לוי', 'محمد بن عبد العزيز القحطاني', 'نور حداد', 'علی\u200cرضا پورمحمدی', 'Nour نور Haddad'];
+const named = sampleCase();
+const reportFor = (name: string, kind: ReportKind) =>
+  placeReport({
+    file: { ...named, athlete: { ...named.athlete, name, isPseudonym: true } },
+    assessment: sampleAssessment(),
+    kind,
+    paper: 'a4',
+    metrics,
+    createdAt: SAMPLE_CREATED_AT,
+    caseSha256: SAMPLE_SHA256,
+  });
+
+describe.skipIf(!has('pdftotext') || !has('pdffonts'))('names written from right to left', () => {
+  test.each(NAMES)('%s: extracted in reading order, in an embedded typeface, in all three kinds', async (name) => {
+    for (const kind of ['client', 'study', 'referral'] as const) {
+      const file = join(folder, `named-${kind}.pdf`);
+      writeFileSync(file, await drawPdf(reportFor(name, kind)));
+      // pdftotext guesses which way a whole line goes and joins words of two directions: names are found word by word.
+      const text = run('pdftotext', file, '-')
+        .replaceAll(/\p{Cf}/gu, '')
+        .normalize('NFKC');
+      for (const word of name
+        .replaceAll(/\p{Cf}/gu, '')
+        .normalize('NFKC')
+        .split(' '))
+        expect(text).toContain(word);
+      const faces = run('pdffonts', file);
+      expect(faces).toMatch(
+        /\p{Script=Hebrew}/u.test(name) ? /NotoSansHebrew.*yes\s+yes\s+yes/ : /Vazirmatn.*yes\s+yes\s+yes/,
+      );
+    }
+  });
+
+  test('a report in Latin letters embeds none of their typefaces', () => {
+    for (const kind of ['client', 'study', 'referral'] as const)
+      expect(run('pdffonts', pathOf(kind))).not.toMatch(/Hebrew|Vazirmatn/);
+  });
+});

@@ -75,6 +75,21 @@ describe.skipIf(!hasUnzip)('unzip, a general-purpose program', () => {
     expect(entry('word/styles.xml')).toMatch(/<w:spacing [^>]*w:lineRule="auto"/);
   });
 
+  test('ECMA-376, 17.3.2.30: words of Hebrew are runs from right to left, those beside them are not', async () => {
+    const file = sampleCase();
+    const rtl = requestFor({ ...file, case: { ...file.case, question: 'Can דנה כהן throw?' } }, SAMPLE_CREATED_AT, {
+      kind: 'study',
+      paper: 'a4',
+    });
+    writeFileSync(path.replace('study', 'rtl'), await writeDocx(rtl));
+    const xml = execFileSync('unzip', ['-p', path.replace('study', 'rtl'), 'word/document.xml'], { encoding: 'utf8' });
+    const runs = xml.match(/<w:r>.*?<\/w:r>/g) ?? [];
+    expect(
+      runs.filter((run) => run.includes('<w:rtl/>')).map((run) => run.replaceAll(/<[^>]*>/g, '').trim()),
+    ).toContain('דנה כהן');
+    expect(runs.filter((run) => /Can |throw/.test(run)).every((run) => !run.includes('<w:rtl/>'))).toBe(true);
+  });
+
   test('ECMA-376: headings, table heads, equations and figures with words are what they are, and no paragraph is lost', () => {
     const xml = entry('word/document.xml');
     const { blocks } = composeReport(request);

@@ -71,16 +71,16 @@ test('what is left of a name in a de-identified document is named: inside a word
   expect(beforeYouSend(file, sampleAssessment(), 'study').some((one) => one.includes('remains'))).toBe(false);
 });
 
-test('letters that no typeface of the report holds are named with their place; accents, Greek and Cyrillic are held', () => {
+test('letters that no typeface of the report holds are named with their place; accents, Greek, Cyrillic, Hebrew and Arabic are held', () => {
   const file = sampleCase();
   const of = (name: string) =>
     beforeYouSend({ ...file, athlete: { ...file.athlete, name } }, sampleAssessment(), 'client').filter((one) =>
       one.includes('typeface'),
     );
-  expect(of('שלום עולם')).toEqual([
+  expect(of('山田 太郎')).toEqual([
     'The report’s typeface lacks letters written here, and prints empty boxes for them: name of the athlete.',
   ]);
-  expect(of('Zoë Ångström-Łukasiewiczová, Ωμέγα, Юрий')).toEqual([]);
+  expect(of('Zoë Ångström-Łukasiewiczová, Ωμέγα, Юрий, שלום עולם, نور')).toEqual([]);
 });
 
 test('Mitchell 2005: vessel signs on record and “soon” in the letter are questioned before it is sent', () => {
