@@ -71,7 +71,7 @@ function rowMarks(row: Progress, top: number, width: number, metrics: FontMetric
       // Two values that would touch are moved apart.
       const [a, b] = two.map((one) => y(one.value)) as [number, number];
       const apart = Math.abs(a - b) < 10 ? (i === (a < b ? 0 : 1) ? -5 : 5) : 0;
-      const words = quantityText(quantity, displayUnit);
+      const words = `${i < two.length - 1 ? 'was ' : ''}${quantityText(quantity, displayUnit)}`;
       return label(words, width, y(value) + apart + 2.8, { size: 8, align: 'end' }, metrics);
     }),
   ];

@@ -6,6 +6,7 @@ import { inflateRawSync, inflateSync } from 'node:zlib';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { ask } from '../../../main/cli/ask.ts';
 import { invent } from '../../../main/demo/demoStore.ts';
+import { loadFontMetrics } from '../../../main/report/fontMetrics.ts';
 import { makeReport, requestFor } from '../../../main/report/makeReport.ts';
 import { MOST_GRADE, readingGrade, sentencesIn } from '../../../shared/knowledge/wording/readingGrade.ts';
 import type { CaseFile } from '../../../shared/model/records.ts';
@@ -70,6 +71,11 @@ test('one player was seen twice: what changed is told once, in words and in a fi
   const before = [118, 117, 119].reduce((sum, n) => sum + (9.80665 * (n / 240) ** 2) / 8, 0) / 3;
   expect(words.join()).toContain(`Jump height, flight time: ${(100 * before).toFixed(2)}`);
   expect(drawn.alt).toContain('18\u00a0May\u00a02026');
+  // Of two numbers at the end of a row, the earlier says that it is.
+  const marks = drawn.draw(470, loadFontMetrics()).marks.flatMap((mark) => (mark.mark === 'text' ? [mark.text] : []));
+  const was = `was ${(100 * before).toFixed(2)}`;
+  expect(marks.filter((text) => text.startsWith(was))).toHaveLength(1);
+  expect(marks.filter((text) => text.startsWith('was '))).toHaveLength(names.length);
 });
 
 test('every client report has 2 to 4 pages, on both papers', () => {
