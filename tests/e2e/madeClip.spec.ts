@@ -119,12 +119,13 @@ for (let nth = 1; nth <= CLIPS; nth += 1) {
   });
 }
 
-test('all made clips together: nearly all is within twice its uncertainty, which is neither far too wide nor too narrow', () => {
-  test.skip(CLIPS < FEW, `fewer than ${FEW} clips say little of a share; CLIPS=40 makes so many`);
-  const lines = fs.readFileSync(readings, 'utf8').trim().split('\n');
-  expect(lines.length).toBeGreaterThanOrEqual(CLIPS * 5);
-  expectHonest(lines.map((line) => JSON.parse(line) as Read));
-});
+// Fewer clips say little of a share.
+if (CLIPS >= FEW)
+  test('all made clips together: nearly all is within twice its uncertainty, which is neither far too wide nor too narrow', () => {
+    const lines = fs.readFileSync(readings, 'utf8').trim().split('\n');
+    expect(lines.length).toBeGreaterThanOrEqual(CLIPS * 5);
+    expectHonest(lines.map((line) => JSON.parse(line) as Read));
+  });
 
 function expectNear({ name, value, u, truth }: Read): void {
   expect([name, Math.abs(value - truth) <= 3.5 * u, value, u, truth]).toEqual([name, true, value, u, truth]);
