@@ -8,6 +8,7 @@ export function LongTextField({ label, value, onChange, onFocus, hint, isNeeded 
         <textarea
           {...ids}
           className="input input-long"
+          dir="auto"
           rows={2}
           value={value}
           maxLength={10_000}

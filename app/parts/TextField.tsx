@@ -19,6 +19,7 @@ export function TextField({
           <input
             {...ids}
             className="input"
+            dir="auto"
             type="text"
             value={value}
             maxLength={300}

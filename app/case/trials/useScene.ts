@@ -1,4 +1,4 @@
-import { movementOf } from '../../../shared/assess/movementOf.ts';
+import { trialInput } from '../../../shared/assess/trialInput.ts';
 import { type Scene, scene, type TrialInput } from '../../../shared/kernel/trial/scene.ts';
 import type { MovementTrial } from '../../../shared/model/trial.ts';
 import { type OpenCase, useCase } from '../useCase.ts';
@@ -24,21 +24,8 @@ export function useScene(trial: MovementTrial): Prepared | null {
 }
 
 function prepare(file: OpenCase['file'], trial: MovementTrial): Prepared | null {
-  const movement = movementOf(file, trial.movementId);
-  if (movement === null) return null;
-  const ofTrial = (record: { readonly trialId: string }) => record.trialId === trial.id;
-  const { massKg, massUKg, statureM, referenceSex } = file.athlete;
-  const input: TrialInput = {
-    trial,
-    tracks: file.landmarkTracks.filter(ofTrial),
-    events: file.trialEvents.filter(ofTrial),
-    repeats: file.pointRepeats.filter(ofTrial),
-    movement,
-    massKg,
-    massUKg,
-    statureM,
-    referenceSex,
-  };
+  const input = trialInput(file, trial);
+  if (input === null) return null;
   const view = scene(input);
   return 'unknown' in view ? null : { view, input };
 }
