@@ -234,17 +234,24 @@ export function redFlags({ file }: Writing): Block[] {
   if (records.length === 0) return [];
   return records.flatMap(({ head, record }) => [
     ...(records.length === 1 ? [] : [paragraph(strong(`${head}:`))]),
-    ...([true, false, null] as const).flatMap((state) => {
-      const flags = SHOULDER_FLAGS.filter((flag) => (record?.[flag] ?? null) === state);
-      const words = `${flags.map((flag) => lowerFirst(FLAG_WORDS[flag])).join('; ')}.`;
-      return flags.length === 0
-        ? []
-        : [
-            paragraph([...strong(STATE_WORDS[`${state}`]), ...(state === true ? strong(words) : plain(words))], {
-              style: state === true ? 'body' : 'quiet',
-            }),
-          ];
-    }),
+    // A long list of what nobody asked reads like a list of what was found.
+    ...(SHOULDER_FLAGS.every((flag) => (record?.[flag] ?? null) === null)
+      ? [
+          paragraph(
+            strong(`None of the ${SHOULDER_FLAGS.length} red flags of an unstable shoulder was asked or recorded.`),
+          ),
+        ]
+      : ([true, false, null] as const).flatMap((state) => {
+          const flags = SHOULDER_FLAGS.filter((flag) => (record?.[flag] ?? null) === state);
+          const words = `${flags.map((flag) => lowerFirst(FLAG_WORDS[flag])).join('; ')}.`;
+          return flags.length === 0
+            ? []
+            : [
+                paragraph([...strong(STATE_WORDS[`${state}`]), ...(state === true ? strong(words) : plain(words))], {
+                  style: state === true ? 'body' : 'quiet',
+                }),
+              ];
+        })),
   ]);
 }
 

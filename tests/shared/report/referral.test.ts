@@ -67,6 +67,16 @@ test('every red flag stands under its answer: yes, no, or not asked', () => {
   }
 });
 
+test('where no red flag was asked, one line says so, with a record or without; none is named as if it had been found', () => {
+  for (const text of [letter(null), letter({})]) {
+    expect(text).toContain(
+      `None of the ${SHOULDER_FLAGS.length} red flags of an unstable shoulder was asked or recorded.`,
+    );
+    expect(text).not.toContain(FLAG_WORDS.locking.slice(1));
+    expect(text).toContain('Every red flag of the unstable shoulder answered.');
+  }
+});
+
 test('an answer that asks for sooner than was stated is said in the first lines (Mitchell 2005: vessel signs are an emergency)', () => {
   const record = { ...sampleCase().case, urgency: 'soon' as const, urgencyReason: 'second episode' };
   const text = letter({ ...NO_FLAG, vesselSigns: true }, { case: record });
