@@ -178,6 +178,7 @@ export function Bench(props: {
           here !== null && tracker.start({ point: active, frame, here, step: way, halfPx, last })
         }
         onStop={tracker.stop}
+        onLook={goTo}
       >
         <SuggestPanel
           frame={frame}

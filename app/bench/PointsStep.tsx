@@ -36,6 +36,7 @@ export function PointsStep(props: {
   /** How it ended last. */
   tracked: string | null;
   onTrack: (step: 1 | -1, halfPx: number) => void;
+  onLook: (frame: number) => void;
   onStop: () => void;
   /** What the step offers besides: suggestions, repeats. */
   children: ReactNode;
@@ -48,6 +49,7 @@ export function PointsStep(props: {
     value: name,
     label: `${pointLabel(name)}${tracks.some(({ point }) => point === name) ? `, ${counted(countOf(tracks, name), 'frame')}` : ''}`,
   }));
+  const least = leastSure(tracks, active);
   const ownName = own.trim().toLowerCase().replaceAll(/\s+/g, '-');
   return (
     <>
@@ -74,6 +76,13 @@ export function PointsStep(props: {
         <span>After a click, go on to the next frame</span>
       </label>
       <p>{heldWords(tracks, active)}</p>
+      {least !== null && (
+        <p>
+          <Button look="quiet" onClick={() => props.onLook(least.frame)}>
+            Look at frame {least.frame}, where the tracker is least sure: {least.uPx.toFixed(1)} px
+          </Button>
+        </p>
+      )}
       <ChoiceField label="Disc the tracker recognises" look="list" choices={DISCS} value={disc} onChange={setDisc} />
       <div className="row-of-buttons">
         <Button disabled={!isHere || tracking !== null} onClick={() => props.onTrack(1, Number(disc))}>
@@ -98,6 +107,14 @@ export function PointsStep(props: {
       {props.children}
     </>
   );
+}
+
+/** The tracked place of a point that says of itself that it is the least certain; null where none says so. */
+function leastSure(tracks: readonly LandmarkTrack[], name: string): { frame: number; uPx: number } | null {
+  const said = tracks
+    .filter(({ point }) => point === name)
+    .flatMap(({ samples }) => samples.flatMap(([frame, , , uPx]) => (uPx === undefined ? [] : [{ frame, uPx }])));
+  return said.reduce<(typeof said)[number] | null>((most, one) => (one.uPx > (most?.uPx ?? 0) ? one : most), null);
 }
 
 function countOf(tracks: readonly LandmarkTrack[], name: string): number {

@@ -6,6 +6,7 @@ import type { LandmarkTrack } from '../../shared/model/trial.ts';
 import { newId } from '../case/newRecord.ts';
 import { useCaseNow, useEdit, useIsTurning } from '../case/useEdit.ts';
 import { follow } from './follow.ts';
+import { liesOn } from './liesOn.ts';
 import { putSamples } from './pointEdits.ts';
 import { pointLabel } from './pointNames.ts';
 
@@ -51,6 +52,7 @@ export function useTracker(
         .filter((at) => (at - frame) * step > 0)
         .reduce((nearest, at) => ((at - nearest) * step < 0 ? at : nearest), step * Infinity);
     const fresh: LandmarkTrack['samples'] = [];
+    const kept: LandmarkTrack['samples'] = [];
     let [count, storedAtMs] = [0, performance.now()];
     let stored: number | null = null;
     let endFollowing: (() => void) | null = null;
@@ -67,6 +69,7 @@ export function useTracker(
       const end = samples.at(-1);
       if (end !== undefined) {
         edit(putSamples({ trialId, point, tracks: tracksNow(), newId }, 'tracked', samples), stored !== null);
+        kept.push(...samples);
         [count, stored] = [count + samples.length, end[0]];
       }
       return samples.length < followed.length ? metWords(met) : null;
@@ -76,7 +79,12 @@ export function useTracker(
       endFollowing?.();
       setWords(null);
       const how = store() ?? why;
-      setOutcome(`${pointLabel(point)} tracked in ${counted(count, 'frame')}. ${how}`);
+      const twin = liesOn(tracksNow(), point, kept);
+      const onTwin =
+        twin === null
+          ? ''
+          : ` In ${counted(twin.frames, 'frame')} it lies on ${pointLabel(twin.point).toLowerCase()}: look whether one follows the other’s mark.`;
+      setOutcome(`${pointLabel(point)} tracked in ${counted(count, 'frame')}. ${how}${onTwin}`);
       if (stored !== null) onFrame(stored);
     };
 

@@ -74,6 +74,26 @@ test('points of one’s own, put down, moved and tracked by the keyboard; a trac
     await page.getByRole('button', { name: 'Track forward' }).click();
     await expect(page.getByText('It came to frame 20, which a person placed.')).toBeVisible({ timeout: 60_000 });
   });
+
+  await test.step('where the tracker says of itself that it is least sure is one press away', async () => {
+    const tracked = (await tracksOf(page)).find(({ point, origin }) => point === 'ball' && origin === 'tracked');
+    const [worst] = (tracked?.samples ?? []).toSorted(([, , , a = 0], [, , , b = 0]) => b - a);
+    await page.getByRole('button', { name: /^Look at frame \d+, where the tracker is least sure/ }).click();
+    await expect(stage(page)).toHaveAttribute('data-frame', String(worst?.[0]));
+  });
+
+  await test.step('a second point that follows the same mark is said to lie on the first', async () => {
+    await page.getByRole('slider').fill('0');
+    await expect(stage(page)).toHaveAttribute('data-frame', '0');
+    await page.getByLabel('A point of your own').fill('Stick tip');
+    await page.getByRole('button', { name: 'Take it in hand' }).press('Enter');
+    await clickAt(page, 60, 100);
+    await page.getByRole('slider').fill('0');
+    await page.getByRole('button', { name: 'Track forward' }).click();
+    await expect(page.getByText(/it lies on ball: look whether one follows the other’s mark/)).toBeVisible({
+      timeout: 60_000,
+    });
+  });
 });
 
 test('three points put down twice, the first hidden: the person’s own error, in words', async ({ page, host }) => {
