@@ -56,9 +56,11 @@ function lungeDifference(pair: Pair | null, day: string): Fact[] {
  * bend of an absolute value two equal sides would seem to differ by less than either is uncertain.
  */
 function larger({ left, right }: Pair): { readonly d_l: Fact; readonly d_s: Fact } {
-  const valueOf = ({ value }: Fact) =>
-    value.kind === 'number' && isKnown(value.reading) ? value.reading.value : Number.NEGATIVE_INFINITY;
   return valueOf(left) >= valueOf(right) ? { d_l: left, d_s: right } : { d_l: right, d_s: left };
+}
+
+function valueOf({ value }: Fact): number {
+  return value.kind === 'number' && isKnown(value.reading) ? value.reading.value : Number.NEGATIVE_INFINITY;
 }
 
 function hopSymmetry(pair: Pair | null, day: string, file: CaseFile): Fact[] {

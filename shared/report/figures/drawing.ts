@@ -1,7 +1,6 @@
 import type { FontMetrics } from '../metrics.ts';
 import type { Face, Ink, Mark } from '../page.ts';
-import { scriptFaces } from '../sheet.ts';
-import { isRightToLeft } from '../steps/bidi.ts';
+import { setLabel } from '../steps/setLabel.ts';
 
 /** The few shapes that figures are made of. */
 
@@ -14,20 +13,10 @@ export interface LabelStyle {
 
 export function label(text: string, x: number, baseline: number, style: LabelStyle, metrics: FontMetrics): Mark {
   const { size = 8, face = 'sans', ink = 'ink', align = 'start' } = style;
-  const plain = text.replaceAll(/[\u00a0\u202f]/g, ' ');
-  const shown = faceShowing(plain, face, metrics);
-  const width = metrics.width(plain, shown, size, true);
+  const set = setLabel(text, face, metrics);
+  const width = metrics.width(set.text, set.face, size, true);
   const left = align === 'start' ? x : align === 'middle' ? x - width / 2 : x - width;
-  // One mark has one direction; a label of two scripts is read from left to right.
-  const turned = isRightToLeft(plain) && !/\p{Script=Latin}/u.test(plain) ? ({ rightToLeft: true } as const) : {};
-  return { mark: 'text', x: left, baseline, text: plain, face: shown, size, ink, width, tabular: true, ...turned };
-}
-
-/** The face asked for, or that of another script where only it shows the whole label. */
-function faceShowing(text: string, face: Face, metrics: FontMetrics): Face {
-  if (!isRightToLeft(text)) return face;
-  const shows = (by: Face) => Array.from(text).every((c) => metrics.covers(c.codePointAt(0) ?? 0, by));
-  return scriptFaces(face.endsWith('Bold') ? 'bold' : null).find(shows) ?? face;
+  return { mark: 'text', x: left, baseline, size, ink, width, tabular: true, ...set };
 }
 
 export function line(

@@ -3,6 +3,7 @@ import type { Face, Mark } from '../page.ts';
 import type { Run, Runs } from '../runs.ts';
 import { faceOf, scriptFaces, type TypeStyle } from '../sheet.ts';
 import { isRightToLeft, levelsOf, visualOrder, withoutIsolates } from './bidi.ts';
+import { MISSING } from './setLabel.ts';
 
 export type TextMark = Extract<Mark, { mark: 'text' }>;
 
@@ -172,9 +173,6 @@ function grouped(letters: readonly { letter: string; by: Face | null }[]): { set
   }
   return groups;
 }
-
-/** Stands for a letter that none of the faces has; what is meant travels beside it. */
-const MISSING = '□';
 
 /** Characters with the combining marks that belong to them. */
 function graphemes(text: string): string[] {

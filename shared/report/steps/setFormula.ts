@@ -2,6 +2,7 @@ import type { FormulaNode } from '../../kernel/quantity/parseFormula.ts';
 import type { FontMetrics } from '../metrics.ts';
 import type { Face, Ink, Mark } from '../page.ts';
 import { shiftMark } from '../placed.ts';
+import { setLabel } from './setLabel.ts';
 
 /** A piece of mathematics: marks around a baseline at y = 0, and how far it reaches. */
 export interface Box {
@@ -67,9 +68,9 @@ export function setFormula(
 const FRACTION = 0.9;
 
 function text(words: string, face: Face, size: number, metrics: FontMetrics): Box {
-  const plain = words.replaceAll(/[\u00a0\u202f]/g, ' ');
-  const width = metrics.width(plain, face, size, true);
-  const mark: Mark = { mark: 'text', x: 0, baseline: 0, text: plain, face, size, ink: INK, width, tabular: true };
+  const set = setLabel(words, face, metrics);
+  const width = metrics.width(set.text, set.face, size, true);
+  const mark: Mark = { mark: 'text', x: 0, baseline: 0, size, ink: INK, width, tabular: true, ...set };
   return { width, above: size * 0.75, below: size * 0.22, marks: [mark] };
 }
 
