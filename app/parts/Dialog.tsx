@@ -9,7 +9,8 @@ export function Dialog({ title, onClose, children }: { title: string; onClose: (
     const before = document.activeElement;
     dialog.current?.showModal();
     return () => {
-      if (before instanceof HTMLElement) before.focus();
+      // Unless it has been taken elsewhere already: a dialog that closes late must not take it from who types on.
+      if (before instanceof HTMLElement && document.activeElement === document.body) before.focus();
     };
   }, []);
   return (
