@@ -124,9 +124,12 @@ export function composeReferral(whole: Writing): Composition {
               record.practitionerContact === '' ? 'contact not recorded' : record.practitionerContact,
               consentWords(record),
             ),
+            WITH_SIGNATURE,
           ),
         ]),
-        ...(missing.length === 0 ? [] : [beside('Draft: still missing', [paragraph(missing.join(' '))])]),
+        ...(missing.length === 0
+          ? []
+          : [beside('Draft: still missing', [paragraph(missing.join(' '), WITH_SIGNATURE)])]),
       ]),
       signatureBox,
       pageBreak,
@@ -231,6 +234,9 @@ function tried({ case: record, injuries }: Writing['file']): string {
   const inForce = limits.length === 0 ? '' : ` Limits in force: ${limits.join(' ')}`;
   return `${record.triedSoFar === '' ? 'Treatment to date is not recorded.' : record.triedSoFar}${inForce}`;
 }
+
+/** Who signs stands on the page that is signed. */
+const WITH_SIGNATURE = { keepWithNext: true } as const;
 
 /** Blank until a person signs: the program fills in nothing. */
 const signatureBox: Block = figure({

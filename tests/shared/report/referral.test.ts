@@ -5,7 +5,7 @@ import type { CaseFile } from '../../../shared/model/records.ts';
 import { SHOULDER_FLAGS, type ShoulderRecord } from '../../../shared/model/shoulder.ts';
 import { placeReport } from '../../../shared/report/compose.ts';
 import { EXAMPLES } from '../../conformance/examples.ts';
-import { textOfReport } from '../../support/readPages.ts';
+import { bodyOf, textOfPlaced, textOfReport } from '../../support/readPages.ts';
 import { SAMPLE_CREATED_AT, SAMPLE_SHA256, sampleAssessment, sampleCase, sampleId } from '../../support/sampleCase.ts';
 import { squareMetrics } from './squareMetrics.ts';
 
@@ -115,4 +115,28 @@ describe('examination', () => {
     expect(text).toContain('reduced: axillary nerve: feeling over the outer deltoid.');
     expect(text).toContain('Nerves and vessels, one by one');
   });
+});
+
+test('law of a signed page: wherever a letter breaks, who signs stands on the page of the signature', () => {
+  const file = sampleCase();
+  const breaks = new Set<number>();
+  for (let lines = 0; lines < 60; lines += 1) {
+    const athlete = { ...file.athlete, goals: Array.from({ length: lines }, (_, i) => `Line ${i}`).join('\n') };
+    const { pages } = placeReport({
+      file: { ...file, athlete },
+      assessment: sampleAssessment(),
+      kind: 'referral',
+      paper: 'letter',
+      metrics: squareMetrics,
+      createdAt: SAMPLE_CREATED_AT,
+      caseSha256: SAMPLE_SHA256,
+    });
+    const signed = pages.find((page) => bodyOf(page).some(({ alt }) => alt?.startsWith('Signature box')));
+    if (signed === undefined) return expect.fail('no signature');
+    breaks.add(signed.number);
+    expect([lines, bodyOf(signed).map(textOfPlaced).join(' ').includes('contact not recorded')]).toEqual([lines, true]);
+  }
+  // The lines have pushed it over a page's end at least once.
+  expect(breaks.size).toBeGreaterThan(1);
+  return undefined;
 });
