@@ -46,21 +46,9 @@ function pairsByDay(facts: readonly Fact[]): Map<string, Map<string, Pair>> {
 
 function lungeDifference(pair: Pair | null, day: string): Fact[] {
   if (pair === null) return [];
-  const what = { symbol: 'Δd', name: 'lunge difference', unit: 'm', formula: 'Δd = d_l - d_s', source } as const;
-  const value = between(what, larger(pair), ({ d_l, d_s }) => d_l - d_s);
+  const what = { symbol: 'Δd', name: 'lunge difference', unit: 'm', formula: 'Δd = |d_l - d_r|', source } as const;
+  const value = between(what, { d_l: pair.left, d_r: pair.right }, ({ d_l, d_r }) => Math.abs(d_l - d_r));
   return [sideFact('wblt.diff', value, pair.left, day, 'larger less smaller side')];
-}
-
-/**
- * The larger and the smaller of both sides. Which is which is settled before their uncertainties are combined: across the
- * bend of an absolute value two equal sides would seem to differ by less than either is uncertain.
- */
-function larger({ left, right }: Pair): { readonly d_l: Fact; readonly d_s: Fact } {
-  return valueOf(left) >= valueOf(right) ? { d_l: left, d_s: right } : { d_l: right, d_s: left };
-}
-
-function valueOf({ value }: Fact): number {
-  return value.kind === 'number' && isKnown(value.reading) ? value.reading.value : Number.NEGATIVE_INFINITY;
 }
 
 function hopSymmetry(pair: Pair | null, day: string, file: CaseFile): Fact[] {
@@ -71,10 +59,14 @@ function hopSymmetry(pair: Pair | null, day: string, file: CaseFile): Fact[] {
       symbol: 'LSI',
       name: 'hop symmetry',
       unit: '1',
-      formula: 'LSI = d_s / d_l',
+      formula: 'LSI = min(d_l, d_r) / max(d_l, d_r)',
       source,
     } as const;
-    const value = between(what, larger(pair), ({ d_l, d_s }) => d_s / d_l);
+    const value = between(
+      what,
+      { d_l: pair.left, d_r: pair.right },
+      ({ d_l, d_r }) => Math.min(d_l, d_r) / Math.max(d_l, d_r),
+    );
     return [sideFact('hop.lsi', value, pair.left, day, 'shorter over longer side')];
   }
   const [own, other] = injured === 'left' ? [pair.left, pair.right] : [pair.right, pair.left];

@@ -234,22 +234,6 @@ describe('screening', () => {
     expect(value(find(collectFacts(sampleCase()), 'wblt.diff'))).toBeCloseTo(2.7, 6);
   });
 
-  test('JCGM 100:2008, 5.1: however little two sides differ, their difference is as uncertain as both together', () => {
-    const file = sampleCase();
-    const screeningResults = file.screeningResults.map((result) =>
-      result.itemId === 'weight-bearing-lunge' ? { ...result, valueSi: 0.1 } : result,
-    );
-    const facts = collectFacts({ ...file, screeningResults });
-    const uOf = (measure: string) =>
-      facts.flatMap((fact) =>
-        fact.measure === measure && fact.value.kind === 'number' && isKnown(fact.value.reading)
-          ? [fact.value.reading.u ?? Number.NaN]
-          : [],
-      );
-    expect(uOf('wblt.distance')).toHaveLength(2);
-    expect(uOf('wblt.diff')).toEqual([expect.closeTo(Math.hypot(...uOf('wblt.distance')), 9)]);
-  });
-
   test('not met on one side is the lowest grade, whatever is still open', () => {
     expect(find(collectFacts(sampleCase()), 'grade.lowest')?.value).toEqual({ kind: 'grade', grade: 'not-met' });
   });
