@@ -49,8 +49,9 @@ test('law: a mark moved by key or pointer moves the flight time, g T²/8, and is
   await page.keyboard.press('ArrowRight');
   await expect.poll(() => at('Landing')).toBeCloseTo(landing + 11 / 1000, 6);
   await expect(mark('Landing')).toBeFocused();
-  await expect.poll(heightCm).toBeGreaterThan(before);
-  expect(Math.abs((await heightCm()) - (await ofMarksCm()))).toBeLessThan(0.06);
+  // Both presses are worked out one after the other, off the page: what is shown in between is of the first alone.
+  await expect.poll(async () => Math.abs((await heightCm()) - (await ofMarksCm()))).toBeLessThan(0.06);
+  expect(await heightCm()).toBeGreaterThan(before);
   await expect(preview.getByText(/^Placed by hand in the jump at .*: landing\./)).toBeVisible();
 
   await preview.scrollIntoViewIfNeeded();
