@@ -53,24 +53,23 @@ export function useTracker(
         .reduce((nearest, at) => ((at - nearest) * step < 0 ? at : nearest), step * Infinity);
     const fresh: LandmarkTrack['samples'] = [];
     const kept: LandmarkTrack['samples'] = [];
-    let [count, storedAtMs] = [0, performance.now()];
-    let stored: number | null = null;
+    const stored = () => kept.at(-1)?.[0] ?? null;
+    let storedAtMs = performance.now();
     let endFollowing: (() => void) | null = null;
 
     /** @returns why tracking must end here, null if it need not */
     const store = (): string | null => {
       storedAtMs = performance.now();
       const followed = fresh.splice(0);
-      if (stored !== null && !framesOf(true).includes(stored)) {
+      const before = stored();
+      if (before !== null && !framesOf(true).includes(before)) {
         return 'Stopped, because what it had tracked was taken back.';
       }
       const met = nextPlaced();
       const samples = followed.filter(([at]) => (at - met) * step < 0);
-      const end = samples.at(-1);
-      if (end !== undefined) {
-        edit(putSamples({ trialId, point, tracks: tracksNow(), newId }, 'tracked', samples), stored !== null);
+      if (samples.length > 0) {
+        edit(putSamples({ trialId, point, tracks: tracksNow(), newId }, 'tracked', samples), before !== null);
         kept.push(...samples);
-        [count, stored] = [count + samples.length, end[0]];
       }
       return samples.length < followed.length ? metWords(met) : null;
     };
@@ -84,8 +83,9 @@ export function useTracker(
         twin === null
           ? ''
           : ` In ${counted(twin.frames, 'frame')} it lies on ${pointLabel(twin.point).toLowerCase()}: look whether one follows the other’s mark.`;
-      setOutcome(`${pointLabel(point)} tracked in ${counted(count, 'frame')}. ${how}${onTwin}`);
-      if (stored !== null) onFrame(stored);
+      setOutcome(`${pointLabel(point)} tracked in ${counted(kept.length, 'frame')}. ${how}${onTwin}`);
+      const end = stored();
+      if (end !== null) onFrame(end);
     };
 
     setOutcome(null);
@@ -103,7 +103,7 @@ export function useTracker(
       const why = performance.now() - storedAtMs < STORE_EVERY_MS || isTurning() ? null : store();
       if (why !== null) return finish(why);
       // Words for every frame would cost more than the tracking.
-      const done = count + fresh.length;
+      const done = kept.length + fresh.length;
       if (done % 10 === 0)
         setWords(`Tracking ${pointLabel(point).toLowerCase()}: ${done} of ${Math.abs(until - frame)} frames.`);
     });

@@ -1,6 +1,6 @@
 import type { FontMetrics } from '../../shared/report/metrics.ts';
 import type { Face } from '../../shared/report/page.ts';
-import { openFont } from './openFonts.ts';
+import { layOut, openFont } from './openFonts.ts';
 
 /**
  * Metrics of the typefaces that reports are set in, read from the files that the PDF embeds.
@@ -21,7 +21,7 @@ function readFonts(): FontMetrics {
     const known = widths.get(key);
     if (known !== undefined) return known;
     const font = openFont(face);
-    const width = font.layout(text, features).advanceWidth / font.unitsPerEm;
+    const width = layOut(font, text, features).advanceWidth / font.unitsPerEm;
     widths.set(key, width);
     return width;
   };

@@ -10,3 +10,8 @@ export interface FontMetrics {
   /** Whether the face has a glyph for this code point. */
   covers(codePoint: number, face: Face): boolean;
 }
+
+/** Whether a face has all letters of a text. */
+export function shows(metrics: FontMetrics, text: string, face: Face): boolean {
+  return Array.from(text).every((c) => metrics.covers(c.codePointAt(0) ?? 0, face));
+}

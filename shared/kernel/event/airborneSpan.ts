@@ -1,4 +1,5 @@
 import { refuseUnusable } from '../signal/refuseUnusable.ts';
+import { lowLevel } from './lowLevel.ts';
 
 /** A foot this far above its lowest stands on the floor: a convention, above digitising noise and below any step. */
 export const CONTACT_HEIGHT_M = 0.03;
@@ -15,7 +16,7 @@ export interface AirborneSpan {
 
 /**
  * When a body leaves the floor and comes back, from the height of its lowest foot: the longest stretch with that foot
- * more than 3 cm above its own low level (its 5th percentile). Each end is then found again against the level of the
+ * more than 3 cm above its own low level (lowLevel). Each end is then found again against the level of the
  * foot in the 0.1 s of contact beside it, because a digitised floor is rarely level.
  *
  * @param lowestFoot m, evenly spaced, finite
@@ -26,7 +27,7 @@ export interface AirborneSpan {
  */
 export function airborneSpan(lowestFoot: readonly number[], rateHz: number): AirborneSpan | null {
   refuseUnusable('airborneSpan', lowestFoot, 3);
-  const low = lowestFoot.toSorted((a, b) => a - b)[Math.floor(0.05 * (lowestFoot.length - 1))] as number;
+  const low = lowLevel(lowestFoot);
   let best: { first: number; last: number } | null = null;
   let first: number | null = null;
   lowestFoot.forEach((y, i) => {

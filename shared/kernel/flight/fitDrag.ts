@@ -3,7 +3,8 @@ import { measured, type Reading } from '../../quantity.ts';
 import { standardGravity } from '../constants/standardGravity.ts';
 import type { PointU } from '../plane/point.ts';
 import { derive } from '../quantity/derive.ts';
-import { type FlightSample, refuseUnusableFlight } from './fitRelease.ts';
+import { type FitOptions, type FlightSample, refuseUnusableFlight } from './fitRelease.ts';
+import { ownU } from './ownU.ts';
 import { advance, type State, VACUUM } from './path.ts';
 import { pathFit } from './pathFit.ts';
 
@@ -22,18 +23,22 @@ const MOST = 0.5;
  *
  * @param samples at least six, times strictly rising, s and m
  * @param pointU standard uncertainty of one coordinate, m, or why there is none (then the scatter alone counts)
- * @param scaleU relative standard uncertainty of every length, from the calibration; absent or a reason: not counted
+ * @param options as for fitRelease; a scale whose uncertainty is absent or a reason: not counted
  * @returns /m, > 0
  * @throws DomainError as fitRelease
  * @source least squares by Gauss and Newton; uncertainty from the normal equations (JCGM 100:2008, H.3)
  */
-export function fitDrag(samples: readonly FlightSample[], pointU: PointU, scaleU?: PointU): Reading<'/m'> {
+export function fitDrag(
+  samples: readonly FlightSample[],
+  pointU: PointU,
+  { scaleU, sharedU }: Pick<FitOptions, 'scaleU' | 'sharedU'> = {},
+): Reading<'/m'> {
   refuseUnusableFlight('fitDrag', samples);
   const start = (samples[0] as FlightSample).t;
   const fitted = best(samples.map(({ t, x, y }) => ({ t: t - start, x, y })));
   if (fitted === null) return { unknown: 'no drag that a ball can have lets the path fit' };
   const { k, se, scatter } = fitted;
-  const sigma = Math.max(typeof pointU === 'number' ? pointU : 0, scatter);
+  const sigma = Math.max(ownU(pointU, sharedU), scatter);
   const longer = typeof scaleU === 'number' && scaleU > 0 ? 1 + scaleU : 1;
   const scaled =
     longer === 1 ? fitted : best(samples.map(({ t, x, y }) => ({ t: t - start, x: longer * x, y: longer * y })));

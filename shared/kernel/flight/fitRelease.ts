@@ -5,6 +5,7 @@ import { standardGravity } from '../constants/standardGravity.ts';
 import type { PointU } from '../plane/point.ts';
 import { correlationOfDerived } from '../quantity/correlationOfDerived.ts';
 import { derive, pairKey } from '../quantity/derive.ts';
+import { ownU } from './ownU.ts';
 import { VACUUM } from './path.ts';
 import { type PathFit, pathFit } from './pathFit.ts';
 
@@ -101,7 +102,7 @@ export function fitRelease(
   const byDrag = { x: heavier.used.vx - used.vx, y: heavier.used.vy - used.vy, g: heavier.free.g - free.g };
 
   const sharedU = options.sharedU ?? 0;
-  const digitising = typeof pointU === 'number' ? Math.sqrt(Math.max(0, pointU ** 2 - sharedU ** 2)) : 0;
+  const digitising = ownU(pointU, sharedU);
   const sigma = (f: PathFit) => Math.max(digitising, f.scatter);
   const scale = scaleQuantity(options.scaleU);
   const count = measured('n', 'Flight frames', samples.length, '1', 0);

@@ -14,7 +14,5 @@ export function dragOfFlight(view: Scene): Reading<'/m'> {
   const flight = flightFrames(view, 'ball');
   if ('unknown' in flight) return flight;
   const { samples, pointU, sharedU } = flight;
-  // Where the path lies says nothing of its drag.
-  const ownU = typeof pointU === 'number' ? Math.sqrt(pointU ** 2 - sharedU ** 2) : pointU;
-  return readingOr(() => fitDrag(samples, ownU, view.ball.scaleU));
+  return readingOr(() => fitDrag(samples, pointU, { scaleU: view.ball.scaleU, sharedU }));
 }

@@ -1,4 +1,5 @@
 import { airborneSpan, CONTACT_HEIGHT_M } from '../event/airborneSpan.ts';
+import { lowLevel } from '../event/lowLevel.ts';
 import { upwardJolt } from '../event/upwardJolt.ts';
 import { zeroLagButterworth } from '../signal/zeroLagButterworth.ts';
 import { longestRun } from './longestRun.ts';
@@ -80,9 +81,8 @@ function jolted(view: Scene, low: number, into: 1 | -1): Omit<FootContact, 'low'
       if (seen === null || seen.values.length < SHORTEST_SMOOTHED) return [];
       const cutoffHz = Math.min(FOOT_CUTOFF_HZ, rateHz / 3);
       const heights = zeroLagButterworth(seen.values, rateHz, cutoffHz);
-      const level = heights.toSorted((a, b) => a - b)[Math.floor(0.05 * (heights.length - 1))] as number;
       const at = low - seen.firstFrame;
-      if (!((heights[at] ?? Infinity) <= level + STANDS_WITHIN_M)) return [];
+      if (!((heights[at] ?? Infinity) <= lowLevel(heights) + STANDS_WITHIN_M)) return [];
       const jolt = upwardJolt(
         heights,
         at - (into === 1 ? back : fastest(heights, at, -1, on)),

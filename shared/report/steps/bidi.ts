@@ -1,4 +1,5 @@
 import bidiFactory, { type Bidi } from 'bidi-js';
+import { graphemes } from './graphemes.ts';
 
 /** The package's types speak of its module form; what is imported is its one function either way. */
 const bidi = (bidiFactory as unknown as () => Bidi)();
@@ -50,8 +51,7 @@ export function visualOrder(levels: readonly number[]): number[] {
 
 /** What a typeface that only goes from left to right has to draw to show this from right to left (UAX #9, L3 and L4). */
 export function turned(text: string): string {
-  const signs = text.match(/\P{M}\p{M}*|\p{M}+/gu) ?? [];
-  return signs
+  return graphemes(text)
     .toReversed()
     .map((sign) => bidi.getMirroredCharacter(sign) ?? sign)
     .join('');

@@ -1,9 +1,10 @@
-import type { FontMetrics } from '../metrics.ts';
+import { type FontMetrics, shows } from '../metrics.ts';
 import type { Face, Mark } from '../page.ts';
 import type { Run, Runs } from '../runs.ts';
 import { faceOf, scriptFaces, type TypeStyle } from '../sheet.ts';
 import { isRightToLeft, levelsOf, visualOrder, withoutIsolates } from './bidi.ts';
-import { MISSING } from './setLabel.ts';
+import { graphemes } from './graphemes.ts';
+import { MISSING, plainSpaces } from './setLabel.ts';
 
 export type TextMark = Extract<Mark, { mark: 'text' }>;
 
@@ -138,24 +139,22 @@ function piecesOf(text: string, level: number, run: Run, style: TypeStyle, metri
   const face = faceOf(style.family, emphasis);
   const size = style.size * (run.scale ?? 1);
   const isTabular = run.isTabular ?? style.isTabular ?? false;
-  const shows = (stretch: string, by: Face) =>
-    Array.from(stretch).every((c) => metrics.covers(c.codePointAt(0) ?? 0, by));
   const make = (set: string, by: Face, actual: string | null): Piece => {
-    const written = set.replaceAll(/[\u00a0\u202f]/g, ' ');
+    const written = plainSpaces(set);
     const width = metrics.width(written, by, size, isTabular);
     const inkWidth = written.endsWith(' ') ? metrics.width(written.trimEnd(), by, size, isTabular) : width;
     return { run, text: written, level, face: by, size, actual, isTabular, width, inkWidth };
   };
-  if (shows(text, face)) return [make(text, face, null)];
+  if (shows(metrics, text, face)) return [make(text, face, null)];
   const textFaces = [face, 'sans' as const];
   const faces = [...textFaces, ...scriptFaces(emphasis)];
   const stretches = text.match(/ +|[^ ]+/g) ?? [];
   return stretches.flatMap((stretch) => {
-    const whole = textFaces.find((one) => shows(stretch, one));
+    const whole = textFaces.find((one) => shows(metrics, stretch, one));
     if (whole !== undefined) return [make(stretch, whole, null)];
     const letters = graphemes(stretch).map((letter) => ({
       letter,
-      by: faces.find((one) => shows(letter, one)) ?? null,
+      by: faces.find((one) => shows(metrics, letter, one)) ?? null,
     }));
     return grouped(letters).map(({ set, by }) =>
       by === null ? make(MISSING.repeat(graphemes(set).length), 'sans', set) : make(set, by, null),
@@ -172,11 +171,6 @@ function grouped(letters: readonly { letter: string; by: Face | null }[]): { set
     else groups.push({ set: letter, by });
   }
   return groups;
-}
-
-/** Characters with the combining marks that belong to them. */
-function graphemes(text: string): string[] {
-  return text.match(/\P{M}\p{M}*|\p{M}+/gu) ?? [];
 }
 
 function shatter(word: readonly Piece[], style: TypeStyle, metrics: FontMetrics): Piece[][] {

@@ -1,10 +1,15 @@
-import type { FontMetrics } from '../metrics.ts';
+import { type FontMetrics, shows } from '../metrics.ts';
 import type { Face, Mark } from '../page.ts';
 import { scriptFaces } from '../sheet.ts';
 import { isRightToLeft } from './bidi.ts';
 
 /** Stands for a letter that none of the faces has; what is meant travels beside it. */
 export const MISSING = '□';
+
+/** No-break spaces as plain ones, so that copied text is plain. */
+export function plainSpaces(text: string): string {
+  return text.replaceAll(/[\u00a0\u202f]/g, ' ');
+}
 
 type TextMark = Extract<Mark, { mark: 'text' }>;
 type SetLabel = Pick<TextMark, 'text' | 'face' | 'rightToLeft' | 'actual'>;
@@ -15,12 +20,12 @@ type SetLabel = Pick<TextMark, 'text' | 'face' | 'rightToLeft' | 'actual'>;
  * left to right.
  */
 export function setLabel(words: string, face: Face, metrics: FontMetrics): SetLabel {
-  const text = words.replaceAll(/[\u00a0\u202f]/g, ' ');
-  const has = (by: Face) => (c: string) => metrics.covers(c.codePointAt(0) ?? 0, by);
-  const letters = Array.from(text);
-  const shown = [face, ...scriptFaces(face.endsWith('Bold') ? 'bold' : null)].find((by) => letters.every(has(by)));
+  const text = plainSpaces(words);
+  const faces = [face, ...scriptFaces(face.endsWith('Bold') ? 'bold' : null)];
+  const shown = faces.find((by) => shows(metrics, text, by));
   if (shown === undefined) {
-    return { text: letters.map((c) => (has('sans')(c) ? c : MISSING)).join(''), face: 'sans', actual: text };
+    const boxed = Array.from(text, (c) => (shows(metrics, c, 'sans') ? c : MISSING)).join('');
+    return { text: boxed, face: 'sans', actual: text };
   }
   const turned = isRightToLeft(text) && !/\p{Script=Latin}/u.test(text);
   return { text, face: shown, ...(turned ? { rightToLeft: true } : {}) };

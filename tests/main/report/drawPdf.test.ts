@@ -7,7 +7,10 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import { drawPdf } from '../../../main/report/drawPdf.ts';
 import { loadFontMetrics } from '../../../main/report/fontMetrics.ts';
 import { movementById } from '../../../shared/knowledge/movements/index.ts';
+import type { Athlete } from '../../../shared/model/athlete.ts';
 import { placeReport, type ReportKind } from '../../../shared/report/compose.ts';
+import type { PlacedReport } from '../../../shared/report/page.ts';
+import type { Paper } from '../../../shared/report/sheet.ts';
 import { SAMPLE_CREATED_AT, SAMPLE_SHA256, sampleAssessment, sampleCase } from '../../support/sampleCase.ts';
 
 const metrics = loadFontMetrics();
@@ -16,18 +19,23 @@ const has = (tool: string): boolean => spawnSync(tool, ['-v']).error === undefin
 const run = (tool: string, ...args: string[]): string => execFileSync(tool, args, { encoding: 'utf8' });
 const pathOf = (kind: ReportKind): string => join(folder, `${kind}.pdf`);
 
+/** The sample's report, with what is said otherwise of its athlete. */
+function reportFor(athlete: Partial<Athlete>, kind: ReportKind, paper: Paper = 'a4'): PlacedReport {
+  const file = sampleCase();
+  return placeReport({
+    file: { ...file, athlete: { ...file.athlete, ...athlete } },
+    assessment: sampleAssessment(),
+    kind,
+    paper,
+    metrics,
+    createdAt: SAMPLE_CREATED_AT,
+    caseSha256: SAMPLE_SHA256,
+  });
+}
+
 beforeAll(async () => {
   for (const kind of ['client', 'study', 'referral'] as const) {
-    const report = placeReport({
-      file: sampleCase(),
-      assessment: sampleAssessment(),
-      kind,
-      paper: 'a4',
-      metrics,
-      createdAt: SAMPLE_CREATED_AT,
-      caseSha256: SAMPLE_SHA256,
-    });
-    writeFileSync(pathOf(kind), await drawPdf(report));
+    writeFileSync(pathOf(kind), await drawPdf(reportFor({}, kind)));
   }
 });
 
@@ -158,16 +166,8 @@ test.skipIf(!has('pdftotext') || !has('qpdf'))(
 );
 
 async function drawNamed(name: string, isPseudonym: boolean, kind: ReportKind): Promise<string> {
-  const file = sampleCase();
-  const report = placeReport({
-    file: { ...file, athlete: { ...file.athlete, name, isPseudonym, goals: `${name} wants to throw again.` } },
-    assessment: sampleAssessment(),
-    kind,
-    paper: 'letter',
-    metrics,
-    createdAt: SAMPLE_CREATED_AT,
-    caseSha256: SAMPLE_SHA256,
-  });
+  const goals = `${name} wants to throw again.`;
+  const report = reportFor({ name, isPseudonym, goals }, kind, 'letter');
   const path = join(folder, `${kind}-named.pdf`);
   writeFileSync(path, await drawPdf(report));
   return path;
@@ -175,23 +175,12 @@ async function drawNamed(name: string, isPseudonym: boolean, kind: ReportKind): 
 
 /** Names as people of several languages write them, and what Unicode's NFKC makes of them. */
 const NAMES = ['דנה כהן־לוי', 'محمد بن عبد العزيز القحطاني', 'نور حداد', 'علی\u200cرضا پورمحمدی', 'Nour نور Haddad'];
-const named = sampleCase();
-const reportFor = (name: string, kind: ReportKind) =>
-  placeReport({
-    file: { ...named, athlete: { ...named.athlete, name, isPseudonym: true } },
-    assessment: sampleAssessment(),
-    kind,
-    paper: 'a4',
-    metrics,
-    createdAt: SAMPLE_CREATED_AT,
-    caseSha256: SAMPLE_SHA256,
-  });
 
 describe.skipIf(!has('pdftotext') || !has('pdffonts'))('names written from right to left', () => {
   test.each(NAMES)('%s: extracted in reading order, in an embedded typeface, in all three kinds', async (name) => {
     for (const kind of ['client', 'study', 'referral'] as const) {
       const file = join(folder, `named-${kind}.pdf`);
-      writeFileSync(file, await drawPdf(reportFor(name, kind)));
+      writeFileSync(file, await drawPdf(reportFor({ name, isPseudonym: true }, kind)));
       // pdftotext guesses which way a whole line goes and joins words of two directions: names are found word by word.
       const text = run('pdftotext', file, '-')
         .replaceAll(/\p{Cf}/gu, '')

@@ -8,6 +8,7 @@ import type { ForceSummary, JumpTest, JumpTrial } from '../../../shared/model/ju
 import type { CaseFile } from '../../../shared/model/records.ts';
 import { sampleCase, sampleId } from '../../support/sampleCase.ts';
 import { BALL, FRAMES, inventedTrial, TAKEOFF } from '../kernel/trial/inventedTrial.ts';
+import { dossierForceN } from '../../support/dossierJump.ts';
 
 // A case for each mistake of ../shared/reference/mechanics.md, section 6, that a case can hold. What each check says and
 // its numbers are tested with the kernel; here, that a case asks it and that a right number passes.
@@ -76,15 +77,8 @@ const JUMP: JumpTrial = { ...(sampleCase().jumpTrials[0] as JumpTrial), isSetAsi
 
 /** J7 of the dossier: 70 kg, take-off at 2.6465 m/s. */
 function force(change: Partial<ForceSummary> = {}): ForceSummary {
-  const W = 70 * 9.80665;
-  const fz = Array.from({ length: 3200 }, (_, i) => {
-    const t = (i - 1000) / 1000;
-    if (t < 0) return W;
-    if (t < 0.3) return W - 350 * Math.sin((Math.PI * t) / 0.3);
-    if (t < 0.66) return W + 1100 * Math.sin((Math.PI * (t - 0.3)) / 0.36);
-    return t < 1.2 ? 0 : W;
-  });
-  const analysis = analyseForceTrace({ rateHz: 1000, plates: [fz], massKg: null, kind: 'countermovement' });
+  const plates = [dossierForceN()];
+  const analysis = analyseForceTrace({ rateHz: 1000, plates, massKg: null, kind: 'countermovement' });
   return { ...toForceSummary(analysis, 1000, ['fz']), ...change };
 }
 const onPlate = (summary: ForceSummary): Partial<CaseFile> => ({

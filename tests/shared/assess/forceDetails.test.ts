@@ -3,16 +3,10 @@ import { detailWords, forceDetails } from '../../../shared/assess/forceDetails.t
 import { analyseForceTrace } from '../../../shared/kernel/jump/analyseForceTrace.ts';
 import { toForceSummary } from '../../../shared/kernel/jump/toForceSummary.ts';
 import { forceSummary } from '../../../shared/model/jump.ts';
+import { dossierForceN } from '../../support/dossierJump.ts';
 
 /** J7 of the mechanics dossier, 70 kg, shared out 3 to 2 over two plates. */
-const W = 70 * 9.80665;
-const fz = Array.from({ length: 3200 }, (_, i) => {
-  const t = (i - 1000) / 1000;
-  if (t < 0) return W;
-  if (t < 0.3) return W - 350 * Math.sin((Math.PI * t) / 0.3);
-  if (t < 0.66) return W + 1100 * Math.sin((Math.PI * (t - 0.3)) / 0.36);
-  return t < 1.2 ? 0 : W;
-});
+const fz = dossierForceN();
 const plates = [0.6, 0.4].map((share) => fz.map((force) => share * force));
 const summary = toForceSummary(
   analyseForceTrace({ rateHz: 1000, plates, massKg: null, kind: 'countermovement' }),

@@ -43,7 +43,7 @@ test('cannot tell: a quarter of a second of a heavy ball says what it shows, and
 });
 
 test('a scale that is uncertain makes drag uncertain: lengths that fall too fast look like air', () => {
-  const [exact, rough] = [fitDrag(long, 0.001), fitDrag(long, 0.001, 0.01)];
+  const [exact, rough] = [fitDrag(long, 0.001), fitDrag(long, 0.001, { scaleU: 0.01 })];
   if (!isKnown(exact) || !isKnown(rough)) throw new Error('no drag found');
   expect(rough.u).toBeGreaterThan(3 * (exact.u as number));
 });

@@ -2,19 +2,11 @@ import { expect, test } from 'vitest';
 import { flightFrames } from '../../../../shared/kernel/trial/flightFrames.ts';
 import { scene } from '../../../../shared/kernel/trial/scene.ts';
 import type { LandmarkTrack } from '../../../../shared/model/trial.ts';
-import { FRAMES, inventedTrial } from './inventedTrial.ts';
+import { FRAMES, HUNDRED_PX_A_METRE, inventedTrial } from './inventedTrial.ts';
 
 const PX_PER_M = 100;
 const input = inventedTrial({
-  calibration: {
-    kind: 'length',
-    from: { xPx: 0, yPx: 0 },
-    to: { xPx: 100, yPx: 0 },
-    lengthM: 1,
-    lengthUM: 0,
-    pointUPx: 0.6,
-    tiltDeg: 0,
-  },
+  calibration: HUNDRED_PX_A_METRE,
   toFile: (x, y) => [PX_PER_M * x, -PX_PER_M * y],
 });
 const ball = input.tracks.find(({ point }) => point === 'ball');

@@ -28,6 +28,17 @@ export const FRAMES = { takeoff: 40, release: 70, landing: 112, last: 130 };
 export const TAKEOFF = { vx: 0.5, vy: G * 0.3 };
 export const BALL = { speed: 7.8, angle: (52 * Math.PI) / 180, k: 0.0225 };
 
+/** A hundred pixels a metre, exactly; a place put down by hand uncertain by 0.6 px a coordinate. */
+export const HUNDRED_PX_A_METRE = {
+  kind: 'length',
+  from: { xPx: 0, yPx: 0 },
+  to: { xPx: 100, yPx: 0 },
+  lengthM: 1,
+  lengthUM: 0,
+  pointUPx: 0.6,
+  tiltDeg: 0,
+} as const;
+
 function bodyAt(frame: number): { x: number; y: number } {
   const t = Math.min(Math.max(0, frame - FRAMES.takeoff), FRAMES.landing - FRAMES.takeoff) / RATE;
   return { x: TAKEOFF.vx * t, y: TAKEOFF.vy * t - (G * t * t) / 2 };

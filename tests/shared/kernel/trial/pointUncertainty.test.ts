@@ -2,18 +2,9 @@ import { expect, test } from 'vitest';
 import { pointUncertainty } from '../../../../shared/kernel/trial/pointUncertainty.ts';
 import { landmarkTrack, type LandmarkTrack } from '../../../../shared/model/trial.ts';
 import { EXAMPLES, id } from '../../../conformance/examples.ts';
+import { HUNDRED_PX_A_METRE } from './inventedTrial.ts';
 
-const trial = {
-  calibration: {
-    kind: 'length',
-    from: { xPx: 0, yPx: 0 },
-    to: { xPx: 100, yPx: 0 },
-    lengthM: 1,
-    lengthUM: 0,
-    pointUPx: 0.6,
-    tiltDeg: 0,
-  },
-} as const;
+const trial = { calibration: HUNDRED_PX_A_METRE };
 const ball = (origin: LandmarkTrack['origin'], samples: LandmarkTrack['samples']): LandmarkTrack => ({
   ...EXAMPLES.landmarkTrack,
   id: id(1),
