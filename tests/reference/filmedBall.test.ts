@@ -1,3 +1,5 @@
+import { readFileSync } from 'node:fs';
+import { resolve } from 'node:path';
 import { Matrix, solve } from 'ml-matrix';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { gravityCheck } from '../../shared/kernel/flight/gravityCheck.ts';
@@ -42,6 +44,61 @@ function brightSpot({ width, data }: Luma): Place {
   return { x: best.x / best.weight, y: best.y / best.weight };
 }
 
+interface ByHand {
+  /** Of the film. */
+  readonly frame: number;
+  readonly t: number;
+  readonly x: number;
+  readonly y: number;
+}
+
+/** tests/fixtures/ball-digitised-by-hand: row 4 is picture 6, as its times and the ball both have it. */
+const byHand: readonly ByHand[] = readFileSync(
+  resolve(import.meta.dirname, '..', 'fixtures', 'ball-digitised-by-hand', 'path.csv'),
+  'utf8',
+)
+  .trim()
+  .split('\n')
+  .slice(1)
+  .map((line, row) => {
+    const [t = NaN, x = NaN, y = NaN] = line.split(',').map(Number);
+    return { frame: row + 2, t, x, y };
+  })
+  .slice(4);
+
+/** The path by hand on the picture: turned, scaled and moved as a whole, by least squares of a general matrix package. */
+function handOn(places: readonly Place[], later = 0) {
+  const both = byHand.flatMap((one) => {
+    const place = places[one.frame + later];
+    return place === undefined ? [] : [{ ...one, place }];
+  });
+  const terms = new Matrix(
+    both.flatMap(({ x, y }) => [
+      [x, y, 1, 0],
+      [-y, x, 0, 1],
+    ]),
+  );
+  const wanted = Matrix.columnVector(both.flatMap(({ place }) => [place.x, place.y]));
+  const c = solve(terms, wanted, true);
+  const off = terms.mmul(c).sub(wanted).to1DArray();
+  return {
+    pxPerM: Math.hypot(c.get(0, 0), c.get(1, 0)),
+    apart: both.map((_one, i) => ({ x: off[2 * i] ?? NaN, y: off[2 * i + 1] ?? NaN })),
+  };
+}
+
+const rmsOf = (apart: readonly Place[]) =>
+  Math.sqrt(apart.reduce((sum, { x, y }) => sum + x * x + y * y, 0) / apart.length);
+
+/** Each with the four before and the four after it: what a hand scatters from click to click goes, where it errs stays. */
+function evened(apart: readonly Place[]): Place[] {
+  return apart.map((_one, i) => {
+    const near = apart.slice(Math.max(0, i - 4), i + 5);
+    const mean = (of: (place: Place) => number) => near.reduce((sum, place) => sum + of(place), 0) / near.length;
+    return { x: mean(({ x }) => x), y: mean(({ y }) => y) };
+  });
+}
+
 /** Gravity of a parabola through heights by least squares of a general matrix package. */
 function parabola(heights: readonly number[]) {
   const times = heights.map((_y, i) => i / RATE_HZ);
@@ -51,8 +108,8 @@ function parabola(heights: readonly number[]) {
   return { g: -2 * c.get(2, 0), rms: Math.sqrt(left.reduce((sum, d) => sum + d * d, 0) / left.length) };
 }
 
-// The folder holds a film and no path digitised by hand, so that cannot be compared with. Its SOURCE.md says that the
-// ball also moves in depth and that 9.81 is not to be expected of it; nothing in it is of known length.
+// Nothing in the film is of known length, and its SOURCE.md says that the ball also moves in depth and that 9.81 is not to
+// be expected of it. Its makers' own path by hand has their scale.
 describeOpenData(
   'projectile-lab-video',
   'a real ball, filmed at 120 Hz (SOURCE.md: Duarte & Watanabe, CC BY 4.0)',
@@ -88,6 +145,43 @@ describeOpenData(
         expect(rms).toBeLessThan(2);
         // A click on a whole pixel is wrong by up to 0.7 px, and nothing drifts from there.
         expect(Math.max(...apart)).toBeLessThan(1);
+      });
+
+      test('within 2 px RMS of the path its makers digitised by hand, in the 122 pictures both have', () => {
+        const { apart } = handOn(tracked);
+        // Third differences of a smooth path are nearly nothing, of independent clicks √20 times their scatter.
+        const scatter = rmsOf(
+          apart.slice(3).map((_one, i) => {
+            const third = (of: (place: Place) => number) => {
+              const [a = 0, b = 0, c = 0, d = 0] = apart.slice(i, i + 4).map(of);
+              return (d - 3 * c + 3 * b - a) / Math.sqrt(20);
+            };
+            return { x: third(({ x }) => x), y: third(({ y }) => y) };
+          }),
+        );
+        console.info(
+          `${apart.length} pictures: ${rmsOf(apart).toFixed(2)} px RMS from each click, of which the hand scatters ${scatter.toFixed(2)} px from click to click; ${rmsOf(evened(apart)).toFixed(2)} px RMS with nine clicks evened`,
+        );
+        expect(apart).toHaveLength(122);
+        expect(rmsOf(evened(apart))).toBeLessThan(2);
+        // What is left is the hand's: from the bright spots it lies as far.
+        expect(rmsOf(handOn(spots).apart)).toBeCloseTo(rmsOf(apart), 1);
+        // It is this film, and these pictures of it: one earlier or later fits far worse.
+        for (const later of [-1, 1]) expect(rmsOf(handOn(tracked, later).apart)).toBeGreaterThan(3 * rmsOf(apart));
+      });
+
+      test('gravity on the scale of its makers: as least squares through their clicks has it, within its stated u', () => {
+        const { pxPerM } = handOn(tracked);
+        const { gravity } = gravityCheck(
+          byHand.map(({ frame }) => {
+            const { x, y } = tracked[frame] ?? { x: NaN, y: NaN };
+            return { t: frame / RATE_HZ, x: x / pxPerM, y: -y / pxPerM };
+          }),
+          0.3 / pxPerM,
+        );
+        const { g } = parabola(byHand.map(({ y }) => y));
+        console.info(`gravity ${gravity.value.toFixed(2)} ± ${gravity.u?.toFixed(2)} m/s², by hand ${g.toFixed(2)}`);
+        expect(Math.abs(gravity.value - g)).toBeLessThan(gravity.u ?? 0);
       });
 
       test.each([
