@@ -5,7 +5,8 @@ import type { Side, SideOrNone } from '../model/parts.ts';
 import { isKnown, type Quantity } from '../quantity.ts';
 import type { Unit } from '../units.ts';
 import type { Fact, FactValue } from './assessment.ts';
-import { computed, makeFact, unknown } from './makeFact.ts';
+import { standardError } from './factsFromScreening.ts';
+import { computed, makeFact, number, unknown } from './makeFact.ts';
 
 const source = { cite: 'Definition', status: 'convention' } as const;
 
@@ -48,7 +49,7 @@ function lungeDifference(pair: Pair | null, day: string): Fact[] {
   if (pair === null) return [];
   const what = { symbol: 'Δd', name: 'lunge difference', unit: 'm', formula: 'Δd = |d_l - d_r|', source } as const;
   const value = between(what, { d_l: pair.left, d_r: pair.right }, ({ d_l, d_r }) => Math.abs(d_l - d_r));
-  return [sideFact('wblt.diff', value, pair.left, day, 'larger less smaller side')];
+  return [sideFact('wblt.diff', withItsOwnError('wblt.diff', value), pair.left, day, 'larger less smaller side')];
 }
 
 function hopSymmetry(pair: Pair | null, day: string, file: CaseFile): Fact[] {
@@ -67,13 +68,13 @@ function hopSymmetry(pair: Pair | null, day: string, file: CaseFile): Fact[] {
       { d_l: pair.left, d_r: pair.right },
       ({ d_l, d_r }) => Math.min(d_l, d_r) / Math.max(d_l, d_r),
     );
-    return [sideFact('hop.lsi', value, pair.left, day, 'shorter over longer side')];
+    return [sideFact('hop.lsi', withItsOwnError('hop.lsi', value), pair.left, day, 'shorter over longer side')];
   }
   const [own, other] = injured === 'left' ? [pair.left, pair.right] : [pair.right, pair.left];
   const what = { symbol: 'LSI', name: 'hop symmetry', unit: '1', formula: 'LSI = d_i / d_o', source } as const;
   // More than the other side is full symmetry, and no fault.
   const value = between(what, { d_i: own, d_o: other }, ({ d_i, d_o }) => Math.min(1, d_i / d_o));
-  return [sideFact('hop.lsi', value, own, day, `injured side, ${injured}, over the other`)];
+  return [sideFact('hop.lsi', withItsOwnError('hop.lsi', value), own, day, `injured side, ${injured}, over the other`)];
 }
 
 /** The one leg with an injury on file; null where there is none, or both. */
@@ -190,4 +191,27 @@ function sideFact(
   side: SideOrNone = 'none',
 ): Fact {
   return makeFact({ measure, value, side, from: from.from, takenOn: day, provenance: `from both values: ${how}` });
+}
+
+/**
+ * The lunge and the hop have an error found on differences and ratios themselves: taken in one session by one hand, both
+ * sides share what their own errors would count twice. It stands instead of the two combined. The error given with a
+ * rotation deficit is that of one side's rotation, so there both sides are combined.
+ */
+function withItsOwnError(measure: string, value: FactValue): FactValue {
+  if (value.kind !== 'number' || !isKnown(value.reading)) return value;
+  const { reading } = value;
+  const error = standardError(measure, reading.unit);
+  if (error === null) return value;
+  const { working } = reading;
+  return number({
+    ...reading,
+    u: error.u,
+    uReason: null,
+    working: {
+      ...working,
+      inputs: working.inputs.map(({ symbol, quantity }) => ({ symbol, quantity })),
+      variant: `its uncertainty is the error found for it, not that of both sides together (${error.source.cite})`,
+    },
+  });
 }

@@ -234,6 +234,14 @@ describe('screening', () => {
     expect(value(find(collectFacts(sampleCase()), 'wblt.diff'))).toBeCloseTo(2.7, 6);
   });
 
+  test('the error found for a difference itself stands, not that of both sides together', () => {
+    const reading = find(collectFacts(sampleCase()), 'wblt.diff')?.value;
+    // Chisholm et al. 2012: smallest detectable difference between the sides 1.5 cm, which is 1.96 √2 standard errors.
+    const u = 0.015 / (1.96 * Math.SQRT2);
+    expect(reading).toMatchObject({ kind: 'number', reading: { u: expect.closeTo(u, 4) } });
+    expect(JSON.stringify(reading)).toContain('the error found for it');
+  });
+
   test('not met on one side is the lowest grade, whatever is still open', () => {
     expect(find(collectFacts(sampleCase()), 'grade.lowest')?.value).toEqual({ kind: 'grade', grade: 'not-met' });
   });
