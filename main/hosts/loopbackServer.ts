@@ -150,6 +150,8 @@ export async function startLoopback(service: Service, web: Web): Promise<Loopbac
       if (typeof value === 'string') headers.set(name, value);
     }
     const page = await web(new Request(url, { method: request.method ?? 'GET', headers }));
+    // Who asked may have gone meanwhile; the file behind the answer must still be let go.
+    if (response.destroyed) return page.body?.cancel();
     response.writeHead(page.status, Object.fromEntries(page.headers));
     const body: object | null = page.body; // declared by Node and by the page, each for itself
     if (body === null) response.end();

@@ -127,6 +127,29 @@ describe('what our own window may do', () => {
     expect(heard).toContain('event: case.changed\ndata: {"caseId":"a","revision":3}');
     await vi.waitFor(() => expect(fake.listeners.size).toBe(0));
   });
+
+  test('who hangs up before the answer is found: the file behind it is let go, and nothing is printed', async () => {
+    const said = vi.spyOn(console, 'error').mockImplementation(() => {});
+    const [asked, gone, letGo] = [0, 0, 0].map(() => Promise.withResolvers<void>());
+    const body = new ReadableStream({ cancel: () => letGo?.resolve() });
+    const slow = await startLoopback(fake.service, async () => {
+      asked?.resolve();
+      await gone?.promise;
+      // The server hears of it a turn or two after the caller.
+      await new Promise((resolve) => setTimeout(resolve, 50));
+      return new Response(body);
+    });
+    const entered = await fetch(slow.issueTicket().url);
+    const request = http.get(slow.origin, { headers: { cookie: entered.headers.get('set-cookie')?.split(';')[0] } });
+    request.on('error', () => gone?.resolve());
+    await asked?.promise;
+    request.destroy(new Error('gone'));
+    await gone?.promise;
+    await letGo?.promise;
+    await slow.close();
+    expect(said).not.toHaveBeenCalled();
+    said.mockRestore();
+  });
 });
 
 describe('tickets', () => {
