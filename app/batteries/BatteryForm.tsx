@@ -30,7 +30,12 @@ export function BatteryForm({ body, onChange }: { body: BatteryBody; onChange: (
   return (
     <div className="battery-form">
       <div className="form">
-        <TextField label="Name" isNeeded value={body.label} onChange={(label) => onChange({ ...body, label })} />
+        <TextField
+          label="Name"
+          neededFor="the battery"
+          value={body.label}
+          onChange={(label) => onChange({ ...body, label })}
+        />
         <TextField
           label="Description"
           value={body.description}

@@ -1,4 +1,4 @@
-import { FieldFrame, FieldGroup } from './FieldFrame.tsx';
+import { FieldFrame, FieldGroup, type NeededFor } from './FieldFrame.tsx';
 
 export interface Choice<T extends string> {
   readonly value: T;
@@ -11,7 +11,7 @@ interface ChoiceFieldProps<T extends string, Empty> {
   readonly onChange: (value: T | Empty) => void;
   readonly onFocus?: (() => void) | undefined;
   readonly hint?: string | undefined;
-  readonly isNeeded?: boolean | undefined;
+  readonly neededFor?: NeededFor;
   readonly choices: readonly Choice<T>[];
   /** `list` for many choices, `row` to see all at once. */
   readonly look?: 'row' | 'list';
@@ -24,7 +24,7 @@ export function ChoiceField<T extends string>(
     | (ChoiceFieldProps<T, never> & { readonly empty?: undefined }),
 ) {
   const { label, value, hint, empty, onFocus, choices, look = 'row' } = props;
-  const notes = { hint, isMissing: props.isNeeded === true && value === null };
+  const notes = { hint, missingFor: value === null && props.neededFor };
   const choose = (text: string) => {
     const chosen = choices.find((choice) => choice.value === text);
     if (chosen !== undefined) props.onChange(chosen.value);

@@ -13,7 +13,7 @@ export function DateText({
   onChange,
   onFocus,
   hint,
-  isNeeded,
+  neededFor,
   parse,
   example,
 }: FieldProps<string | null> & {
@@ -25,7 +25,7 @@ export function DateText({
   const typed = parse(text);
   const refusal = 'refusal' in typed && !isEditing ? typed.refusal : null;
   return (
-    <FieldFrame label={label} notes={{ hint, refusal, isMissing: isNeeded === true && value === null }}>
+    <FieldFrame label={label} notes={{ hint, refusal, missingFor: value === null && neededFor }}>
       {(ids) => (
         <div className="field-row">
           <input

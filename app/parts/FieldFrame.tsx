@@ -8,9 +8,11 @@ export interface FieldProps<T> {
   readonly onFocus?: (() => void) | undefined;
   /** One short sentence under the field. */
   readonly hint?: string | undefined;
-  /** Says so while the field is empty. */
-  readonly isNeeded?: boolean | undefined;
+  readonly neededFor?: NeededFor;
 }
+
+/** `this report`: what cannot be without an answer here, said while the field is empty. False: nothing. */
+export type NeededFor = string | false | undefined;
 
 export interface FieldNotes {
   readonly hint?: string | undefined;
@@ -18,7 +20,8 @@ export interface FieldNotes {
   readonly refusal?: string | null | undefined;
   /** Why what is typed deserves a second look; it is stored all the same. */
   readonly question?: string | null | undefined;
-  readonly isMissing?: boolean | undefined;
+  /** What waits for an answer here; only while the field is empty. */
+  readonly missingFor?: NeededFor;
 }
 
 export interface FieldIds {
@@ -70,8 +73,8 @@ export function FieldGroup({
   );
 }
 
-const hasNotes = ({ hint, refusal, question, isMissing }: FieldNotes) =>
-  [hint, refusal, question].some((words) => typeof words === 'string' && words !== '') || isMissing === true;
+const hasNotes = ({ hint, refusal, question, missingFor }: FieldNotes) =>
+  [hint, refusal, question, missingFor].some((words) => typeof words === 'string' && words !== '');
 
 function noteIds(id: string, notes: FieldNotes) {
   return {
@@ -81,12 +84,12 @@ function noteIds(id: string, notes: FieldNotes) {
 }
 
 function FieldNotesBelow({ id, notes }: { id: string; notes: FieldNotes }) {
-  const { hint, refusal, question, isMissing } = notes;
+  const { hint, refusal, question, missingFor } = notes;
   return (
     <div id={`${id}-notes`} className="field-notes" aria-live="polite">
       {typeof refusal === 'string' && <p className="field-refusal">Not stored: {refusal}</p>}
       {typeof question === 'string' && <p className="field-question">{question}</p>}
-      {isMissing === true && <p className="field-missing">Needed for this report.</p>}
+      {typeof missingFor === 'string' && <p className="field-missing">Needed for {missingFor}.</p>}
       {hint !== undefined && <p className="field-hint">{hint}</p>}
     </div>
   );

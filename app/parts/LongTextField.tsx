@@ -1,9 +1,9 @@
 import { FieldFrame, type FieldProps } from './FieldFrame.tsx';
 
 /** Text of any length; the box grows with it. */
-export function LongTextField({ label, value, onChange, onFocus, hint, isNeeded }: FieldProps<string>) {
+export function LongTextField({ label, value, onChange, onFocus, hint, neededFor }: FieldProps<string>) {
   return (
-    <FieldFrame label={label} notes={{ hint, isMissing: isNeeded === true && value.trim() === '' }}>
+    <FieldFrame label={label} notes={{ hint, missingFor: value.trim() === '' && neededFor }}>
       {(ids) => (
         <textarea
           {...ids}

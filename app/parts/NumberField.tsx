@@ -181,10 +181,10 @@ function rangeWords({ possible, isAbove, unit }: NumberFieldProps, shown: Unit):
 }
 
 function notesOn(typed: Typed<number | null>, props: NumberFieldProps, shown: Unit): FieldNotes {
-  const { hint, isNeeded, plausible, unit } = props;
+  const { hint, neededFor, plausible, unit } = props;
   if ('refusal' in typed) return { hint, refusal: typed.refusal };
   const value = typed.value;
-  if (value === null) return { hint, isMissing: isNeeded === true };
+  if (value === null) return { hint, missingFor: neededFor };
   if (plausible === undefined || (value >= plausible.range[0] && value <= plausible.range[1])) return { hint };
   const [low, high] = plausible.range.map((end) => plainDigits(convert(end, unit, shown)));
   const range = withUnit(`${low} to ${high}`, UNITS[shown].label);

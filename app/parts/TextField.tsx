@@ -8,12 +8,12 @@ export function TextField({
   onChange,
   onFocus,
   hint,
-  isNeeded,
+  neededFor,
   suggestions = [],
 }: FieldProps<string> & { readonly suggestions?: readonly string[] }) {
   const listId = useId();
   return (
-    <FieldFrame label={label} notes={{ hint, isMissing: isNeeded === true && value.trim() === '' }}>
+    <FieldFrame label={label} notes={{ hint, missingFor: value.trim() === '' && neededFor }}>
       {(ids) => (
         <>
           <input

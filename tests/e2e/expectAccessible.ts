@@ -4,11 +4,16 @@ import { expect } from './fixtures.ts';
 
 const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
 
-/** What is on screen breaks WCAG 2.2 AA nowhere, as far as a program can tell. */
+/** What is on screen breaks WCAG 2.2 AA nowhere, as far as a program can tell; and nothing empty can be scrolled to. */
 export async function expectAccessible(page: Page, where: string): Promise<void> {
   const { violations } = await new AxeBuilder({ page }).withTags(TAGS).analyze();
   const found = violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(' | ')}`);
   expect(found, where).toEqual([]);
+  const blank = await page.evaluate(() => {
+    const { scrollHeight } = document.documentElement;
+    return scrollHeight - Math.max(innerHeight, Math.ceil(document.body.getBoundingClientRect().height));
+  });
+  expect(blank, `${where}: px that can be scrolled to, with nothing there`).toBeLessThanOrEqual(0);
 }
 
 /** The same in both themes, with a picture of each for those who look. */

@@ -57,7 +57,7 @@ function Who() {
   const missing = missingOfAthlete(file);
   return (
     <section aria-label="Who" className="form">
-      <TextField label="Name or pseudonym" isNeeded={missing.includes('name')} {...field('name')} />
+      <TextField label="Name or pseudonym" neededFor={missing.includes('name') && 'this report'} {...field('name')} />
       <ChoiceField
         label="This name is"
         choices={[
@@ -70,7 +70,7 @@ function Who() {
       />
       <DateField
         label="Date of birth"
-        isNeeded={missing.includes('date of birth')}
+        neededFor={missing.includes('date of birth') && 'this report'}
         latest={today()}
         hint="Reference values for adults are not used under 16, nor from 65 on."
         {...field('birthDate')}
@@ -89,7 +89,7 @@ function Who() {
       <div className="wide">
         <ChoiceField
           label="Reference values to use"
-          isNeeded={missing.includes('reference values')}
+          neededFor={missing.includes('reference values') && 'this report'}
           empty="Not given yet"
           choices={REFERENCE_SEXES.map((value) => ({ value, label: SEX_WORDS[value] }))}
           {...field('referenceSex')}
@@ -123,7 +123,7 @@ function Body() {
       <div className="form">
         <NumberField
           label="Body mass"
-          isNeeded={missing.includes('body mass')}
+          neededFor={missing.includes('body mass') && 'this report'}
           unit="kg"
           entry={['kg', '[lb_av]']}
           possible={[0, 400]}
@@ -142,7 +142,7 @@ function Body() {
         <DateField label="Weighed on" latest={today()} {...field('massOn')} />
         <NumberField
           label="Stature"
-          isNeeded={missing.includes('stature')}
+          neededFor={missing.includes('stature') && 'this report'}
           unit="m"
           entry={['cm', 'm', 'ft and in']}
           possible={[0, 2.8]}
@@ -173,7 +173,7 @@ function Body() {
         <div className="wide">
           <ChoiceField
             label="Dominant side"
-            isNeeded={missing.includes('dominant side')}
+            neededFor={missing.includes('dominant side') && 'this report'}
             empty="Not given yet"
             choices={SIDES}
             {...field('dominantSide')}
@@ -225,7 +225,7 @@ function Consent() {
         </div>
         <DateField
           label="Agreed on"
-          isNeeded={missingOfAthlete(file).includes('consent')}
+          neededFor={missingOfAthlete(file).includes('consent') && 'this report'}
           latest={today()}
           {...field('consentOn')}
         />
@@ -241,7 +241,7 @@ function Consent() {
             <TextField label="Guardian who agreed" {...field('guardianName')} />
             <DateField
               label="Guardian agreed on"
-              isNeeded={missingOfAthlete(file).includes('guardian’s consent')}
+              neededFor={missingOfAthlete(file).includes('guardian’s consent') && 'this report'}
               latest={today()}
               hint="Needed under 18; local law may say otherwise."
               {...field('guardianConsentOn')}
@@ -263,7 +263,7 @@ function RedFlags() {
       <div className="form">
         <YesNoField
           label="Any red flag for taking part"
-          isNeeded={missingOfAthlete(file).includes('red flags')}
+          neededFor={missingOfAthlete(file).includes('red flags') && 'this report'}
           hint="Your own summary: chest pain, fainting, breathlessness out of proportion, a recent head injury, and the like."
           {...field('hasRedFlags')}
         />

@@ -97,7 +97,7 @@ export function DecisionBar({ finding, standing }: { finding: Finding; standing:
           <LongTextField
             label="Reason for setting it aside"
             hint="Printed with the finding."
-            isNeeded
+            neededFor="the report"
             value={decision.reason}
             onChange={(reason) => change({ reason })}
           />

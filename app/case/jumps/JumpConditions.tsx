@@ -85,7 +85,7 @@ export function JumpConditions({ test }: { test: JumpTest }) {
           entry={['cm', 'm', 'ft and in']}
           possible={[0, 4]}
           isAbove
-          isNeeded
+          neededFor="the height"
           hint="Flat-footed, same shoes, same arm."
           {...field('standingReachM')}
         />

@@ -52,7 +52,7 @@ export const ClipFacts = memo(function ClipFacts({ trial }: { trial: MovementTri
           unit="Hz"
           possible={[0, 100_000]}
           isAbove
-          isNeeded
+          neededFor="times and speeds"
           hint="Frames the camera truly recorded in a second."
           {...field('captureRateHz')}
           onChange={(rateHz) => edit(rateEdits(trial, ofFrames, rateHz, 'entered'))}

@@ -111,7 +111,7 @@ export function MarkerImport(props: {
           label="Movement of the markers"
           look="list"
           value={movementId}
-          isNeeded
+          neededFor="taking them in"
           choices={[...MOVEMENTS, ...opened.ownMovements].map(({ id, label }) => ({ value: id, label }))}
           onChange={setMovementId}
         />
@@ -134,7 +134,7 @@ export function MarkerImport(props: {
           label="Unit of length in the file"
           look="list"
           value={reading.unit}
-          isNeeded
+          neededFor="taking them in"
           choices={UNITS}
           onChange={(unit) => decide({ unit })}
         />
@@ -160,7 +160,7 @@ export function MarkerImport(props: {
           ))}
         </ul>
       ) : (
-        <p className="questioned">{sentenceCase(open)}.</p>
+        <p className="questioned">{failureWords({ message: open })}</p>
       )}
       {taken.isError && (
         <p className="import-problem" role="alert">
@@ -177,7 +177,6 @@ export function MarkerImport(props: {
         </Button>
         <Button onClick={onClose}>Leave it</Button>
       </div>
-      {movementId === null && <p className="quiet">Say above which movement it is.</p>}
     </section>
   );
 }

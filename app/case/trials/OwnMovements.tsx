@@ -89,7 +89,7 @@ function Builder({ own, onRemoved }: { own: OwnMovement; onRemoved: () => void }
   return (
     <div className="own-movement">
       <div className="form">
-        <TextField label="Name" isNeeded {...field('label')} />
+        <TextField label="Name" neededFor="the movement" {...field('label')} />
         <TextField label="Sport" {...field('sport')} />
         {(
           [
