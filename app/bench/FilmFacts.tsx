@@ -6,6 +6,15 @@ import { patch, useEdit } from '../case/useEdit.ts';
 import { Button } from '../parts/Button.tsx';
 import type { Film } from './film.ts';
 
+/** As cameras and players call them; others as the file does. */
+const CODECS: Readonly<Record<string, string>> = {
+  avc: 'H.264',
+  hevc: 'H.265 (HEVC)',
+  vp8: 'VP8',
+  vp9: 'VP9',
+  av1: 'AV1',
+};
+
 /** What the file says of itself, and the question it cannot answer: how fast it was truly filmed. */
 export function FilmFacts({ trial, film }: { trial: MovementTrial; film: Film }) {
   const edit = useEdit();
@@ -18,7 +27,7 @@ export function FilmFacts({ trial, film }: { trial: MovementTrial; film: Film })
   return (
     <>
       <p>
-        {counted(times.length, 'frame')}, {width} × {height} px, {codec}
+        {counted(times.length, 'frame')}, {width} × {height} px, {CODECS[codec] ?? codec}
         {rotation === 0 ? '' : `, turned by ${rotation}° as the file asks`}
         {rate === null
           ? '.'

@@ -69,7 +69,14 @@ export function PhaseRibbon(props: {
   const top = eventDepth * row + 8;
 
   const phases = props.phases
-    .map((phase, i) => ({ ...phase, number: i + 1, from: Math.max(fromS, phase.fromS), to: Math.min(toS, phase.toS) }))
+    .map((phase, i, all) => ({
+      ...phase,
+      number: i + 1,
+      from: Math.max(fromS, phase.fromS),
+      to: Math.min(toS, phase.toS),
+      // Bands that can be seen take turns: a phase of no length is not one.
+      isHatched: all.slice(0, i).filter((before) => before.toS > before.fromS).length % 2 === 1,
+    }))
     .filter(({ from, to }) => to >= from);
   // A name too long for its band hangs below it.
   const hanging = phases.flatMap((phase) => {
@@ -155,14 +162,14 @@ export function PhaseRibbon(props: {
         <defs>
           <Hatch id={hatch} />
         </defs>
-        {phases.map(({ id, label, number, from, to }) => {
+        {phases.map(({ id, label, number, from, to, isHatched }) => {
           const left = x(from);
           const wide = Math.max(x(to) - left, 1);
           const name = `${number} ${label}`;
           return (
             <g key={id}>
               <rect className="band" x={left} y={top} width={wide} height={BAND} />
-              {number % 2 === 0 && <rect fill={`url(#${hatch})`} x={left} y={top} width={wide} height={BAND} />}
+              {isHatched && <rect fill={`url(#${hatch})`} x={left} y={top} width={wide} height={BAND} />}
               <text className="plot-label plot-halo" x={left + wide / 2} y={top + BAND / 2 + 4.5} textAnchor="middle">
                 {textWidth(name) < wide - 6 ? name : wide > 9 ? number : ''}
               </text>

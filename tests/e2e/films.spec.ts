@@ -138,7 +138,7 @@ test('turned by its metadata: upright on the stage, each frame as itself', async
   ffmpeg('-i', plain, '-c', 'copy', '-metadata:s:v', 'rotate=90', at('turned.mp4'));
   await open(page, host);
   await openBench(page, at('turned.mp4'));
-  await expect(page.getByText(/120\sframes, 360 × 640 px, avc, turned by 270° as the file asks/)).toBeVisible();
+  await expect(page.getByText(/120\sframes, 360 × 640 px, H\.264, turned by 270° as the file asks/)).toBeVisible();
   expect(await stage(page).evaluate((canvas: HTMLCanvasElement) => [canvas.width, canvas.height])).toEqual([360, 640]);
   expect(await wrongOf(page, 25, 119, (frame) => frame, true)).toEqual([]);
 

@@ -68,9 +68,6 @@ export const MeasureTables = memo(function MeasureTables(props: {
                 <th scope="col">Measure</th>
                 <th scope="col">Value</th>
                 <th scope="col">How</th>
-                <th scope="col">
-                  <span className="only-heard">By hand</span>
-                </th>
               </tr>
             </thead>
             <tbody>
@@ -87,8 +84,8 @@ export const MeasureTables = memo(function MeasureTables(props: {
                       <FactText fact={fact} />
                     )}
                   </td>
-                  <td className="quiet">{fact === null ? '' : howOf(fact)}</td>
-                  <td>
+                  <td className="measure-how">
+                    {fact !== null && <span className="quiet">{howOf(fact)}</span>}
                     <Button
                       look="quiet"
                       aria-label={`Enter a value of ${label}, ${phase.label}`}

@@ -27,12 +27,17 @@ export function isNear(value: number, target: number, share: number): boolean {
 
 /** An angle as it is read: rad in, degrees out. */
 export function inDegrees(rad: number): string {
-  return ((rad * 180) / Math.PI).toFixed(1);
+  return withMinus((rad * 180) / Math.PI, 1);
 }
 
 /** A share as it is read: ratio in, per cent out. */
 export function inPercent(share: number, digits = 1): string {
-  return (share * 100).toFixed(digits);
+  return withMinus(share * 100, digits);
+}
+
+/** With a minus, not the hyphen of a program. */
+function withMinus(value: number, digits: number): string {
+  return value.toFixed(digits).replace('-', '−');
 }
 
 /** Why the first of some readings is unknown; null where all are known. */
