@@ -4,6 +4,7 @@ import { isKnown, measured, type Quantity } from '../quantity.ts';
 import { convert } from '../units.ts';
 import type { Fact } from './assessment.ts';
 import { type FactParts, makeFact, unknown } from './makeFact.ts';
+import { alikeKey, takenOtherwise } from './takenAlike.ts';
 
 interface Taken {
   readonly fact: Fact;
@@ -16,7 +17,7 @@ interface Taken {
  * Only measures whose test has a figure for its error, and only if both results came about in the same way.
  */
 export function factsFromRetests(facts: readonly Fact[]): Fact[] {
-  const series = Map.groupBy(facts.flatMap(takenOf), ({ fact }) => `${fact.measure}/${fact.side}`);
+  const series = Map.groupBy(facts.flatMap(takenOf), ({ fact }) => alikeKey(fact));
   return [...series.values()].flatMap((taken) => {
     const inTime = taken.toSorted((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : 0));
     const newest = inTime.at(-1);
@@ -39,8 +40,9 @@ function changeOf(before: Taken, { fact, reading, on }: Taken): Fact {
     from: fact.from,
     takenOn: on,
     side: fact.side,
-    // The measure keeps the change of one result from standing for that of another.
+    // Keeps the change of one result from standing for that of another.
     phase: fact.measure,
+    recordId: fact.key,
     label: `Change since ${formatDate(before.on)}: ${fact.label}`,
     provenance: `${fact.label} of ${formatDate(on)} against that of ${formatDate(before.on)}`,
   });
@@ -51,10 +53,8 @@ function valueOf(before: Taken, { fact, reading }: Taken): FactParts['value'] {
   const mdc = measure?.error?.mdc ?? null;
   if (mdc === null || measure?.displayUnit === null || measure === null)
     return unknown('its test has no figure for its error');
-  if (before.fact.provenance !== fact.provenance)
-    return unknown('the two were taken in different ways or by different people');
-  if (before.fact.takenAs !== fact.takenAs)
-    return unknown('the test was defined otherwise, or taken with another device, in another position or other shoes');
+  const otherwise = takenOtherwise(before.fact, fact);
+  if (otherwise !== null) return unknown(otherwise);
   const change = Math.abs(convert(reading.value - before.reading.value, reading.unit, measure.displayUnit));
   return {
     kind: 'number',

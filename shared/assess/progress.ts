@@ -4,6 +4,7 @@ import { measureById } from '../knowledge/measures/index.ts';
 import { isKnown, measured, type Quantity } from '../quantity.ts';
 import { convert, type Unit } from '../units.ts';
 import type { Fact } from './assessment.ts';
+import { alikeKey, takenOtherwise } from './takenAlike.ts';
 
 /** One measure over the days on which it was taken alike, and what its last change means. */
 export interface Progress {
@@ -20,48 +21,52 @@ export interface Progress {
   readonly noise: number | null;
 }
 
-/** Measures taken on two days and more. Heights are compared only with heights of the same method and arms. */
+/** Measures taken alike on two days and more. */
 export function progress(facts: readonly Fact[]): Progress[] {
   const groups = new Map<string, Group>();
   for (const fact of facts) {
     const { value, takenOn, measure } = fact;
     if (value.kind !== 'number' || !isKnown(value.reading) || takenOn === null || measure.startsWith('pain.')) continue;
-    const alike = [measure, fact.side, fact.movement, fact.phase, JSON.stringify(fact.height), fact.from.kind].join(
-      '|',
-    );
-    const group: Group = groups.get(alike) ?? { fact, days: new Map(), ways: new Map() };
+    const alike = alikeKey(fact);
+    const group: Group = groups.get(alike) ?? { days: new Map(), last: new Map() };
     groups.set(alike, group);
     group.days.set(takenOn, [...(group.days.get(takenOn) ?? []), value.reading]);
-    group.ways.set(takenOn, `${fact.provenance}|${fact.takenAs ?? ''}`);
+    group.last.set(takenOn, fact);
   }
   return [...groups.values()].flatMap((group) => (group.days.size < 2 ? [] : [judged(group)]));
 }
 
 interface Group {
-  readonly fact: Fact;
   readonly days: Map<string, Quantity[]>;
-  /** How, and by whom, it was taken on each day. */
-  readonly ways: Map<string, string>;
+  /** Of each day, which tells how and by whom it was taken. */
+  readonly last: Map<string, Fact>;
 }
 
-function judged({ fact, days: readings, ways }: Group): Progress {
+function judged({ days: readings, last }: Group): Progress {
   const days = [...readings]
     .toSorted(([a], [b]) => (a < b ? -1 : 1))
     .map(([on, some]) => ({ on, quantity: ofDay(some) }));
-  const [before, after] = days.slice(-2).map(({ quantity }) => quantity) as [Quantity, Quantity]; // two days and more
-  const displayUnit = fact.displayUnit ?? after.unit;
-  const detectable = detectableFor(fact.measure, after.unit);
-  const said = judgeChange(before, after, detectable);
-  const shared = { label: fact.label, side: fact.side, displayUnit, days };
-  // Taken in another way or by another person, as the facts of a re-test have it: nobody can say.
-  const [then, last] = days.slice(-2).map(({ on }) => ways.get(on));
-  if ('unknown' in said || then !== last) return { ...shared, change: null, verdict: 'cannot say', noise: null };
+  const [before, after] = days.slice(-2).map(({ on, quantity }): Day => ({ quantity, fact: last.get(on) as Fact })) as [
+    Day,
+    Day,
+  ]; // two days and more
+  const { fact, quantity } = after;
+  const detectable = detectableFor(fact.measure, quantity.unit);
+  const said = judgeChange(before.quantity, quantity, detectable);
+  const shared = { label: fact.label, side: fact.side, displayUnit: fact.displayUnit ?? quantity.unit, days };
+  if ('unknown' in said || takenOtherwise(before.fact, fact) !== null)
+    return { ...shared, change: null, verdict: 'cannot say', noise: null };
   return {
     ...shared,
     change: said.change,
     verdict: said.isBeyondError ? 'real change' : 'within noise',
     noise: detectable?.value ?? 2 * (said.change.u ?? 0),
   };
+}
+
+interface Day {
+  readonly quantity: Quantity;
+  readonly fact: Fact;
 }
 
 function ofDay(readings: readonly Quantity[]): Quantity {

@@ -46,3 +46,16 @@ test('a change within noise is said to be one', () => {
   );
   expect(found.map(({ outcome }) => outcome)).toEqual(['confirmed']);
 });
+
+test('the same measure in another movement or phase is another result', () => {
+  const squat = lunge(10, '2026-09-01', { movement: 'single-leg-squat', phase: 'bottom' });
+  expect(factsFromRetests([squat, lunge(12, '2026-10-01', { movement: 'drop-landing', phase: 'bottom' })])).toEqual([]);
+  expect(factsFromRetests([squat, lunge(12, '2026-10-01', { movement: squat.movement, phase: 'rise' })])).toEqual([]);
+  const both = factsFromRetests([
+    squat,
+    lunge(6, '2026-09-01', { movement: squat.movement, phase: 'rise', key: 'then' }),
+    lunge(12, '2026-10-01', { movement: squat.movement, phase: 'bottom', key: 'bottom' }),
+    lunge(12, '2026-10-01', { movement: squat.movement, phase: 'rise', key: 'rise' }),
+  ]);
+  expect(new Set(both.map(({ key }) => key)).size).toBe(2);
+});
