@@ -1,8 +1,8 @@
 import { LISTS } from '../model/caseLists.ts';
-import type { BatteryBody } from '../model/battery.ts';
 import { line, text } from '../model/parts.ts';
 import { type CaseFile, type Kind, KINDS, RECORDS } from '../model/records.ts';
 import type { Redaction } from './steps/redact.ts';
+import { redactWithin } from './steps/redactWithin.ts';
 
 /** What a report is made from: all of a case but the reports already made of it, their files and the count of edits. */
 export type CaseData = Omit<CaseFile, 'reports' | 'media' | 'revision'>;
@@ -33,12 +33,7 @@ export function redactTyped<T extends CaseData>(data: T, redact: Redaction): T {
         const value = record[field];
         return typeof value === 'string' ? [[field, redact(value)]] : [];
       });
-      const battery = batteryIn(record);
-      return {
-        ...record,
-        ...Object.fromEntries(typed),
-        ...(battery === null ? {} : { battery: redactBattery(battery, redact) }),
-      };
+      return { ...record, ...Object.fromEntries(typed), ...redactWithin(kind, record, redact) };
     });
     return kind === 'athlete' || kind === 'case' ? [kind, clean[0]] : [LISTS[kind], clean];
   });
@@ -60,54 +55,18 @@ export function typedFields(kind: Kind): string[] {
   );
 }
 
-/** Everything typed in one record, field by field; a battery of one's own is one field. */
+/** Everything typed in one record, field by field; what is typed deeper down, as in a battery of one's own, together. */
 export function typedIn(kind: Kind, record: Fields): { readonly field: string; readonly text: string }[] {
   const fields = typedFields(kind).flatMap((field) => {
     const text = record[field];
     return typeof text === 'string' ? [{ field, text }] : [];
   });
-  const battery = batteryIn(record);
-  if (battery === null) return fields;
   const words: string[] = [];
-  redactBattery(battery, (text) => {
+  const within = redactWithin(kind, record, (text) => {
     words.push(text);
     return text;
   });
-  return [...fields, { field: 'battery', text: words.join(' · ') }];
-}
-
-function batteryIn(record: Fields): BatteryBody | null {
-  return (record['battery'] ?? null) as BatteryBody | null;
-}
-
-/** A redaction over every word of a battery that a person types. */
-function redactBattery(battery: BatteryBody, redact: Redaction): BatteryBody {
-  const cited = <S extends { cite: string }>(source: S): S => ({ ...source, cite: redact(source.cite) });
-  return {
-    ...battery,
-    label: redact(battery.label),
-    description: redact(battery.description),
-    items: battery.items.map((item) => ({
-      ...item,
-      label: redact(item.label),
-      instructions: item.instructions.map(redact),
-      standard:
-        item.standard === null
-          ? null
-          : {
-              met: redact(item.standard.met),
-              metWithCompensation: redact(item.standard.metWithCompensation),
-              notMet: redact(item.standard.notMet),
-            },
-      caution: redact(item.caution),
-      error: item.error === null ? null : { ...item.error, source: cited(item.error.source) },
-      reference:
-        item.reference === null
-          ? null
-          : { ...item.reference, group: redact(item.reference.group), source: cited(item.reference.source) },
-      source: cited(item.source),
-    })),
-  };
+  return words.length === 0 ? fields : [...fields, { field: Object.keys(within)[0] ?? '', text: words.join(' · ') }];
 }
 
 const NAMES_OF_OURS = /Id$|Key$|Version$|^decided|^event$|^point$|^mediaType$/;

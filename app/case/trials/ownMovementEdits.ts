@@ -13,20 +13,15 @@ export function missingOf({ label, events, phases }: OwnMovement): string | null
   return phases.length === 0 ? 'needs a phase' : null;
 }
 
-/** At the end. One of the user's own gets an id from its name, apart from every other. */
+/**
+ * At the end. One of the user's own gets a number for an id, not its name: ids stand in data that go out without names.
+ */
 export function addEvent({ events }: OwnMovement, event: Omit<Event, 'id'> & { readonly id?: string }): Fields {
   const taken = new Set(events.map(({ id }) => id));
-  const base = event.id ?? `own-${slug(event.label)}`;
-  let id = base;
+  const base = event.id ?? 'own';
+  let id = event.id ?? 'own-1';
   for (let n = 2; taken.has(id); n += 1) id = `${base}-${n}`;
   return { events: [...events, { ...event, id }] };
-}
-
-function slug(label: string): string {
-  return label
-    .toLowerCase()
-    .replaceAll(/[^\p{L}\p{N}]+/gu, '-')
-    .replaceAll(/^-|-$/g, '');
 }
 
 /** One place earlier (−1) or later (+1); at the end of the list nothing changes. */
