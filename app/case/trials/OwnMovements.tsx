@@ -83,7 +83,7 @@ function Builder({ own, onRemoved }: { own: OwnMovement; onRemoved: () => void }
   const places = [...own.phases, { id: 'whole', label: 'Whole movement' }];
   const events = own.events.map(({ id, label }) => ({ value: id, label }));
   const addOwn = () => {
-    change(addEvent(own, { label: name.trim(), means: '' }));
+    change(addEvent(own, { id: newId(), label: name.trim(), means: '' }));
     setName('');
   };
   return (

@@ -14,13 +14,13 @@ export function missingOf({ label, events, phases }: OwnMovement): string | null
 }
 
 /**
- * At the end. One of the user's own gets a number for an id, not its name: ids stand in data that go out without names.
+ * At the end. Apart from every other, however often the movement has an instant of the program's.
+ * @param event with the id of the program's instant, or a new one; never its name, for ids stand in data without names
  */
-export function addEvent({ events }: OwnMovement, event: Omit<Event, 'id'> & { readonly id?: string }): Fields {
+export function addEvent({ events }: OwnMovement, event: Event): Fields {
   const taken = new Set(events.map(({ id }) => id));
-  const base = event.id ?? 'own';
-  let id = event.id ?? 'own-1';
-  for (let n = 2; taken.has(id); n += 1) id = `${base}-${n}`;
+  let { id } = event;
+  for (let n = 2; taken.has(id); n += 1) id = `${event.id}-${n}`;
   return { events: [...events, { ...event, id }] };
 }
 

@@ -66,10 +66,11 @@ function redactBattery(battery: BatteryBody, redact: Redaction): BatteryBody {
 }
 
 /** Of a rule, which may be unfinished or of another version: all but what names something of the program. */
-const OF_THE_PROGRAM = new Set([
-  ...['id', 'kind', 'movement', 'phase', 'region', 'measure', 'comparator', 'unit', 'condition', 'effect', 'unsafeFor'],
-  ...['eases', 'status', 'evidence', 'basis', 'since', 'replaces', 'supersededBy', 'threshold'],
-]);
+const OF_THE_PROGRAM = new Set(
+  'id kind movement phase region measure comparator unit threshold condition effect unsafeFor eases status evidence basis since replaces supersededBy'.split(
+    ' ',
+  ),
+);
 
 function redactRule(rule: RuleBody, redact: Redaction): RuleBody {
   const within = (value: Json): Json => {

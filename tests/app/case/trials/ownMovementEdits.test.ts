@@ -11,11 +11,11 @@ import { EXAMPLES } from '../../../conformance/examples.ts';
 
 const own = EXAMPLES.ownMovement;
 
-test('instants of one name get ids of their own', () => {
-  const once = addEvent(own, { label: 'Heel, turns!', means: '' });
-  expect(once.events?.at(-1)?.id).toBe('own-1');
-  const twice = addEvent({ ...own, ...once }, { label: 'Heel turns', means: '' });
-  expect(twice.events?.at(-1)?.id).toBe('own-2');
+test('an instant taken twice gets an id of its own each time', () => {
+  const once = addEvent(own, { id: 'landing', label: 'Landing', means: '' });
+  expect(once.events?.at(-1)?.id).toBe('landing');
+  const twice = addEvent({ ...own, ...once }, { id: 'landing', label: 'Landing', means: '' });
+  expect(twice.events?.at(-1)?.id).toBe('landing-2');
 });
 
 test('moving an instant keeps them all; past the end it does nothing', () => {
