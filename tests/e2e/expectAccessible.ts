@@ -9,11 +9,13 @@ export async function expectAccessible(page: Page, where: string): Promise<void>
   const { violations } = await new AxeBuilder({ page }).withTags(TAGS).analyze();
   const found = violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(' | ')}`);
   expect(found, where).toEqual([]);
-  const blank = await page.evaluate(() => {
-    const { scrollHeight } = document.documentElement;
-    return scrollHeight - Math.max(innerHeight, Math.ceil(document.body.getBoundingClientRect().height));
+  const [below, beside] = await page.evaluate(() => {
+    const { scrollHeight, scrollWidth } = document.documentElement;
+    const { height } = document.body.getBoundingClientRect();
+    return [scrollHeight - Math.max(innerHeight, Math.ceil(height)), scrollWidth - innerWidth];
   });
-  expect(blank, `${where}: px that can be scrolled to, with nothing there`).toBeLessThanOrEqual(0);
+  expect(below, `${where}: px below that can be scrolled to, with nothing there`).toBeLessThanOrEqual(0);
+  expect(beside, `${where}: px wider than the window`).toBeLessThanOrEqual(0);
 }
 
 /** The same in both themes, with a picture of each for those who look. */
