@@ -14,7 +14,8 @@ const RATER = 'Club performance staff (invented)';
 const BODY = { massKg: 88.4, statureM: 1.88 };
 const POINT_U_M = 0.004;
 /** Half a frame either way, rectangular: one frame over √12. */
-const HALF_FRAME_U_S = 1 / (RATE_HZ * Math.sqrt(12));
+/** As a person would write it down. */
+const HALF_FRAME_U_S = Number((1 / (RATE_HZ * Math.sqrt(12))).toFixed(6));
 
 /** A right-handed back-court player whose shoulder slipped backwards two seasons ago and is not cleared for everything. */
 export const handballPlayer: InventedCase = {
