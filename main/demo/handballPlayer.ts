@@ -13,8 +13,7 @@ const ASSESSED_ON = '2026-09-14';
 const RATER = 'Club performance staff (invented)';
 const BODY = { massKg: 88.4, statureM: 1.88 };
 const POINT_U_M = 0.004;
-/** Half a frame either way, rectangular: one frame over √12. */
-/** As a person would write it down. */
+/** Half a frame either way, rectangular: one frame over √12, to a microsecond as one writes it. */
 const HALF_FRAME_U_S = Number((1 / (RATE_HZ * Math.sqrt(12))).toFixed(6));
 
 /** A right-handed back-court player whose shoulder slipped backwards two seasons ago and is not cleared for everything. */
