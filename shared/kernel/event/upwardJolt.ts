@@ -4,6 +4,8 @@ import { turningPoint } from './turningPoint.ts';
 export interface UpwardJolt {
   /** Where, in samples from the first; between samples by the parabola through the three around it. */
   readonly index: number;
+  /** Its second difference there, in the unit of the heights. */
+  readonly strength: number;
   /** How long it lasts: the full width at half its height, samples. */
   readonly width: number;
 }
@@ -28,7 +30,7 @@ export function upwardJolt(heights: readonly number[], first: number, last: numb
   if (peak.isAtEdge || peak.value <= 0) return null;
   const index = from + peak.index;
   const half = peak.value / 2;
-  return { index, width: halfAt(bend, index, half, 1) - halfAt(bend, index, half, -1) };
+  return { index, strength: peak.value, width: halfAt(bend, index, half, 1) - halfAt(bend, index, half, -1) };
 }
 
 /** Where a curve has fallen to half beside its peak, by a straight line between samples; its end if it never does. */

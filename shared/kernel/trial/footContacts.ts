@@ -8,10 +8,13 @@ import type { Scene } from './scene.ts';
 
 type Side = 'left' | 'right';
 
-/** A foot that leaves the floor or comes down on it. Frames of the scene, between them where it is known so well. */
-export interface FootContact {
+/** When a foot leaves the floor or comes down on it. Frames of the scene, between them where it is known so well. */
+export interface FootInstant {
   readonly frame: number;
   readonly uFrames: number;
+}
+
+export interface FootContact extends FootInstant {
   /** The last frame with the lowest foot near the floor before, or the first after. */
   readonly low: number;
 }
@@ -61,19 +64,63 @@ export function footContacts(view: Scene): FootContacts | null {
   const contact = (sample: number | null, into: 1 | -1): FootContact | null => {
     if (sample === null) return null;
     const low = feet.firstFrame + sample;
-    const jolts = jolted(view, low, into);
+    const jolts = jolted(view, low, ['left', 'right'], into === 1 ? LEAVING : COMING_DOWN);
     if (jolts.length === 0) return { frame: low, uFrames: Math.hypot(LOW_FRAME_U, LOW_U_S * view.rateHz), low };
-    return { ...jolts.reduce((a, b) => ((b.frame - a.frame) * into > 0 ? b : a)), low };
+    const { frame, uFrames } = jolts.reduce((a, b) => ((b.frame - a.frame) * into > 0 ? b : a));
+    return { frame, uFrames, low };
   };
   return { takeoff: contact(span.takeoff, 1), landing: contact(span.landing, -1) };
 }
 
-/** @param into the flight: on in time from take-off, back from landing */
-function jolted(view: Scene, low: number, into: 1 | -1): Omit<FootContact, 'low'>[] {
+/**
+ * When a foot that is seen to stand came down: at the hardest upward jolt of its heel or its toe, whichever is harder, for
+ * the other may still turn about it.
+ *
+ * @param stands a frame of the scene soon after
+ * @returns null where there is no jolt to be seen
+ * @source as footContacts
+ */
+export function touchdown(view: Scene, stands: number, sides: readonly Side[]): FootInstant | null {
+  const jolts = jolted(view, stands, sides, HAS_COME_DOWN);
+  return jolts.length === 0 ? null : jolts.reduce((a, b) => (b.strength > a.strength ? b : a));
+}
+
+interface Jolted extends FootInstant {
+  readonly strength: number;
+}
+
+/** Where the jolt is looked for, about a sample at which the foot is low, and how far off it may be. */
+interface Search {
+  readonly methodUS: number;
+  readonly stretch: (heights: readonly number[], at: number, rateHz: number) => readonly [first: number, last: number];
+}
+
+const LEAVING: Search = {
+  methodUS: METHOD_U_S.leaving,
+  stretch: (heights, at, rateHz) => [at - samplesIn(INTO_CONTACT_S, rateHz), at + untilFastest(heights, at, 1, rateHz)],
+};
+const COMING_DOWN: Search = {
+  methodUS: METHOD_U_S.comingDown,
+  stretch: (heights, at, rateHz) => [
+    at - untilFastest(heights, at, -1, rateHz),
+    at + samplesIn(INTO_CONTACT_S, rateHz),
+  ],
+};
+/** The foot stands already: it was stopped before, after it fell fastest. */
+const HAS_COME_DOWN: Search = {
+  methodUS: METHOD_U_S.comingDown,
+  stretch: (heights, at, rateHz) => {
+    const before = Array.from({ length: samplesIn(INTO_FLIGHT_S, rateHz) }, (_, n) => at - n);
+    return [before.reduce((a, b) => (fall(heights, b) > fall(heights, a) ? b : a)), at + 1];
+  },
+};
+
+const samplesIn = (s: number, rateHz: number) => Math.round(s * rateHz);
+const fall = (heights: readonly number[], i: number) => (heights[i - 1] ?? Number.NaN) - (heights[i + 1] ?? Number.NaN);
+
+function jolted(view: Scene, low: number, sides: readonly Side[], search: Search): Jolted[] {
   const { rateHz } = view;
-  const methodU = rateHz * (into === 1 ? METHOD_U_S.leaving : METHOD_U_S.comingDown);
-  const [back, on] = [INTO_CONTACT_S, INTO_FLIGHT_S].map((s) => Math.round(s * rateHz)) as [number, number];
-  return (['left', 'right'] as const).flatMap((side) =>
+  return sides.flatMap((side) =>
     (['toe', 'heel'] as const).flatMap((part) => {
       const seen = longestRun(
         new Map([...(view.points.get(`${part}-${side}`)?.raw ?? [])].map(([frame, { y }]) => [frame, y])),
@@ -83,23 +130,19 @@ function jolted(view: Scene, low: number, into: 1 | -1): Omit<FootContact, 'low'
       const heights = zeroLagButterworth(seen.values, rateHz, cutoffHz);
       const at = low - seen.firstFrame;
       if (!((heights[at] ?? Infinity) <= lowLevel(heights) + STANDS_WITHIN_M)) return [];
-      const jolt = upwardJolt(
-        heights,
-        at - (into === 1 ? back : fastest(heights, at, -1, on)),
-        at + (into === 1 ? fastest(heights, at, 1, on) : back),
-      );
+      const jolt = upwardJolt(heights, ...search.stretch(heights, at, rateHz));
       if (jolt === null) return [];
       const own = Math.sqrt(Math.max(0, jolt.width ** 2 - ((FILTER_WIDTH * rateHz) / cutoffHz) ** 2));
-      return [
-        { frame: seen.firstFrame + jolt.index, uFrames: Math.hypot(methodU, Math.hypot(own, 1) / Math.sqrt(12)) },
-      ];
+      const uFrames = Math.hypot(search.methodUS * rateHz, Math.hypot(own, 1) / Math.sqrt(12));
+      return [{ frame: seen.firstFrame + jolt.index, uFrames, strength: jolt.strength }];
     }),
   );
 }
 
 /** Samples into the flight until the foot is fastest: nothing pushes it from there on, what follows is the leg's own swing. */
-function fastest(heights: readonly number[], at: number, step: 1 | -1, most: number): number {
-  const speed = (i: number) => ((heights[i + step] ?? Number.NaN) - (heights[i - step] ?? Number.NaN)) / 2;
+function untilFastest(heights: readonly number[], at: number, step: 1 | -1, rateHz: number): number {
+  const most = samplesIn(INTO_FLIGHT_S, rateHz);
+  const speed = (i: number) => -step * fall(heights, i);
   for (let n = 1; n < most; n += 1) {
     if (!(speed(at + step * (n + 1)) > speed(at + step * n))) return n;
   }

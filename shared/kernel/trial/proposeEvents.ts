@@ -7,7 +7,7 @@ import { turningPoint } from '../event/turningPoint.ts';
 import { fitRelease, LEAST_FLIGHT_FRAMES } from '../flight/fitRelease.ts';
 import { distance, type Point } from '../plane/point.ts';
 import { type AngleCurve, elbowFlexion, kneeFlexion } from './angleCurves.ts';
-import { type FootContact, footContacts, lowestFeet } from './footContacts.ts';
+import { type FootContact, footContacts, lowestFeet, touchdown } from './footContacts.ts';
 import { longestRun, type Run } from './longestRun.ts';
 import { CUTOFF_HZ, type Scene, scene, type TrialInput } from './scene.ts';
 
@@ -32,12 +32,12 @@ const SMOOTHED_U_S = 1 / (4 * CUTOFF_HZ) / Math.sqrt(3);
 const COCKING_S = 0.3;
 
 /**
- * Proposes the movement's events from the points: take-off and landing from the feet (footContacts), the apex and the lowest point
+ * Proposes the movement's events from the points: plant, take-off and landing from the feet (footContacts), the apex and the lowest point
  * from the centre of mass, the release from the ball leaving the hand, the set point and the cocked arm from elbow and
  * forearm, the end from the knees. Only events this movement has; those it cannot find are left out.
  *
- * @returns in the movement's order, each with half a frame of uncertainty (release a frame, take-off and landing as long as
- *   the foot's jolt lasts, turning points of the body less, what joints and a foot that stops show what the smoothing leaves)
+ * @returns in the movement's order, each with half a frame of uncertainty (release a frame, plant, take-off and landing as
+ *   long as the foot's jolt lasts, turning points of the body less, what joints and a foot that stops show what the smoothing leaves)
  * @source conventions stated in the files used
  */
 export function proposeEvents(input: TrialInput): readonly EventProposal[] {
@@ -65,9 +65,13 @@ export function proposeEvents(input: TrialInput): readonly EventProposal[] {
   proposeContact('take-off', contacts?.takeoff, 'the foot last on the floor is thrown up hardest');
   proposeContact('landing', contacts?.landing, 'the foot first on the floor is stopped hardest');
 
-  const plant = contacts?.takeoff ? firstOfContact(view, contacts.takeoff.low) : null;
   const smoothedU = SMOOTHED_U_S * view.rateHz;
-  propose('plant', plant, 'likely', 'the take-off foot comes down and stays down until take-off', smoothedU);
+  const stands = contacts?.takeoff ? firstOfContact(view, contacts.takeoff.low) : null;
+  if (stands !== null) {
+    const plant = touchdown(view, stands, takeoffSides(view)) ?? { frame: stands, uFrames: smoothedU };
+    const because = 'the take-off foot comes down and stays down until take-off';
+    propose('plant', plant.frame, 'likely', because, plant.uFrames);
+  }
 
   const height = longestRun(view.body.smooth);
   if (height !== null) {
@@ -226,10 +230,14 @@ function fallBetween(
 /** A foot that stands moves along the floor slower than this, heel or toe; a swinging one faster: a convention. */
 const STANDING_FOOT_M_PER_S = 1;
 
+/** Of the foot that may take off: that opposite the throwing arm, or either. */
+function takeoffSides({ side }: Scene): readonly ('left' | 'right')[] {
+  return side === 'none' ? ['left', 'right'] : [side === 'left' ? 'right' : 'left'];
+}
+
 /** Backwards from take-off: the first frame in which the foot opposite the throwing arm is down and stands. */
 function firstOfContact(view: Scene, takeoff: number): number | null {
-  const sides =
-    view.side === 'none' ? (['left', 'right'] as const) : ([view.side === 'left' ? 'right' : 'left'] as const);
+  const sides = takeoffSides(view);
   const feet = lowestFeet(view, sides);
   if (feet === null) return null;
   const level = (feet.heights[takeoff - feet.firstFrame] ?? 0) + CONTACT_HEIGHT_M;
