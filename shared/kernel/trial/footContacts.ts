@@ -111,7 +111,7 @@ const HAS_COME_DOWN: Search = {
   methodUS: METHOD_U_S.comingDown,
   stretch: (heights, at, rateHz) => {
     const before = Array.from({ length: samplesIn(INTO_FLIGHT_S, rateHz) }, (_, n) => at - n);
-    return [before.reduce((a, b) => (fall(heights, b) > fall(heights, a) ? b : a)), at + 1];
+    return [before.reduce((a, b) => (fall(heights, b) > fall(heights, a) ? b : a), at), at + 1];
   },
 };
 

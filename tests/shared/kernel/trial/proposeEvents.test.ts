@@ -43,3 +43,13 @@ test('proposes only events of the movement, in its order, and nothing without a 
   expect(proposeEvents({ ...input, trial: { ...input.trial, calibration: null } })).toEqual([]);
   expect(proposeEvents({ ...input, tracks: [] })).toEqual([]);
 });
+
+test.each([1, 4, 12, 5000])(
+  'law: a rate of %i frames a second is answered, with proposals or none',
+  (captureRateHz) => {
+    for (const { timeS, uS } of proposals({ trial: { ...input.trial, captureRateHz } }).values()) {
+      expect(Number.isFinite(timeS)).toBe(true);
+      expect(uS).toBeGreaterThan(0);
+    }
+  },
+);
