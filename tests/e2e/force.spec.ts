@@ -166,7 +166,8 @@ test('an open C3D through the same door: plates to choose from, flight time of t
   await expect(page.getByRole('checkbox', { name: 'plate 2' })).toBeChecked();
   await expect(preview.getByText(/^No still stance before the jump/)).toBeVisible();
   await preview.getByRole('button', { name: 'Keep this jump' }).click();
-  await expect(page.getByText('Kept, with the file')).toBeVisible();
+  // Megabytes are written and synced: long on a busy disk.
+  await expect(page.getByText('Kept, with the file')).toBeVisible({ timeout: 60_000 });
   await page.getByRole('button', { name: 'Show the trace and all measures of trial 1' }).click();
   await expect(page.getByText('take-off', { exact: true }).first()).toBeVisible();
 });
