@@ -23,38 +23,34 @@ export interface Progress {
 
 /** Measures taken alike on two days and more. */
 export function progress(facts: readonly Fact[]): Progress[] {
-  const groups = new Map<string, Group>();
+  const groups = new Map<string, Map<string, Taken[]>>();
   for (const fact of facts) {
     const { value, takenOn, measure } = fact;
     if (value.kind !== 'number' || !isKnown(value.reading) || takenOn === null || measure.startsWith('pain.')) continue;
     const alike = alikeKey(fact);
-    const group: Group = groups.get(alike) ?? { days: new Map(), last: new Map() };
-    groups.set(alike, group);
-    group.days.set(takenOn, [...(group.days.get(takenOn) ?? []), value.reading]);
-    group.last.set(takenOn, fact);
+    const days = groups.get(alike) ?? new Map<string, Taken[]>();
+    groups.set(alike, days);
+    days.set(takenOn, [...(days.get(takenOn) ?? []), { fact, quantity: value.reading }]);
   }
-  return [...groups.values()].flatMap((group) => (group.days.size < 2 ? [] : [judged(group)]));
+  return [...groups.values()].flatMap((days) => (days.size < 2 ? [] : [judged(days)]));
 }
 
-interface Group {
-  readonly days: Map<string, Quantity[]>;
-  /** Of each day, which tells how and by whom it was taken. */
-  readonly last: Map<string, Fact>;
+interface Taken {
+  readonly fact: Fact;
+  readonly quantity: Quantity;
 }
 
-function judged({ days: readings, last }: Group): Progress {
-  const days = [...readings]
-    .toSorted(([a], [b]) => (a < b ? -1 : 1))
-    .map(([on, some]) => ({ on, quantity: ofDay(some) }));
-  const [before, after] = days.slice(-2).map(({ on, quantity }): Day => ({ quantity, fact: last.get(on) as Fact })) as [
-    Day,
-    Day,
-  ]; // two days and more
-  const { fact, quantity } = after;
-  const detectable = detectableFor(fact.measure, quantity.unit);
-  const said = judgeChange(before.quantity, quantity, detectable);
-  const shared = { label: fact.label, side: fact.side, displayUnit: fact.displayUnit ?? quantity.unit, days };
-  if ('unknown' in said || takenOtherwise(before.fact, fact) !== null)
+/** @param byDay two days and more */
+function judged(byDay: ReadonlyMap<string, readonly Taken[]>): Progress {
+  const inTime = [...byDay].toSorted(([a], [b]) => (a < b ? -1 : 1));
+  const days = inTime.map(([on, taken]) => ({ on, quantity: ofDay(taken.map(({ quantity }) => quantity)) }));
+  const [before, after] = days.slice(-2).map(({ quantity }) => quantity) as [Quantity, Quantity];
+  // The last of a day tells how and by whom it was taken.
+  const [then, fact] = inTime.slice(-2).map(([, taken]) => taken.at(-1)?.fact) as [Fact, Fact];
+  const detectable = detectableFor(fact.measure, after.unit);
+  const said = judgeChange(before, after, detectable);
+  const shared = { label: fact.label, side: fact.side, displayUnit: fact.displayUnit ?? after.unit, days };
+  if ('unknown' in said || takenOtherwise(then, fact) !== null)
     return { ...shared, change: null, verdict: 'cannot say', noise: null };
   return {
     ...shared,
@@ -62,11 +58,6 @@ function judged({ days: readings, last }: Group): Progress {
     verdict: said.isBeyondError ? 'real change' : 'within noise',
     noise: detectable?.value ?? 2 * (said.change.u ?? 0),
   };
-}
-
-interface Day {
-  readonly quantity: Quantity;
-  readonly fact: Fact;
 }
 
 function ofDay(readings: readonly Quantity[]): Quantity {

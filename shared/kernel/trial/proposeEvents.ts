@@ -32,12 +32,13 @@ const SMOOTHED_U_S = 1 / (4 * CUTOFF_HZ) / Math.sqrt(3);
 const COCKING_S = 0.3;
 
 /**
- * Proposes the movement's events from the points: plant, take-off and landing from the feet (footContacts), the apex and the lowest point
- * from the centre of mass, the release from the ball leaving the hand, the set point and the cocked arm from elbow and
- * forearm, the end from the knees. Only events this movement has; those it cannot find are left out.
+ * Proposes the movement's events from the points: plant, take-off and landing from the feet (footContacts), the apex and
+ * the lowest point from the centre of mass, the release from the ball leaving the hand, the set point and the cocked arm
+ * from elbow and forearm, the end from the knees. Only events this movement has; those it cannot find are left out.
  *
  * @returns in the movement's order, each with half a frame of uncertainty (release a frame, plant, take-off and landing as
- *   long as the foot's jolt lasts, turning points of the body less, what joints and a foot that stops show what the smoothing leaves)
+ *   long as the foot's jolt lasts, turning points of the body less, what joints and a foot that stops show what the
+ *   smoothing leaves)
  * @source conventions stated in the files used
  */
 export function proposeEvents(input: TrialInput): readonly EventProposal[] {
